@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Looking ahead is cheap: an array is searched for an object once a level at most, and the
- * measure of an element stops at the end of a line.
+ * Looking ahead is cheap: a byte is searched for an object at most once for each array around it,
+ * and the measure of an element stops at the end of a line.
  */
 #include "file/json-layout.h"
 
@@ -58,7 +58,8 @@ can_run_on (const char *p)
   return *p != '{';
 }
 
-/* Bytes that the element beginning here will take on a line, or more than limit. */
+/* Bytes that the element beginning here will take on a line, with the brackets and the comma that
+ * cannot be parted from its end; or more than limit. */
 static gsize
 measure (const char *p,
          gsize       limit)
@@ -75,7 +76,9 @@ measure (const char *p,
       p = skip_space (end);
     }
   while (depth > 0 && n <= limit);
-  return n;
+  for (; *p == ']'; p = skip_space (p + 1))
+    n++;
+  return n + (*p == ',' ? 1 : 0);
 }
 
 static void
@@ -116,7 +119,7 @@ close_level (Layout *layout,
   g_string_append_c (layout->out, bracket);
 }
 
-/* next: what follows the comma. One byte is left for the comma or bracket after it. */
+/* next: what follows the comma. */
 static void
 separate (Layout     *layout,
           const char *next)
@@ -125,7 +128,7 @@ separate (Layout     *layout,
 
   g_string_append_c (layout->out, ',');
   if (layout->running > 0
-      && column + strlen (" ") + measure (next, PP_JSON_LINE) + strlen (",") <= PP_JSON_LINE)
+      && column + strlen (" ") + measure (next, PP_JSON_LINE) <= PP_JSON_LINE)
     g_string_append_c (layout->out, ' ');
   else
     break_line (layout);
