@@ -1,0 +1,23 @@
+/* draw-private.h: the layers that draw.c puts one on another.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "art/draw.h"
+
+G_BEGIN_DECLS
+
+/* A piece without art, level in its own frame. */
+void pp_draw_plain (cairo_t       *cr,
+                    const PpPiece *piece);
+
+/* The parts of pp_draw_background(), to be put one on another as seen from either side. */
+void pp_draw_wire  (cairo_t       *cr,
+                    const PpScene *scene);
+void pp_draw_glass (cairo_t       *cr,
+                    const PpScene *scene);
+void pp_draw_knots (cairo_t       *cr,
+                    const PpScene *scene);
+
+G_END_DECLS

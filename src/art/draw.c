@@ -1,0 +1,193 @@
+/* draw.c: the panel as a picture.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Back to front as the viewer sees it. From the front: wire, glass, knots, pieces in stacking
+ * order. From behind: pieces from the topmost down, glass, knots, wire.
+ */
+#include "config.h"
+
+#include "art/draw.h"
+
+#include "art/draw-private.h"
+
+void
+pp_draw_outline_path (cairo_t         *cr,
+                      const PpOutline *outline)
+{
+  for (guint ring = 0; ring < pp_outline_get_n_rings (outline); ring++)
+    {
+      guint n;
+      const PpPoint *points = pp_outline_get_ring (outline, ring, &n);
+
+      cairo_move_to (cr, points[0].x, points[0].y);
+      for (guint i = 1; i + 1 < n; i++)
+        cairo_line_to (cr, points[i].x, points[i].y);
+      cairo_close_path (cr);
+    }
+}
+
+void
+pp_draw_piece (cairo_t       *cr,
+               const PpPiece *piece,
+               PpArt         *art)
+{
+  if (art != NULL)
+    pp_art_draw (art, cr);
+  else
+    pp_draw_plain (cr, piece);
+}
+
+void
+pp_draw_body (cairo_t      *cr,
+              const PpBody *body,
+              PpArt        *art)
+{
+  const PpFrame *frame = &body->frame;
+  cairo_matrix_t placing;
+
+  cairo_matrix_init (&placing, frame->mirror * frame->cosine, frame->mirror * frame->sine,
+                     -frame->sine, frame->cosine, frame->x, frame->y);
+  cairo_save (cr);
+  cairo_transform (cr, &placing);
+  pp_draw_piece (cr, body->piece, art);
+  cairo_restore (cr);
+}
+
+void
+pp_draw_background (cairo_t       *cr,
+                    const PpScene *scene)
+{
+  pp_draw_wire (cr, scene);
+  pp_draw_glass (cr, scene);
+  pp_draw_knots (cr, scene);
+}
+
+static double
+to_radians (double degrees)
+{
+  return degrees * G_PI / 180;
+}
+
+/* Where a point z mm over the front face is seen on it: the sight line is q + z·d. */
+static PpPoint
+get_slant (const PpViewFrom *view)
+{
+  if (view == NULL || view->from_behind)
+    return (PpPoint) { 0, 0 };
+  return (PpPoint) { tan (to_radians (view->sideways)), -tan (to_radians (view->updown)) };
+}
+
+/* The wire seen through the glass: its far side comes up at p plus this (Snell). */
+static PpPoint
+get_wire_shift (const PpScene *scene,
+                PpPoint        slant)
+{
+  const PpBackground *background = scene->panel->background;
+  double steep = hypot (slant.x, slant.y);
+  double inside, shift;
+
+  if (steep < PP_TIE || scene->panel->wire == NULL)
+    return (PpPoint) { 0, 0 };
+  inside = asin (sin (atan (steep)) / background->glass.refractive_index);
+  shift = scene->panel->wire->diameter / 2 * steep + background->thickness * tan (inside);
+  return (PpPoint) { shift * slant.x / steep, shift * slant.y / steep };
+}
+
+static double
+get_base (const PpBody *body,
+          const double *heights,
+          guint         i)
+{
+  return heights == NULL || isnan (heights[i]) ? 0 : heights[i];
+}
+
+static double
+get_top (const PpBody *body,
+         const double *tops,
+         guint         i)
+{
+  if (tops == NULL || isnan (tops[i]))
+    return 2 * body->mean_underside + body->piece->thickness;
+  return tops[i];
+}
+
+/* The whole piece moves as its middle height does. */
+static void
+draw_shifted (cairo_t      *cr,
+              const PpBody *body,
+              PpArt        *art,
+              PpPoint       slant,
+              double        base,
+              double        top,
+              gboolean      with_shadow)
+{
+  double middle = (base + top) / 2;
+
+  cairo_save (cr);
+  cairo_translate (cr, -middle * slant.x, -middle * slant.y);
+  if (with_shadow)
+    pp_draw_shadow (cr, body, top);
+  pp_draw_body (cr, body, art);
+  cairo_restore (cr);
+}
+
+static void
+draw_from_front (cairo_t          *cr,
+                 const PpScene    *scene,
+                 PpGallery        *gallery,
+                 const double     *heights,
+                 const double     *tops,
+                 const PpViewFrom *view)
+{
+  PpPoint slant = get_slant (view);
+  PpPoint wire = get_wire_shift (scene, slant);
+
+  cairo_save (cr);
+  cairo_translate (cr, wire.x, wire.y);
+  pp_draw_wire (cr, scene);
+  cairo_restore (cr);
+  pp_draw_glass (cr, scene);
+  pp_draw_knots (cr, scene);
+  for (guint i = 0; i < scene->n_bodies; i++)
+    {
+      const PpBody *body = scene->bodies[i];
+
+      draw_shifted (cr, body, pp_gallery_get (gallery, body->piece), slant,
+                    get_base (body, heights, i), get_top (body, tops, i), TRUE);
+    }
+}
+
+static void
+draw_from_behind (cairo_t       *cr,
+                  const PpScene *scene,
+                  PpGallery     *gallery)
+{
+  PpBox box = pp_outline_get_box (scene->background_outline);
+
+  cairo_save (cr);
+  cairo_translate (cr, box.x0 + box.x1, 0);
+  cairo_scale (cr, -1, 1);
+  for (guint i = scene->n_bodies; i-- > 0;)
+    pp_draw_body (cr, scene->bodies[i], pp_gallery_get (gallery, scene->bodies[i]->piece));
+  pp_draw_glass (cr, scene);
+  pp_draw_knots (cr, scene);
+  pp_draw_wire (cr, scene);
+  cairo_restore (cr);
+}
+
+void
+pp_draw_scene (cairo_t          *cr,
+               const PpScene    *scene,
+               PpGallery        *gallery,
+               const double     *heights,
+               const double     *tops,
+               const PpViewFrom *view)
+{
+  g_return_if_fail (cr != NULL && scene != NULL && gallery != NULL);
+
+  if (view != NULL && view->from_behind)
+    draw_from_behind (cr, scene, gallery);
+  else
+    draw_from_front (cr, scene, gallery, heights, tops, view);
+}
