@@ -45,6 +45,7 @@ typedef struct
   guint      depth;
   guint      n_elements;
   guint      path[MAX_DEPTH]; /* elements that are open */
+  double     shrink[MAX_DEPTH]; /* 1 or how much smaller their parts are drawn */
   guint      style_depth;     /* of the outermost style element that is open; 0: none */
   double     side;  /* mm, longer side of the root's view box */
   double     pixels;
@@ -155,10 +156,10 @@ typedef struct
 
 /* Each makes the library draw the element on a sheet of its own, as large as the whole picture. */
 static const Layer layers[] = {
-  { "opacity", "1", 50 },
-  { "mask", "none", 250 },
-  { "mix-blend-mode", "normal", 50 },
-  { "isolation", "auto", 50 },
+  { "opacity", "1", 4 },
+  { "mask", "none", 50 },
+  { "mix-blend-mode", "normal", 4 },
+  { "isolation", "auto", 4 },
 };
 
 static double
@@ -281,15 +282,14 @@ read_view_box (const char *value,
   return n == G_N_ELEMENTS (sides) && sides[2] >= 1 && sides[3] >= 1;
 }
 
+/* Not those of a gradient, which costs the same however it is stretched. */
 static const char *const sized_attributes[] = {
-  "d",         "points",        "x",            "y",
-  "x1",        "y1",            "x2",           "y2",
-  "cx",        "cy",            "r",            "rx",
-  "ry",        "dx",            "dy",           "width",
-  "height",    "font-size",     "fx",           "fy",
-  "fr",        "stroke-width",  "transform",    "gradientTransform",
-  "viewBox",   "word-spacing",  "textLength",   "patternTransform",
-  "letter-spacing", "stroke-miterlimit", "stroke-dashoffset", NULL,
+  "d",      "points",       "x",         "y",          "x1",           "y1",
+  "x2",     "y2",           "cx",        "cy",         "r",            "rx",
+  "ry",     "dx",           "dy",        "width",      "height",       "font-size",
+  "stroke-width",           "transform", "viewBox",    "patternTransform",
+  "letter-spacing",         "word-spacing",            "textLength",
+  "stroke-miterlimit",      "stroke-dashoffset",       NULL,
 };
 
 /* A curve larger than the drawing is cut into more lines, as the square root of its size; in a
@@ -307,8 +307,8 @@ judge_size (Judge       *self,
   if (!is_one_of (name, sized_attributes))
     return TRUE;
   if (g_str_has_suffix (name, "ransform"))
-    pp_art_cost_enlarge (self->cost, element, pp_art_numbers_scale (value));
-  greatest = pp_art_numbers_greatest (value);
+    pp_art_cost_enlarge (self->cost, element, fmax (1, pp_art_numbers_scale (value)));
+  greatest = pp_art_numbers_greatest (value) * self->shrink[self->depth];
   bend = fmax (1, sqrt (greatest / self->side));
   pp_art_cost_weigh (self->cost, element, bend - 1);
   if (strcmp (name, "d") == 0 || strcmp (name, "points") == 0)
@@ -362,6 +362,25 @@ write_start (GString     *out,
   g_string_append_c (out, '>');
 }
 
+/* What has an id may be drawn elsewhere too, where nothing above it makes it smaller. */
+static double
+get_shrink (Judge       *self,
+            const char **names,
+            const char **values)
+{
+  double above = self->depth == 0 ? 1 : self->shrink[self->depth - 1];
+  double own = 1;
+
+  for (guint i = 0; names[i] != NULL; i++)
+    {
+      if (strcmp (names[i], "transform") == 0)
+        own = pp_art_numbers_scale (values[i]);
+      else if (strcmp (get_local_name (names[i]), "id") == 0)
+        above = 1;
+    }
+  return fmin (1, above * own);
+}
+
 static double
 get_root_side (const char **names,
                const char **values)
@@ -400,6 +419,7 @@ start_element (GMarkupParseContext *context,
   if (self->n_elements == 0)
     self->side = get_root_side (names, values);
   self->path[self->depth] = pp_art_cost_add (self->cost, parent, get_part (name));
+  self->shrink[self->depth] = get_shrink (self, names, values);
   if (get_part (name) == PP_ART_PATTERN)
     pp_art_cost_weigh (self->cost, self->path[self->depth], PATTERN_COST);
   self->n_elements++;

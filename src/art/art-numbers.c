@@ -48,7 +48,8 @@ get_function_scale (const char *name,
 {
   g_autofree char *arguments = g_strndup (open, strcspn (open, ")"));
   const char *at = arguments;
-  double scale = 1;
+  double greatest = 0;
+  double squares = 0;
 
   if (g_str_has_prefix (name, "skew"))
     return SKEW_SCALE;
@@ -57,11 +58,13 @@ get_function_scale (const char *name,
   for (guint i = 0; i < 4 && find_number (&at); i++)
     {
       char *end;
+      double number = g_ascii_strtod (at, &end);
 
-      scale = fmax (scale, g_ascii_strtod (at, &end));
+      greatest = fmax (greatest, number);
+      squares += number * number;
       at = end;
     }
-  return scale;
+  return *name == 's' ? greatest : sqrt (squares / 2);
 }
 
 double

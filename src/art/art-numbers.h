@@ -13,7 +13,7 @@ G_BEGIN_DECLS
 
 /* The greatest number in the text, signs dropped; what follows a # (a colour, an id) is none. */
 double pp_art_numbers_greatest (const char *text);
-/* By how much at most a transform list enlarges, at least 1. */
+/* By how much about a transform list enlarges: 1 for none, under 1 where it shrinks. */
 double pp_art_numbers_scale    (const char *transforms);
 
 G_END_DECLS
