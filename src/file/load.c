@@ -63,7 +63,8 @@ read_some (int         fd,
   return n;
 }
 
-/* expected: bytes; one more is asked for, so that a file of that size ends in the second read. */
+/* expected: bytes; one more is asked for, so that a file of that size ends in the second read. Never
+ * more than one byte past max is read or given room, whatever size the file claims. */
 static gboolean
 read_all (int         fd,
           gsize       expected,
@@ -96,13 +97,7 @@ read_file (const char *path,
 
   if (fd < 0)
     return FALSE;
-  if ((guint64) info.st_size <= max)
-    good = read_all (fd, info.st_size, max, content);
-  else
-    {
-      good = FALSE;
-      errno = EFBIG;
-    }
+  good = read_all (fd, info.st_size, max, content);
   failure = errno;
   close (fd);
   errno = failure;

@@ -44,6 +44,7 @@ static const GoodRow good_rows[] = {
   { "unicode-escape", "[\"\\u0041\\u00e9\\u20AC\"]" },
   { "least-unicode-escape", "[\"\\u0001\"]" },
   { "pair", "[\"\\ud83c\\udf3c\"]" },
+  { "first-pair", "[\"\\ud800\\udc00\"]" },
   { "last-pair", "[\"\\uDBFF\\uDFFF\"]" },
   { "around-the-halves", "[\"\\ud7ff\\ue000\"]" },
   { "delete-character", "[\"\x7f\"]" },
@@ -167,6 +168,9 @@ static const BadRow bad_rows[] = {
   { "bad-digit-in-unicode-escape", "[\"\\u00g1\"]", SYNTAX, 1, 3 },
   { "sign-in-unicode-escape", "[\"\\u+041\"]", SYNTAX, 1, 3 },
   { "high-half-alone", "[\"\\ud83c\"]", VALUE, 1, 3 },
+  { "first-high-half-alone", "[\"\\ud800\"]", VALUE, 1, 3 },
+  { "last-high-half-alone", "[\"\\udbff\"]", VALUE, 1, 3 },
+  { "first-low-half-alone", "[\"\\udc00\"]", VALUE, 1, 3 },
   { "high-half-before-letter", "[\"\\ud83cx\"]", VALUE, 1, 3 },
   { "high-half-before-other-escape", "[\"\\ud83c\\n\"]", VALUE, 1, 3 },
   { "high-half-before-other-character", "[\"\\ud83c\\u0041\"]", VALUE, 1, 3 },
@@ -240,6 +244,42 @@ test_bad (gconstpointer data)
   g_assert_cmpuint (column, ==, row->column);
   g_assert_true (g_str_has_suffix (error->message, "."));
   g_assert_null (strchr (error->message, '\n'));
+}
+
+typedef struct
+{
+  const char *name;
+  const char *text;
+  const char *sentence;
+} SentenceRow;
+
+/* What the maker reads where the reason is not the one that would come up anyway. */
+static const SentenceRow sentence_rows[] = {
+  { "empty", "", "The file is empty." },
+  { "mark", "\xef\xbb\xbf{}",
+    "Line 1, column 1: a byte order mark stands before the text: save it without." },
+  { "cut-off", "{\"a\":[1,",
+    "Line 1, column 9: the file ends too early, so a part of it is missing." },
+  { "comma", "[1\n 2]",
+    "Line 2, column 2: a comma is missing before this, or it does not belong here." },
+  { "comment", "[ // one\n]", "Line 1, column 3: a comment stands here, and there can be none." },
+  { "quotes", "['a']", "Line 1, column 2: a text must stand in double quotation marks." },
+  { "bracket", "{\"a\":1]", "Line 1, column 7: a ] stands where a } is due." },
+  { "line-break", "[\"a\n\"]",
+    "Line 1, column 4: the line ends inside a text in quotation marks." },
+  { "number", "[.5]", "Line 1, column 2: a number must begin with a digit or a minus." },
+  { "twice", "{\"x\\n\":1,\"x\\n\":2}",
+    "Line 1, column 10: the name “x\xef\xbf\xbd” stands twice in one object." },
+};
+
+static void
+test_sentence (gconstpointer data)
+{
+  const SentenceRow *row = data;
+  g_autoptr (GError) error = NULL;
+
+  g_assert_false (scan_copy (row->text, strlen (row->text), &error));
+  g_assert_cmpstr (error->message, ==, row->sentence);
 }
 
 /* Each text that is JSON stops being it when it is cut anywhere: it must be refused, or be a
@@ -322,6 +362,20 @@ test_depth (gconstpointer data)
   g_assert_false (scan_copy (text, strlen (text), &error));
   g_assert_error (error, PP_FILE_ERROR, PP_FILE_ERROR_LIMIT);
   g_assert_true (g_str_has_prefix (error->message, place));
+}
+
+/* Many digits before a point hide from a look at the exponent alone. */
+static void
+test_long_numbers (void)
+{
+  g_autofree char *zeros = g_strnfill (400, '0');
+  g_autofree char *large = g_strdup_printf ("[1%s.5]", zeros);
+  g_autofree char *small = g_strdup_printf ("[0.%s1, 1%.300s.5, 1%se-400]", zeros, zeros, zeros);
+  g_autoptr (GError) error = NULL;
+
+  g_assert_true (scan_copy (small, strlen (small), NULL));
+  g_assert_false (scan_copy (large, strlen (large), &error));
+  g_assert_error (error, PP_FILE_ERROR, PP_FILE_ERROR_VALUE);
 }
 
 /* Depth is what is open at a time, not what has been opened. */
@@ -434,6 +488,9 @@ main (int   argc,
     add_row ("bad", bad_rows[i].name, &bad_rows[i], test_bad);
   for (guint i = 0; i < G_N_ELEMENTS (depth_rows); i++)
     add_row ("depth", depth_rows[i].name, &depth_rows[i], test_depth);
+  for (guint i = 0; i < G_N_ELEMENTS (sentence_rows); i++)
+    add_row ("sentence", sentence_rows[i].name, &sentence_rows[i], test_sentence);
+  g_test_add_func ("/json-scan/long-numbers", test_long_numbers);
   g_test_add_func ("/json-scan/cut-off", test_cut_off);
   g_test_add_func ("/json-scan/zero-byte", test_zero_byte);
   g_test_add_func ("/json-scan/many-beside", test_many_beside);

@@ -252,6 +252,7 @@ test_builder (void)
   pp_json_write_end_array (writer);
   pp_json_write_raw (writer, "raw", "{\"a\" :[ 1,2 ] }");
   pp_json_write_members (writer, NULL);
+  pp_json_write_members (writer, "");
   pp_json_write_members (writer, "\"kiln\": 7, \"shelf\":\"low\"");
   pp_json_write_end_object (writer);
   text = pp_json_writer_finish (writer);
@@ -315,6 +316,11 @@ static const LayoutRow layout_rows[] = {
     "[" TEN TEN TEN TEN TEN TEN TEN TEN "22]\n" },
   { "line-one-too-long", "[" TEN TEN TEN TEN TEN TEN TEN TEN "222]",
     "[" TEN TEN TEN TEN TEN TEN TEN "1111111111,\n  222]\n" },
+  /* 1 + 7 * 12 + 8 + 7 = 100 columns with the space inside the pair, then one more */
+  { "pair-just-fits", "[" TEN TEN TEN TEN TEN TEN TEN "666666, [1,2]]",
+    "[" TEN TEN TEN TEN TEN TEN TEN "666666, [1, 2]]\n" },
+  { "pair-one-too-long", "[" TEN TEN TEN TEN TEN TEN TEN "7777777, [1,2]]",
+    "[" TEN TEN TEN TEN TEN TEN TEN "7777777,\n  [1, 2]]\n" },
   { "pair-moves-whole", "[" TEN TEN TEN TEN TEN TEN TEN TEN "[1,2]]",
     "[" TEN TEN TEN TEN TEN TEN TEN "1111111111,\n  [1, 2]]\n" },
 };
@@ -388,10 +394,14 @@ test_no_node (void)
 {
   g_autoptr (PpJsonWriter) writer = pp_json_writer_new ();
   g_autoptr (GString) text = NULL;
+  g_autoptr (GString) again = NULL;
 
   pp_json_write_node (writer, NULL, NULL);
   text = pp_json_writer_finish (writer);
   g_assert_cmpstr (text->str, ==, "null\n");
+  pp_json_write_boolean (writer, NULL, TRUE); /* the writer is empty again */
+  again = pp_json_writer_finish (writer);
+  g_assert_cmpstr (again->str, ==, "true\n");
 }
 
 /* Each of these is a bug of the caller: told, and nothing of it is written. */

@@ -610,6 +610,22 @@ test_load_grown (Fixture      *fixture,
   assert_not_loaded (path, 100, PP_FILE_ERROR_LIMIT, "larger than");
 }
 
+/* Far larger than the memory: only what is allowed is given room. */
+static void
+test_load_huge (Fixture      *fixture,
+                gconstpointer data)
+{
+  const off_t size = (off_t) 1 << 40;
+
+  put (fixture->path, "");
+  if (truncate (fixture->path, size) != 0)
+    {
+      g_test_skip ("the disk knows no files with holes");
+      return;
+    }
+  assert_not_loaded (fixture->path, 1000, PP_FILE_ERROR_LIMIT, "larger than");
+}
+
 static void
 test_load_refused (Fixture      *fixture,
                    gconstpointer data)
@@ -696,6 +712,7 @@ main (int   argc,
   add ("", "longest-name", NULL, test_longest_name);
   add ("load/", "plain", NULL, test_load);
   add ("load/", "grown", NULL, test_load_grown);
+  add ("load/", "huge", NULL, test_load_huge);
   add ("load/", "refused", NULL, test_load_refused);
   add ("load/", "protected", NULL, test_load_protected);
   return g_test_run ();
