@@ -1,0 +1,89 @@
+/* finding.c: what is wrong, or worth a look, in words a maker understands.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "check/finding.h"
+
+const char *
+pp_level_get_name (PpLevel level)
+{
+  switch (level)
+    {
+    case PP_LEVEL_FAULT:
+      return "fault";
+    case PP_LEVEL_CAUTION:
+      return "caution";
+    case PP_LEVEL_NOTE:
+      return "note";
+    }
+  g_return_val_if_reached (NULL);
+}
+
+const char *
+pp_origin_get_name (PpOrigin origin)
+{
+  switch (origin)
+    {
+    case PP_ORIGIN_OWN:
+      return "own";
+    case PP_ORIGIN_STANDARD:
+      return "std";
+    case PP_ORIGIN_PRACTICE:
+      return "practice";
+    }
+  g_return_val_if_reached (NULL);
+}
+
+static void
+finding_free (gpointer data)
+{
+  PpFinding *self = data;
+
+  g_free ((char *) self->text);
+  g_strfreev ((char **) self->about);
+  g_free (self);
+}
+
+void
+pp_findings_init (PpFindings    *self,
+                  const PpPanel *panel)
+{
+  self->panel = panel;
+  self->list = g_ptr_array_new_with_free_func (finding_free);
+}
+
+void
+pp_findings_clear (PpFindings *self)
+{
+  g_clear_pointer (&self->list, g_ptr_array_unref);
+}
+
+void
+pp_findings_add (PpFindings *self,
+                 PpFinding   finding,
+                 char       *text)
+{
+  PpFinding *copy;
+
+  g_return_if_fail (finding.about != NULL);
+  copy = g_memdup2 (&finding, sizeof finding);
+  copy->text = text;
+  copy->about = (const char * const *) g_strdupv ((char **) finding.about);
+  copy->quiet = finding.level != PP_LEVEL_FAULT
+                && pp_panel_is_quiet (self->panel, finding.code, finding.about);
+  g_ptr_array_add (self->list, copy);
+}
+
+int
+pp_finding_compare (gconstpointer a,
+                    gconstpointer b)
+{
+  const PpFinding *p = *(const PpFinding * const *) a;
+  const PpFinding *q = *(const PpFinding * const *) b;
+
+  if (p->level != q->level)
+    return p->level < q->level ? -1 : 1;
+  if (p->at.y < q->at.y || p->at.y > q->at.y)
+    return p->at.y < q->at.y ? -1 : 1;
+  return p->at.x < q->at.x ? -1 : p->at.x > q->at.x;
+}

@@ -1,0 +1,128 @@
+/* joint-findings.c: pieces that glue cannot hold well, or where it will be seen.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "check/piece-name.h"
+#include "check/questions.h"
+
+#include "panel/i18n.h"
+
+#define ALL_IT_BEARS 1.0 /* utilisation at the working stress */
+
+/* One placement with all that its findings are made of. */
+typedef struct
+{
+  PpFindings    *findings;
+  const PpPanel *panel;
+  const PpBody  *body;
+  const PpJoint *joint;
+  const char    *name;
+} Question;
+
+static void
+say (const Question *self,
+     const char     *code,
+     PpLevel         level,
+     double          value,
+     double          limit,
+     char           *text)
+{
+  PpFinding finding = {
+    .code = code,
+    .level = level,
+    .origin = PP_ORIGIN_OWN,
+    .at = self->body->centroid,
+    .about = PP_ABOUT (self->body->placement->id),
+    .value = value,
+    .limit = limit,
+  };
+
+  pp_findings_add (self->findings, finding, text);
+}
+
+static void
+say_no_joint (const Question *self)
+{
+  say (self, "no-joint", PP_LEVEL_FAULT, self->joint->area, NAN,
+       g_strdup_printf (_("%s has no room for glue under it. Let it lie closer to what is beneath, "
+                          "or choose a glue that fills wider gaps."), self->name));
+}
+
+static void
+ask_strain (const Question *self)
+{
+  double limit = pp_panel_get_limit (self->panel, PP_LIMIT_STRAIN);
+  double utilisation = self->joint->utilisation;
+
+  if (pp_is_over (utilisation, ALL_IT_BEARS))
+    say (self, "strain", PP_LEVEL_FAULT, utilisation, ALL_IT_BEARS,
+         g_strdup_printf (_("The glue under %s would not hold for years: it carries too much on too "
+                            "little. Let more of it touch, or take weight off it."), self->name));
+  else if (pp_is_over (utilisation, limit))
+    say (self, "strain", PP_LEVEL_CAUTION, utilisation, limit,
+         g_strdup_printf (_("The glue under %s carries more than is wise. Let more of it touch, or "
+                            "take weight off it."), self->name));
+}
+
+static void
+ask_size (const Question *self)
+{
+  double limit = pp_panel_get_limit (self->panel, PP_LIMIT_JOINT_SHARE);
+  double share = self->joint->area / self->body->area;
+
+  if (pp_is_under (share, limit))
+    say (self, "joint-small", PP_LEVEL_CAUTION, share, limit,
+         g_strdup_printf (_("Glue reaches only %.1f %% of the underside of %s. Let it lie flatter or "
+                            "on more pieces."), 100 * share, self->name));
+}
+
+static void
+ask_squeeze (const Question *self)
+{
+  double limit = pp_panel_get_limit (self->panel, PP_LIMIT_SQUEEZE);
+  double ratio = self->joint->volume / self->joint->capacity;
+
+  if (pp_is_over (ratio, limit))
+    say (self, "squeeze", PP_LEVEL_NOTE, ratio, limit,
+         g_strdup_printf (_("Glue will come out at the rim of %s: the gap under it holds less than "
+                            "its dabs. Wipe the rim before the glue grabs."), self->name));
+}
+
+static void
+ask_glue_seen (const Question *self)
+{
+  double limit = pp_panel_get_limit (self->panel, PP_LIMIT_OPAQUE);
+  double transmittance = self->body->piece->transmittance;
+
+  if (self->panel->display->place == PP_PLACE_WINDOW && pp_is_over (transmittance, limit))
+    say (self, "glue-shows", PP_LEVEL_NOTE, transmittance, limit,
+         g_strdup_printf (_("Light comes through %s, so its glue will be seen in the window. Set its "
+                            "dabs neatly, or put a denser piece there."), self->name));
+}
+
+void
+pp_ask_joints (PpFindings    *findings,
+               const PpScene *scene,
+               PpRest       **rests,
+               PpJoint      **joints)
+{
+  for (guint i = 0; i < scene->n_bodies; i++)
+    {
+      g_autofree char *name = NULL;
+      Question question;
+
+      if (rests[i]->state == PP_STATE_FLOATS)
+        continue;
+      name = pp_piece_name_of (scene, i);
+      question = (Question) { findings, scene->panel, scene->bodies[i], joints[i], name };
+      if (joints[i]->n_dabs == 0)
+        {
+          say_no_joint (&question);
+          continue;
+        }
+      ask_strain (&question);
+      ask_size (&question);
+      ask_squeeze (&question);
+      ask_glue_seen (&question);
+    }
+}

@@ -1,0 +1,47 @@
+/* joint.h: what glue holds a placement: where it can be filled, dabs, volumes, strength.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * In two passes. Upwards, while the stack settles, each bed gives the joint's area, capacity and
+ * the dabs it would take one after another. Downwards, from the last placement to the first,
+ * loads are handed down, and each joint takes as many of its dabs as length and strength ask for.
+ */
+#pragma once
+
+#include "check/settle.h"
+
+G_BEGIN_DECLS
+
+#define PP_MAX_DABS 12
+
+typedef struct
+{
+  PpPoint at;        /* panel frame */
+  double  diameter;  /* mm */
+  double  volume;    /* ml, waste included */
+  double  underside; /* mm, height of the piece's underside there */
+  PpOwner owner;     /* whose cell lies at its centre */
+} PpDab;
+
+typedef struct
+{
+  double   area;        /* mm², fillable */
+  double   capacity;    /* ml that the fillable gap holds */
+  guint    n_places;    /* dabs there is room for, at most PP_MAX_DABS */
+  PpDab    places[PP_MAX_DABS];
+  guint    n_dabs;      /* of places, those it takes */
+  double   volume;      /* ml, of those */
+  double   utilisation; /* share of the working stress; NAN without a dab */
+} PpJoint;
+
+/* The upward pass: `self` gets area, capacity and places; n_dabs is 0. */
+void pp_joint_find_places (PpJoint       *self,
+                           const PpScene *scene,
+                           const PpBed   *bed,
+                           const PpRest  *rest);
+/* The downward pass over all placements of the scene, bottom first in both arrays. */
+void pp_joints_take_loads (PpJoint      **joints,
+                           PpRest       **rests,
+                           const PpScene *scene);
+
+G_END_DECLS

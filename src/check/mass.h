@@ -1,0 +1,36 @@
+/* mass.h: how heavy the finished panel is, where its mass is centred, and its extent.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "check/joint.h"
+
+G_BEGIN_DECLS
+
+typedef struct
+{
+  double total; /* g */
+  double x;     /* mm, panel frame */
+  double y;
+  double z;
+} PpMass;
+
+typedef struct
+{
+  double width;  /* mm, box of background and all placements */
+  double height;
+  double depth;  /* mm, greatest height over the front face */
+} PpExtent;
+
+/* How high the centre of mass of a settled piece stands, mm over the front face. */
+double   pp_mass_height_of (const PpRest *rest,
+                            const PpBody *body);
+/* Background, fused parts, holes out, settled pieces, dabs, wire (eighth page). */
+PpMass   pp_mass_of        (const PpScene *scene,
+                            PpRest       **rests,
+                            PpJoint      **joints);
+PpExtent pp_extent_of      (const PpScene *scene,
+                            double         depth);
+
+G_END_DECLS
