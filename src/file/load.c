@@ -63,8 +63,8 @@ read_some (int         fd,
   return n;
 }
 
-/* expected: bytes; one more is asked for, so that a file of that size ends in the second read. Never
- * more than one byte past max is read or given room, whatever size the file claims. */
+/* expected: bytes; one more is asked for, so that a file of that size ends in the second read.
+ * Never more than one byte past max is read or given room, whatever size the file claims. */
 static gboolean
 read_all (int         fd,
           gsize       expected,

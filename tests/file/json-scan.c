@@ -31,7 +31,8 @@ static const GoodRow good_rows[] = {
   { "same-name-inside", "{\"x\":{\"x\":1},\"y\":{\"x\":1}}" },
   { "name-after-object", "{\"a\":{\"b\":1,\"c\":2},\"b\":1,\"c\":2}" },
   { "empty-name", "{\"\":1}" },
-  { "names-of-one-beginning", "{\"cornflower\":1,\"cornflowe\":2,\"cornflowers\":3,\"cornfloweR\":4}" },
+  { "names-of-one-beginning",
+    "{\"cornflower\":1,\"cornflowe\":2,\"cornflowers\":3,\"cornfloweR\":4}" },
   { "name-case", "{\"a\":1,\"A\":2}" },
   { "zero", "[0,-0,0.0,-0.0,0e0,0E+1,0e-1]" },
   { "numbers", "[1,-1,10,1.5,-1.5,0.001,1e2,1E2,1e+2,1e-2,1.25E-3,1e05]" },
@@ -448,7 +449,8 @@ test_long_names (void)
 static void
 test_meaning (void)
 {
-  static const char text[] = "[-9223372036854775808, 9223372036854775807, \"\\ud83c\\udf3c\\u0001\","
+  static const char text[] = "[-9223372036854775808, 9223372036854775807,"
+                             " \"\\ud83c\\udf3c\\u0001\","
                              " 1E5, 0e0, 1.7976931348623157e308, 1e+22, 1e-05]";
   g_autoptr (JsonParser) parser = json_parser_new ();
   JsonArray *array;

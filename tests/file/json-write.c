@@ -309,7 +309,8 @@ static const LayoutRow layout_rows[] = {
   { "ring", "{\"c\":[[[0,0],[9,0],[9,9],[0,0]]]}",
     "{\n  \"c\": [[[0, 0], [9, 0], [9, 9], [0, 0]]]\n}\n" },
   { "text-with-signs", "[\"a,b:c]\",\"{ \\\" }\"]", "[\"a,b:c]\", \"{ \\\" }\"]\n" },
-  { "object-deep-inside", "[[1,[{}]],[2]]", "[\n  [\n    1,\n    [\n      {}\n    ]\n  ],\n  [2]\n]\n" },
+  { "object-deep-inside",
+    "[[1,[{}]],[2]]", "[\n  [\n    1,\n    [\n      {}\n    ]\n  ],\n  [2]\n]\n" },
   { "object-in-text-only", "[[\"{\"]]", "[[\"{\"]]\n" },
   /* 1 + 8 * 12 + 2 + 1 = 100 columns, then one more */
   { "line-just-full", "[" TEN TEN TEN TEN TEN TEN TEN TEN "22]",
@@ -369,7 +370,8 @@ static void
 test_node (void)
 {
   static const char json[] = "{\"z\":[1,2.5,-3e-7,1e22,true,null,\"é\\n\\\"\"],\"a\":{\"b\":{}},"
-                             "\"m\":9007199254740993,\"\":[],\"n\":[[{\"x\":-9223372036854775808}]],"
+                             "\"m\":9007199254740993,\"\":[],"
+                             "\"n\":[[{\"x\":-9223372036854775808}]],"
                              "\"half\":0.5,\"f\":false}";
   g_autoptr (JsonNode) node = json_from_string (json, NULL);
   g_autoptr (JsonNode) again = NULL;
