@@ -4,6 +4,11 @@
  *
  * The library is given the drawing without a base file, so it opens nothing whatever is asked of
  * it; the judge refuses such a drawing before that anyway, because the maker should know.
+ *
+ * The drawing is first recorded upright and unmirrored, and the recording drawn wherever it is
+ * wanted: librsvg 2.54 sizes its sheets for opacity wrongly under a turn or mirror ("InvalidSize")
+ * and leaves the context unbalanced then. Only those sheets are raster, so a recording is made
+ * for a scale, in steps of two, and kept until another scale is asked for.
  */
 #include "config.h"
 
@@ -19,13 +24,18 @@
 #define MM_PER_INCH 25.4
 #define MAX_SIDE 10000.0    /* mm */
 #define TRIAL_SIDE 64       /* pixels */
+#define PAPER_SCALE 16.0    /* dots a mm of what cannot be vector on paper, 406 dpi */
+#define LEAST_SCALE 0.25
+#define MOST_PIXELS 4096.0  /* a side of a recording */
 #define TRIAL_SECONDS 2.0   /* slow machines draw what is allowed in well under it */
 
 struct _PpArt
 {
   gatomicrefcount  count;
-  GMutex           drawing; /* a handle is not for two threads at once */
+  GMutex           drawing;   /* guards handle and recording */
   RsvgHandle      *handle;
+  cairo_surface_t *recording; /* nullable */
+  double           scale;     /* of the recording: its units a mm */
   PpBox            box;
   double           unit;    /* mm */
 };
@@ -81,21 +91,73 @@ measure (PpArt   *self,
   return FALSE;
 }
 
+/* One unit of `cr` is 1 mm and its origin the corner of the box. */
 static gboolean
-render (PpArt    *self,
-        cairo_t  *cr,
-        GError  **error)
+render (PpArt   *self,
+        cairo_t *cr)
 {
-  const RsvgRectangle viewport = { self->box.x0 / self->unit, self->box.y0 / self->unit,
-                                   pp_box_width (self->box) / self->unit,
+  const RsvgRectangle viewport = { 0, 0, pp_box_width (self->box) / self->unit,
                                    pp_box_height (self->box) / self->unit };
+
+  cairo_scale (cr, self->unit, self->unit);
+  return rsvg_handle_render_document (self->handle, cr, &viewport, NULL)
+         && cairo_status (cr) == CAIRO_STATUS_SUCCESS;
+}
+
+static gboolean
+record (PpArt  *self,
+        double  scale)
+{
+  const cairo_rectangle_t extents = { 0, 0, pp_box_width (self->box) * scale,
+                                      pp_box_height (self->box) * scale };
+  cairo_t *cr;
   gboolean drawn;
 
-  cairo_save (cr);
-  cairo_scale (cr, self->unit, self->unit);
-  drawn = rsvg_handle_render_document (self->handle, cr, &viewport, error);
-  cairo_restore (cr);
+  if (self->recording != NULL && self->scale >= scale && self->scale <= scale)
+    return TRUE;
+  g_clear_pointer (&self->recording, cairo_surface_destroy);
+  self->recording = cairo_recording_surface_create (CAIRO_CONTENT_COLOR_ALPHA, &extents);
+  self->scale = scale;
+  cr = cairo_create (self->recording);
+  cairo_scale (cr, scale, scale);
+  drawn = render (self, cr);
+  cairo_destroy (cr);
+  if (!drawn)
+    g_clear_pointer (&self->recording, cairo_surface_destroy);
   return drawn;
+}
+
+static gboolean
+draw (PpArt   *self,
+      cairo_t *cr,
+      double   scale)
+{
+  if (!record (self, scale))
+    return FALSE;
+  cairo_save (cr);
+  cairo_translate (cr, self->box.x0, self->box.y0);
+  cairo_scale (cr, 1 / scale, 1 / scale);
+  cairo_set_source_surface (cr, self->recording, 0, 0);
+  cairo_paint (cr);
+  cairo_restore (cr);
+  return cairo_status (cr) == CAIRO_STATUS_SUCCESS;
+}
+
+static double
+pick_scale (const PpArt *self,
+            cairo_t     *cr)
+{
+  double side = fmax (pp_box_width (self->box), pp_box_height (self->box));
+  cairo_matrix_t matrix;
+  double asked = PAPER_SCALE;
+
+  if (cairo_surface_get_type (cairo_get_group_target (cr)) == CAIRO_SURFACE_TYPE_IMAGE)
+    {
+      cairo_get_matrix (cr, &matrix);
+      asked = sqrt (fabs (matrix.xx * matrix.yy - matrix.xy * matrix.yx));
+      asked = fmax (exp2 (ceil (log2 (fmax (asked, LEAST_SCALE)))), LEAST_SCALE);
+    }
+  return fmin (asked, MOST_PIXELS / side);
 }
 
 /* Some faults show only in the drawing. */
@@ -112,7 +174,7 @@ try_once (PpArt   *self,
 
   cairo_scale (cr, scale, scale);
   cairo_translate (cr, -self->box.x0, -self->box.y0);
-  drawn = render (self, cr, NULL) && cairo_status (cr) == CAIRO_STATUS_SUCCESS;
+  drawn = draw (self, cr, scale);
   in_time = (double) (g_get_monotonic_time () - start) / G_USEC_PER_SEC <= TRIAL_SECONDS;
   cairo_destroy (cr);
   cairo_surface_destroy (surface);
@@ -168,6 +230,7 @@ pp_art_unref (PpArt *self)
   if (self == NULL || !g_atomic_ref_count_dec (&self->count))
     return;
   g_clear_object (&self->handle);
+  g_clear_pointer (&self->recording, cairo_surface_destroy);
   g_mutex_clear (&self->drawing);
   g_free (self);
 }
@@ -185,6 +248,6 @@ pp_art_draw (PpArt   *self,
   g_return_if_fail (self != NULL && cr != NULL);
 
   g_mutex_lock (&self->drawing);
-  render (self, cr, NULL);
+  draw (self, cr, pick_scale (self, cr));
   g_mutex_unlock (&self->drawing);
 }

@@ -10,9 +10,13 @@
 #include "art/colour.h"
 #include "art/draw-private.h"
 
-#define EDGE 0.9      /* mm */
-#define BEVEL 0.5     /* mm, light line inside the edge */
-#define RIM 1.6       /* mm, soft rim of a fused part */
+#define EDGE 1.4      /* mm */
+#define BEVEL 0.7     /* mm, light line inside the edge */
+#define RIM 2.6       /* mm, soft rim of a fused part */
+#define RIM_STEPS 5
+/* How much of what lies behind shows through glass of transmittance 1. */
+#define SHEET_CLEAR 0.5
+#define FUSED_CLEAR 0.6
 #define TURNS 4       /* of the wire in a knot */
 
 /* Clear glass #eef4f2 has the edge #5e8a7d; other glass darkens in the same proportion. */
@@ -61,7 +65,8 @@ paint_face (cairo_t  *cr,
 
 static void
 draw_sheet (cairo_t       *cr,
-            const PpScene *scene)
+            const PpScene *scene,
+            double         veil)
 {
   const PpGlass *glass = &scene->panel->background->glass;
   const PpOutline *outline = scene->background_outline;
@@ -70,7 +75,8 @@ draw_sheet (cairo_t       *cr,
   cairo_save (cr);
   cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
   clip_to (cr, outline);
-  paint_face (cr, pp_outline_get_box (outline), colour, 1 - 0.42 * glass->transmittance);
+  paint_face (cr, pp_outline_get_box (outline), colour,
+              veil * (1 - SHEET_CLEAR * glass->transmittance));
   pp_colour_set (cr, PP_COLOUR_WHITE, 0.75);
   stroke_inside (cr, outline, EDGE + BEVEL);
   pp_colour_set (cr, get_edge_colour (colour), 0.35);
@@ -96,7 +102,8 @@ draw_pocket (cairo_t         *cr,
 
 static void
 draw_fused (cairo_t       *cr,
-            const PpFused *fused)
+            const PpFused *fused,
+            double         veil)
 {
   PpColour colour = pp_colour_parse (fused->glass.colour);
   PpBox box = pp_outline_get_box (fused->outline);
@@ -104,12 +111,12 @@ draw_fused (cairo_t       *cr,
   cairo_save (cr);
   cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
   clip_to (cr, fused->outline);
-  paint_face (cr, box, colour, 1 - 0.55 * fused->glass.transmittance);
+  paint_face (cr, box, colour, veil * (1 - FUSED_CLEAR * fused->glass.transmittance));
   if (fused->has_pocket)
     draw_pocket (cr, fused->pocket.insert);
-  pp_colour_set (cr, pp_colour_darken (colour, 0.4), 0.16);
-  for (int i = 4; i >= 1; i--)
-    stroke_inside (cr, fused->outline, RIM * i / 4);
+  pp_colour_set (cr, pp_colour_darken (colour, 0.4), 0.11);
+  for (int i = RIM_STEPS; i >= 1; i--)
+    stroke_inside (cr, fused->outline, RIM * i * i / (RIM_STEPS * RIM_STEPS));
   /* The rounded rim catches the light on its upper left. */
   cairo_translate (cr, 1, 1.3);
   pp_colour_set (cr, pp_colour_mix (colour, PP_COLOUR_WHITE, 0.7), 0.4);
@@ -141,14 +148,15 @@ draw_hole (cairo_t      *cr,
 
 void
 pp_draw_glass (cairo_t       *cr,
-               const PpScene *scene)
+               const PpScene *scene,
+               double         veil)
 {
   const PpPanel *panel = scene->panel;
   PpColour edge = get_edge_colour (pp_colour_parse (panel->background->glass.colour));
 
-  draw_sheet (cr, scene);
+  draw_sheet (cr, scene, veil);
   for (guint i = 0; i < panel->fused->len; i++)
-    draw_fused (cr, pp_panel_fused (panel, i));
+    draw_fused (cr, pp_panel_fused (panel, i), veil);
   for (guint i = 0; i < panel->holes->len; i++)
     draw_hole (cr, pp_panel_hole (panel, i), edge);
 }

@@ -15,8 +15,10 @@ void pp_draw_plain (cairo_t       *cr,
 /* The parts of pp_draw_background(), to be put one on another as seen from either side. */
 void pp_draw_wire  (cairo_t       *cr,
                     const PpScene *scene);
+/* `veil`: 1 as on the bench, less where what lies beyond it is what one looks at. */
 void pp_draw_glass (cairo_t       *cr,
-                    const PpScene *scene);
+                    const PpScene *scene,
+                    double         veil);
 void pp_draw_knots (cairo_t       *cr,
                     const PpScene *scene);
 

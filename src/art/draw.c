@@ -11,6 +11,8 @@
 
 #include "art/draw-private.h"
 
+#define VEIL_FROM_BEHIND 0.55
+
 void
 pp_draw_outline_path (cairo_t         *cr,
                       const PpOutline *outline)
@@ -59,7 +61,7 @@ pp_draw_background (cairo_t       *cr,
                     const PpScene *scene)
 {
   pp_draw_wire (cr, scene);
-  pp_draw_glass (cr, scene);
+  pp_draw_glass (cr, scene, 1);
   pp_draw_knots (cr, scene);
 }
 
@@ -147,7 +149,7 @@ draw_from_front (cairo_t          *cr,
   cairo_translate (cr, wire.x, wire.y);
   pp_draw_wire (cr, scene);
   cairo_restore (cr);
-  pp_draw_glass (cr, scene);
+  pp_draw_glass (cr, scene, 1);
   pp_draw_knots (cr, scene);
   for (guint i = 0; i < scene->n_bodies; i++)
     {
@@ -170,7 +172,7 @@ draw_from_behind (cairo_t       *cr,
   cairo_scale (cr, -1, 1);
   for (guint i = scene->n_bodies; i-- > 0;)
     pp_draw_body (cr, scene->bodies[i], pp_gallery_get (gallery, scene->bodies[i]->piece));
-  pp_draw_glass (cr, scene);
+  pp_draw_glass (cr, scene, VEIL_FROM_BEHIND);
   pp_draw_knots (cr, scene);
   pp_draw_wire (cr, scene);
   cairo_restore (cr);
