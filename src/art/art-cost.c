@@ -178,16 +178,16 @@ pp_art_cost_refer_by_all (PpArtCost  *self,
 }
 
 static gboolean
-fail (GError    **error,
-      const char *text)
+fail (GError     **error,
+      const char  *text)
 {
   g_set_error_literal (error, PP_ART_ERROR, PP_ART_ERROR_TOO_MUCH, text);
   return FALSE;
 }
 
 static gboolean
-is_within_limits (const Node *node,
-                  GError    **error)
+is_within_limits (const Node  *node,
+                  GError     **error)
 {
   if (node->chain > PP_ART_MAX_CHAIN)
     return fail (error, _("The drawing is nested too deeply."));
@@ -201,10 +201,10 @@ is_within_limits (const Node *node,
 /* `above` counts the nodes that are open, so that this recursion is bounded too. An id's node
  * adds no drawing of its own and counts in no chain, but at most every second node is one. */
 static gboolean
-sum (PpArtCost *self,
-     guint      number,
-     guint      above,
-     GError   **error)
+sum (PpArtCost  *self,
+     guint       number,
+     guint       above,
+     GError    **error)
 {
   Node *node = get_node (self, number);
 
@@ -236,8 +236,8 @@ sum (PpArtCost *self,
 }
 
 static gboolean
-sum_all (PpArtCost *self,
-         GError   **error)
+sum_all (PpArtCost  *self,
+         GError    **error)
 {
   for (guint i = 0; i < self->nodes->len; i++)
     get_node (self, i)->state = NEW;
@@ -248,8 +248,8 @@ sum_all (PpArtCost *self,
 }
 
 static gboolean
-check_style_sheets (PpArtCost *self,
-                    GError   **error)
+check_style_sheets (PpArtCost  *self,
+                    GError    **error)
 {
   for (guint i = 0; i < self->for_all->len; i++)
     {
@@ -284,8 +284,8 @@ get_dearest_paint (PpArtCost *self)
 }
 
 gboolean
-pp_art_cost_is_allowed (PpArtCost *self,
-                        GError   **error)
+pp_art_cost_is_allowed (PpArtCost  *self,
+                        GError    **error)
 {
   double paint;
 

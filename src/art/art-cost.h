@@ -52,8 +52,8 @@ void       pp_art_cost_refer        (PpArtCost  *self,
 void       pp_art_cost_refer_by_all (PpArtCost  *self,
                                      const char *id);
 /* TRUE if the whole may be drawn; element 0 is the root.
- * Errors: PP_ART_ERROR_TOO_MUCH for cost, chain, scale, a reference to itself, or a style sheet that
- * refers to more than paints. */
+ * Errors: PP_ART_ERROR_TOO_MUCH for cost, chain, scale, a reference to itself, or a style sheet
+ * that refers to more than paints. */
 gboolean   pp_art_cost_is_allowed   (PpArtCost  *self,
                                      GError    **error);
 

@@ -4,11 +4,9 @@
  *
  * One walk over the XML by a parser that reads no document type, expands no entity but the five,
  * and opens nothing. What it saw is written anew, and only that goes on, so it does not matter
- * where two XML parsers disagree about odd input (comments, encodings, "<" in values). Names are
- * judged by their local part whatever their namespace, which can only refuse more.
+ * where two XML parsers disagree about odd input (comments, encodings, "<" in values).
  *
- * Drawing cannot be stopped once begun, so its cost is bounded here. What has no bound that can
- * be told from the text (filters, markers, dashes) is refused.
+ * Drawing cannot be stopped once begun, so its cost is bounded here and in art-rules.c.
  */
 #define _GNU_SOURCE /* strcasestr */
 #include "config.h"
@@ -18,6 +16,7 @@
 #include "art/art-cost.h"
 #include "art/art-numbers.h"
 #include "art/art-refs.h"
+#include "art/art-rules.h"
 #include "panel/i18n.h"
 
 #include <string.h>
@@ -30,7 +29,6 @@
 #define BYTES_PER_ELEMENT 64   /* of attributes, as costly as one element */
 #define PATTERN_COST 20        /* a tile is a sheet of its own */
 #define PIXELS_PER_ELEMENT 5000 /* of embedded pictures */
-#define MAX_NUMBER 10000.0     /* mm; a panel is 3000 */
 #define USUAL_SIDE 100.0       /* mm */
 /* Crossing lines make a path's cost grow with its square; so does one long line of text. */
 #define PATH_BYTES_SQUARED 200000.0
@@ -52,28 +50,10 @@ typedef struct
   double     words; /* bytes of text */
 } Judge;
 
-static const char *
-get_local_name (const char *name)
-{
-  const char *colon = strchr (name, ':');
-
-  return colon == NULL ? name : colon + 1;
-}
-
 static gboolean
-is_one_of (const char         *name,
-           const char * const *names)
-{
-  for (; *names != NULL; names++)
-    if (g_ascii_strcasecmp (name, *names) == 0)
-      return TRUE;
-  return FALSE;
-}
-
-static gboolean
-fail (GError      **error,
-      PpArtError    code,
-      const char   *text)
+fail (GError     **error,
+      PpArtError   code,
+      const char  *text)
 {
   g_set_error_literal (error, PP_ART_ERROR, (int) code, text);
   return FALSE;
@@ -87,7 +67,7 @@ is_svg_root (const char  *name,
   const char *colon = strchr (name, ':');
   g_autofree char *declaration = NULL;
 
-  if (strcmp (get_local_name (name), "svg") != 0)
+  if (strcmp (pp_art_get_local_name (name), "svg") != 0)
     return FALSE;
   declaration = colon == NULL ? g_strdup ("xmlns")
                               : g_strdup_printf ("xmlns:%.*s", (int) (colon - name), name);
@@ -97,157 +77,13 @@ is_svg_root (const char  *name,
   return colon == NULL;
 }
 
-static gboolean
-judge_name (const char  *name,
-            GError     **error)
-{
-  static const char *const scripts[] = { "script", "handler", "listener", "foreignObject",
-                                         "iframe", "object", "embed", NULL };
-  static const char *const outside[] = { "include", "font-face-uri", "color-profile", NULL };
-  static const char *const costly[] = { "filter", "marker", NULL };
-  const char *local = get_local_name (name);
-
-  if (is_one_of (local, scripts))
-    return fail (error, PP_ART_ERROR_SCRIPT,
-                 _("The drawing holds a script or a part that is no drawing."));
-  if (is_one_of (local, outside))
-    return fail (error, PP_ART_ERROR_OUTSIDE,
-                 _("The drawing refers to something outside itself."));
-  if (is_one_of (local, costly) || g_str_has_prefix (local, "fe"))
-    return fail (error, PP_ART_ERROR_TOO_MUCH,
-                 _("The drawing has filters or markers, which may take very long to draw."));
-  return TRUE;
-}
-
-/* The value of a declaration that begins at `at`, behind its colon; up to its end. */
-static gboolean
-value_is (const char *at,
-          const char *wanted)
-{
-  gsize length = strlen (wanted);
-
-  at += strspn (at, " \t\r\n\f:");
-  return g_ascii_strncasecmp (at, wanted, length) == 0 && !g_ascii_isalnum (at[length])
-         && at[length] != '.' && at[length] != '%';
-}
-
-/* Whether a style or style sheet sets `property` to anything but `harmless`. */
-static gboolean
-css_sets (const char *css,
-          const char *property,
-          const char *harmless)
-{
-  for (const char *at = css; (at = strcasestr (at, property)) != NULL; at += strlen (property))
-    {
-      gboolean is_part_of_longer = at > css && (g_ascii_isalnum (at[-1]) || at[-1] == '-');
-
-      if (!is_part_of_longer && !value_is (at + strlen (property), harmless))
-        return TRUE;
-    }
-  return FALSE;
-}
-
-typedef struct
-{
-  const char *name;
-  const char *harmless;
-  double      cost;
-} Layer;
-
-/* Each makes the library draw the element on a sheet of its own, as large as the whole picture. */
-static const Layer layers[] = {
-  { "opacity", "1", 4 },
-  { "mask", "none", 50 },
-  { "mix-blend-mode", "normal", 4 },
-  { "isolation", "auto", 4 },
-};
-
-static double
-get_css_layer_cost (const char *escaped)
-{
-  g_autofree char *css = pp_art_css_undo_escapes (escaped);
-  double cost = 0;
-
-  for (guint i = 0; i < G_N_ELEMENTS (layers); i++)
-    if (css_sets (css, layers[i].name, layers[i].harmless))
-      cost += layers[i].cost;
-  return cost;
-}
-
-static double
-get_layer_cost (const char *local,
-                const char *value)
-{
-  for (guint i = 0; i < G_N_ELEMENTS (layers); i++)
-    if (strcmp (local, layers[i].name) == 0)
-      return value_is (value, layers[i].harmless) ? 0 : layers[i].cost;
-  return strcmp (local, "style") == 0 ? get_css_layer_cost (value) : 0;
-}
-
-/* Dashes multiply a line's length by nothing that is known here; an inherited mask or clip is a
- * reference that is written nowhere. */
-static gboolean
-judge_hidden_cost (const char  *escaped,
-                   GError     **error)
-{
-  g_autofree char *css = pp_art_css_undo_escapes (escaped);
-
-  if (css_sets (css, "stroke-dasharray", "none"))
-    return fail (error, PP_ART_ERROR_TOO_MUCH,
-                 _("The drawing has dashed lines, which may take very long to draw."));
-  if (css_sets (css, "transform", "none") || pp_art_numbers_greatest (css) > MAX_NUMBER)
-    return fail (error, PP_ART_ERROR_TOO_MUCH,
-                 _("The drawing is larger than any panel, or enlarged in its style."));
-  if (strcasestr (css, "inherit") != NULL
-      && (strcasestr (css, "mask") != NULL || strcasestr (css, "clip-path") != NULL))
-    return fail (error, PP_ART_ERROR_TOO_MUCH,
-                 _("The drawing hands down masks or clips, which may take very long to draw."));
-  return TRUE;
-}
-
-static gboolean
-judge_declaration (const char  *local,
-                   const char  *value,
-                   GError     **error)
-{
-  static const char *const properties[] = { "stroke-dasharray", "mask", "clip-path", NULL };
-  g_autofree char *css = NULL;
-
-  if (strcmp (local, "style") == 0)
-    return judge_hidden_cost (value, error);
-  if (!is_one_of (local, properties))
-    return TRUE;
-  css = g_strconcat (local, ":", value, NULL);
-  return judge_hidden_cost (css, error);
-}
-
-static gboolean
-judge_attribute (const char  *name,
-                 const char  *value,
-                 PpArtRefs   *refs,
-                 GError     **error)
-{
-  const char *local = get_local_name (name);
-
-  if (strcmp (name, "xmlns") == 0 || g_str_has_prefix (name, "xmlns:"))
-    return TRUE;
-  if (g_ascii_strncasecmp (local, "on", 2) == 0)
-    return fail (error, PP_ART_ERROR_SCRIPT, _("The drawing holds a script."));
-  if (strcmp (name, "xml:base") == 0)
-    return fail (error, PP_ART_ERROR_OUTSIDE,
-                 _("The drawing refers to something outside itself."));
-  if (g_ascii_strcasecmp (local, "href") == 0 || g_ascii_strcasecmp (local, "src") == 0)
-    return *value == '\0' || pp_art_refs_add_address (refs, value, error);
-  return pp_art_refs_add_css (refs, value, error) && judge_declaration (local, value, error);
-}
-
 static PpArtPart
 get_part (const char *name)
 {
   static const char *const gradients[] = { "linearGradient", "radialGradient", "stop", NULL };
-  const char *local = get_local_name (name);
+  const char *local = pp_art_get_local_name (name);
 
-  if (is_one_of (local, gradients))
+  if (pp_art_is_one_of (local, gradients))
     return PP_ART_GRADIENT;
   return g_ascii_strcasecmp (local, "pattern") == 0 ? PP_ART_PATTERN : PP_ART_DRAWN;
 }
@@ -257,8 +93,8 @@ static double
 get_attribute_cost (const char *name,
                     const char *value)
 {
-  const char *local = get_local_name (name);
-  double cost = get_layer_cost (local, value);
+  const char *local = pp_art_get_local_name (name);
+  double cost = pp_art_rules_get_layer_cost (local, value);
 
   if (g_ascii_strcasecmp (local, "href") == 0)
     return cost;
@@ -304,7 +140,7 @@ judge_size (Judge       *self,
   double greatest, bend, side;
   double length = (double) strlen (value);
 
-  if (!is_one_of (name, sized_attributes))
+  if (!pp_art_is_one_of (name, sized_attributes))
     return TRUE;
   if (g_str_has_suffix (name, "ransform"))
     pp_art_cost_enlarge (self->cost, element, fmax (1, pp_art_numbers_scale (value)));
@@ -313,7 +149,8 @@ judge_size (Judge       *self,
   pp_art_cost_weigh (self->cost, element, bend - 1);
   if (strcmp (name, "d") == 0 || strcmp (name, "points") == 0)
     pp_art_cost_weigh (self->cost, element, length * length * bend * bend / PATH_BYTES_SQUARED);
-  if (greatest > MAX_NUMBER || (strcmp (name, "viewBox") == 0 && !read_view_box (value, &side)))
+  if (greatest > PP_ART_MAX_NUMBER
+      || (strcmp (name, "viewBox") == 0 && !read_view_box (value, &side)))
     return fail (error, PP_ART_ERROR_TOO_MUCH,
                  _("The drawing has a size that no piece can have."));
   return TRUE;
@@ -331,11 +168,11 @@ judge_attributes (Judge       *self,
   pp_art_refs_init (&refs);
   for (guint i = 0; names[i] != NULL; i++)
     {
-      if (!judge_attribute (names[i], values[i], &refs, error)
+      if (!pp_art_rules_judge_attribute (names[i], values[i], &refs, error)
           || !judge_size (self, element, names[i], values[i], error))
         return FALSE;
       pp_art_cost_weigh (self->cost, element, get_attribute_cost (names[i], values[i]));
-      if (strcmp (get_local_name (names[i]), "id") == 0)
+      if (strcmp (pp_art_get_local_name (names[i]), "id") == 0)
         pp_art_cost_name (self->cost, element, values[i]);
     }
   for (guint i = 0; i < refs.ids->len; i++)
@@ -375,7 +212,7 @@ get_shrink (Judge       *self,
     {
       if (strcmp (names[i], "transform") == 0)
         own = pp_art_numbers_scale (values[i]);
-      else if (strcmp (get_local_name (names[i]), "id") == 0)
+      else if (strcmp (pp_art_get_local_name (names[i]), "id") == 0)
         above = 1;
     }
   return fmin (1, above * own);
@@ -394,12 +231,12 @@ get_root_side (const char **names,
 }
 
 static void
-start_element (GMarkupParseContext *context,
-               const char          *name,
-               const char         **names,
-               const char         **values,
-               gpointer             data,
-               GError             **error)
+start_element (GMarkupParseContext  *context,
+               const char           *name,
+               const char          **names,
+               const char          **values,
+               gpointer              data,
+               GError              **error)
 {
   Judge *self = data;
   guint parent = self->depth == 0 ? PP_ART_NO_PARENT : self->path[self->depth - 1];
@@ -414,7 +251,7 @@ start_element (GMarkupParseContext *context,
       fail (error, PP_ART_ERROR_TOO_MUCH, _("The drawing has too many parts to be drawn quickly."));
       return;
     }
-  if (!judge_name (name, error))
+  if (!pp_art_rules_judge_name (name, error))
     return;
   if (self->n_elements == 0)
     self->side = get_root_side (names, values);
@@ -426,16 +263,16 @@ start_element (GMarkupParseContext *context,
   if (!judge_attributes (self, self->path[self->depth], names, values, error))
     return;
   self->depth++;
-  if (self->style_depth == 0 && g_ascii_strcasecmp (get_local_name (name), "style") == 0)
+  if (self->style_depth == 0 && g_ascii_strcasecmp (pp_art_get_local_name (name), "style") == 0)
     self->style_depth = self->depth;
   write_start (self->out, name, names, values);
 }
 
 static void
-end_element (GMarkupParseContext *context,
-             const char          *name,
-             gpointer             data,
-             GError             **error)
+end_element (GMarkupParseContext  *context,
+             const char           *name,
+             gpointer              data,
+             GError              **error)
 {
   Judge *self = data;
 
@@ -446,11 +283,11 @@ end_element (GMarkupParseContext *context,
 }
 
 static void
-add_text (GMarkupParseContext *context,
-          const char          *text,
-          gsize                length,
-          gpointer             data,
-          GError             **error)
+add_text (GMarkupParseContext  *context,
+          const char           *text,
+          gsize                 length,
+          gpointer              data,
+          GError              **error)
 {
   Judge *self = data;
   g_autofree char *escaped = g_markup_escape_text (text, (gssize) length);
@@ -469,11 +306,11 @@ add_text (GMarkupParseContext *context,
 
 /* Comments, processing instructions, document types: none is written anew. */
 static void
-judge_passthrough (GMarkupParseContext *context,
-                   const char          *text,
-                   gsize                length,
-                   gpointer             data,
-                   GError             **error)
+judge_passthrough (GMarkupParseContext  *context,
+                   const char           *text,
+                   gsize                 length,
+                   gpointer              data,
+                   GError              **error)
 {
   if (g_str_has_prefix (text, "<?xml-stylesheet"))
     fail (error, PP_ART_ERROR_OUTSIDE, _("The drawing refers to something outside itself."));
@@ -492,7 +329,7 @@ judge_style_sheets (Judge   *self,
 
   pp_art_refs_init (&refs);
   if (!pp_art_refs_add_css (&refs, self->style->str, error)
-      || !judge_hidden_cost (self->style->str, error))
+      || !pp_art_rules_judge_css (self->style->str, error))
     return FALSE;
   for (const char *at = css; *at != '\0'; at++)
     selectors += *at == '{' || *at == ',';
@@ -501,7 +338,7 @@ judge_style_sheets (Judge   *self,
     return fail (error, PP_ART_ERROR_TOO_MUCH, _("The drawing's style sheet is too costly."));
   for (guint i = 0; i < refs.ids->len; i++)
     pp_art_cost_refer_by_all (self->cost, g_ptr_array_index (refs.ids, i));
-  pp_art_cost_weigh_all (self->cost, get_css_layer_cost (self->style->str));
+  pp_art_cost_weigh_all (self->cost, pp_art_rules_get_css_layer_cost (self->style->str));
   return TRUE;
 }
 

@@ -20,7 +20,7 @@
 #include <gio/gio.h>
 #include <librsvg/rsvg.h>
 
-#define PIXELS_PER_INCH 96.0 /* CSS: a user unit without a viewBox */
+#define PIXELS_PER_INCH 96.0 /* CSS: of a user unit without a viewBox; librsvg's own is 90 */
 #define MM_PER_INCH 25.4
 #define MAX_SIDE 10000.0    /* mm */
 #define TRIAL_SIDE 64       /* pixels */
@@ -37,7 +37,6 @@ struct _PpArt
   cairo_surface_t *recording; /* nullable */
   double           scale;     /* of the recording: its units a mm */
   PpBox            box;
-  double           unit;    /* mm */
 };
 
 G_DEFINE_QUARK (pp-art-error-quark, pp_art_error)
@@ -65,7 +64,7 @@ get_mm (RsvgLength length)
     }
 }
 
-/* Without a viewBox the user unit is a CSS pixel, and only a size in mm says how large that is. */
+/* Without a viewBox the drawing begins at 0, 0 and is as large as it says, if in mm. */
 static gboolean
 measure (PpArt   *self,
          GError **error)
@@ -76,7 +75,6 @@ measure (PpArt   *self,
 
   rsvg_handle_get_intrinsic_dimensions (self->handle, &has_width, &width, &has_height, &height,
                                         &has_view, &view);
-  self->unit = has_view ? 1 : MM_PER_INCH / PIXELS_PER_INCH;
   if (!has_view && has_width && has_height)
     view = (RsvgRectangle) { 0, 0, get_mm (width), get_mm (height) };
   else if (!has_view)
@@ -96,10 +94,8 @@ static gboolean
 render (PpArt   *self,
         cairo_t *cr)
 {
-  const RsvgRectangle viewport = { 0, 0, pp_box_width (self->box) / self->unit,
-                                   pp_box_height (self->box) / self->unit };
+  const RsvgRectangle viewport = { 0, 0, pp_box_width (self->box), pp_box_height (self->box) };
 
-  cairo_scale (cr, self->unit, self->unit);
   return rsvg_handle_render_document (self->handle, cr, &viewport, NULL)
          && cairo_status (cr) == CAIRO_STATUS_SUCCESS;
 }

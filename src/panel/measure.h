@@ -16,7 +16,8 @@ G_BEGIN_DECLS
  * that is not zero never shows as zero: "under 1/16 in", "under 0.1 mm". */
 char    *pp_length_format       (double       mm,
                                  PpUnits      units);
-/* The figure alone, for tables and fields whose heading names the unit: "216", "8 1/2". */
+/* The figure alone, for tables and fields whose heading names the unit: "216", "8 1/2"; "under
+ * 1/16" too, which pp_length_parse() does not take: a field reads only what was typed. */
 char    *pp_length_format_bare  (double       mm,
                                  PpUnits      units);
 /* "300 x 420 mm", with a real multiplication sign; "11 13/16 x 16 9/16 in". */

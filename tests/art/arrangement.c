@@ -21,7 +21,8 @@ static PpOutline *
 place_rectangle (const PpFrame *frame)
 {
   const PpPoint corners[]
-    = { pp_frame_to_panel (frame, (PpPoint) { 0, 0 }), pp_frame_to_panel (frame, (PpPoint) { 20, 0 }),
+    = { pp_frame_to_panel (frame, (PpPoint) { 0, 0 }),
+        pp_frame_to_panel (frame, (PpPoint) { 20, 0 }),
         pp_frame_to_panel (frame, (PpPoint) { 20, 10 }),
         pp_frame_to_panel (frame, (PpPoint) { 0, 10 }) };
 

@@ -42,7 +42,8 @@ static const Row rows[] = {
   { "mask-and-clip", SVG ("<mask id='m'><circle r='4' fill='#fff'/></mask><clipPath id='c'>"
                           "<circle r='4'/></clipPath><circle r='5' mask='url(#m)'/>"
                           "<circle r='5' clip-path='url(#c)'/>"), TAKEN },
-  { "use", SVG ("<circle id='a' r='1'/><use href='#a' x='3'/><use xlink:href='#a' x='5'/>"), TAKEN },
+  { "use", SVG ("<circle id='a' r='1'/><use href='#a' x='3'/><use xlink:href='#a' x='5'/>"),
+    TAKEN },
   { "png", SVG ("<image width='9' height='9' href='" PNG "'/>"), TAKEN },
   { "opacity-one", SVG ("<circle r='5' style='opacity:1;stroke-dasharray:none'/>"), TAKEN },
   { "editor-leftovers", SVG ("<metadata><a:b xmlns:a='urn:x' a:c='urn:y'/></metadata>"), TAKEN },
@@ -208,6 +209,20 @@ make_use_chain (guint length)
   return g_string_free (svg, FALSE);
 }
 
+/* Two pictures, each of 4000 x 3500 pixels and so below the limit alone. */
+static char *
+make_large_pictures (void)
+{
+  static const guchar head[] = { 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n', 0, 0, 0, 13, 'I', 'H',
+                                 'D', 'R', 0, 0, 4000 >> 8, 4000 & 0xff, 0, 0, 3500 >> 8,
+                                 3500 & 0xff, 8, 2, 0, 0, 0 };
+  g_autofree char *data = g_base64_encode (head, sizeof head);
+  g_autofree char *image
+    = g_strdup_printf ("<image href='data:image/png;base64,%s'/>", data);
+
+  return repeat (HEAD, image, 2, TAIL);
+}
+
 static void
 check_costly (char *svg,
               int   code)
@@ -231,16 +246,28 @@ test_costly (void)
   g_autofree char *path = repeat ("M0 0", "L9 9L-9 9", 20000, "");
 
   check_costly (make_use_bomb (9), PP_ART_ERROR_TOO_MUCH);
+  check_costly (make_large_pictures (), PP_ART_ERROR_TOO_MUCH);
   check_costly (make_use_chain (300), PP_ART_ERROR_TOO_MUCH);
   check_costly (repeat (HEAD, "<g>", 70, ""), PP_ART_ERROR_TOO_MUCH);
   check_costly (repeat (HEAD, "<g/>", 20000, TAIL), PP_ART_ERROR_TOO_MUCH);
-  check_costly (repeat (HEAD "<text>", "petal ", 4000, "</text>" TAIL), PP_ART_ERROR_TOO_MUCH);
+  check_costly (repeat (HEAD "<text>", "petal ", 700, "</text>" TAIL), PP_ART_ERROR_TOO_MUCH);
   check_costly (g_strconcat (HEAD "<path d='", path, "'/>" TAIL, NULL), PP_ART_ERROR_TOO_MUCH);
   check_costly (repeat (HEAD "<!--", "petal ", 2000000, "-->" TAIL), PP_ART_ERROR_TOO_MUCH);
   check_costly (repeat (HEAD "<style>", "a{}", 30000, "</style>" TAIL), PP_ART_ERROR_TOO_MUCH);
   g_assert_cmpint (g_get_monotonic_time () - start, <, 5 * G_USEC_PER_SEC);
   check_costly (make_use_bomb (2), TAKEN);
   check_costly (make_use_chain (20), TAKEN);
+}
+
+/* The depth alone would refuse it as well, but the reason would mislead. */
+static void
+test_circle (void)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (PpArt) art = load (SVG ("<g id='a'><use href='#a'/></g>"), &error);
+
+  g_assert_null (art);
+  g_assert_cmpstr (error->message, ==, "The drawing refers to itself in a circle.");
 }
 
 /* The starter pieces ship with the program: each is taken. */
@@ -410,6 +437,7 @@ main (int   argc,
       g_test_add_data_func (path, &rows[i], test_row);
     }
   g_test_add_func ("/art/costly", test_costly);
+  g_test_add_func ("/art/circle", test_circle);
   g_test_add_func ("/art/sibling", test_sibling);
   g_test_add_func ("/art/starter", test_starter);
   g_test_add_func ("/art/origin", test_origin);
