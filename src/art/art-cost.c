@@ -26,7 +26,6 @@ typedef struct
 {
   double     own;
   double     cost;  /* own and all below */
-  guint      chain; /* longest way down, itself included */
   double     own_scale;
   double     scale; /* greatest way down */
   State      state;
@@ -189,8 +188,6 @@ static gboolean
 is_within_limits (const Node  *node,
                   GError     **error)
 {
-  if (node->chain > PP_ART_MAX_CHAIN)
-    return fail (error, _("The drawing is nested too deeply."));
   if (node->cost > PP_ART_MAX_COST)
     return fail (error, _("The drawing has too many parts to be drawn quickly."));
   if (node->scale > PP_ART_MAX_SCALE)
@@ -198,8 +195,8 @@ is_within_limits (const Node  *node,
   return TRUE;
 }
 
-/* `above` counts the nodes that are open, so that this recursion is bounded too. An id's node
- * adds no drawing of its own and counts in no chain, but at most every second node is one. */
+/* `above` counts the nodes that are open: a long chain of uses must not end the stack here. (In the
+ * library it cannot: each link is counted again in all before it, and that is too much long before.) */
 static gboolean
 sum (PpArtCost  *self,
      guint       number,
@@ -212,11 +209,10 @@ sum (PpArtCost  *self,
     return TRUE;
   if (node->state == OPEN)
     return fail (error, _("The drawing refers to itself in a circle."));
-  if (above > 2 * PP_ART_MAX_CHAIN)
+  if (above > PP_ART_MAX_CHAIN)
     return fail (error, _("The drawing is nested too deeply."));
   node->state = OPEN;
   node->cost = node->own;
-  node->chain = 0;
   node->scale = 1;
   for (guint i = 0; i < node->edges->len; i++)
     {
@@ -225,10 +221,8 @@ sum (PpArtCost  *self,
       if (!sum (self, below, above + 1, error))
         return FALSE;
       node->cost += get_node (self, below)->cost;
-      node->chain = MAX (node->chain, get_node (self, below)->chain);
       node->scale = MAX (node->scale, get_node (self, below)->scale);
     }
-  node->chain += node->is_element ? 1 : 0;
   node->scale *= node->own_scale;
   node->cost *= node->own_scale;
   node->state = SUMMED;

@@ -14,7 +14,7 @@
 G_BEGIN_DECLS
 
 #define PP_ART_MAX_COST 10000.0 /* simple elements; about 65 µs each in a small picture */
-#define PP_ART_MAX_CHAIN 160    /* elements within and through references, one in another */
+#define PP_ART_MAX_CHAIN 320    /* elements and references, one in another */
 #define PP_ART_MAX_SCALE 20.0   /* of all transforms one in another that enlarge */
 #define PP_ART_NO_PARENT G_MAXUINT
 
