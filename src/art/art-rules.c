@@ -102,7 +102,7 @@ typedef struct
 /* Each makes the library draw the element on a sheet of its own, as large as the whole picture. */
 static const Layer layers[] = {
   { "opacity", "1", 4 },
-  { "mask", "none", 50 },
+  { "mask", "none", 200 },
   { "mix-blend-mode", "normal", 4 },
   { "isolation", "auto", 4 },
 };
