@@ -76,9 +76,9 @@ ask_level (const Question *self)
     return;
   tilt = pp_angle_format (fabs (hang->middle_tilt));
   say (self, "not-level", PP_LEVEL_CAUTION, hang->middle_tilt, NAN,
-       g_strdup_printf (_("The panel cannot hang level on this wire: its weight lies too far to one "
-                          "side. From the middle of the wire it would tilt by %s. Move the holes to "
-                          "either side of the weight."), tilt));
+       g_strdup_printf (_("The panel cannot hang level on this wire: its weight lies too far to "
+                          "one side. From the middle of the wire it would tilt by %s. Move the "
+                          "holes to either side of the weight."), tilt));
 }
 
 static void
@@ -94,8 +94,8 @@ ask_slip (const Question *self)
     return;
   tilt = pp_angle_format (greatest);
   say (self, "slips", PP_LEVEL_NOTE, greatest, limit,
-       g_strdup_printf (_("If the wire slips on its hook, the panel tilts by %s. Wind the wire once "
-                          "round the hook, make it longer or move the holes closer together."),
+       g_strdup_printf (_("If the wire slips on its hook, the panel tilts by %s. Wind the wire "
+                          "once round the hook, make it longer or move the holes closer together."),
                         tilt));
 }
 
@@ -130,9 +130,9 @@ ask_load (const Question *self)
     .limit = allowed,
   };
   pp_findings_add (self->findings, finding,
-                   g_strdup_printf (_("A leg of the wire pulls like a weight of %s, more than the %s "
-                                      "it may safely carry. Use a stronger wire or a longer one."),
-                                    pull, most));
+                   g_strdup_printf (_("A leg of the wire pulls like a weight of %s, more than the "
+                                      "%s it may safely carry. Use a stronger wire or a longer "
+                                      "one."), pull, most));
 }
 
 static void

@@ -56,8 +56,9 @@ ask_strain (const Question *self)
 
   if (pp_is_over (utilisation, ALL_IT_BEARS))
     say (self, "strain", PP_LEVEL_FAULT, utilisation, ALL_IT_BEARS,
-         g_strdup_printf (_("The glue under %s would not hold for years: it carries too much on too "
-                            "little. Let more of it touch, or take weight off it."), self->name));
+         g_strdup_printf (_("The glue under %s would not hold for years: it carries too much on "
+                            "too little. Let more of it touch, or take weight off it."),
+                          self->name));
   else if (pp_is_over (utilisation, limit))
     say (self, "strain", PP_LEVEL_CAUTION, utilisation, limit,
          g_strdup_printf (_("The glue under %s carries more than is wise. Let more of it touch, or "
@@ -72,8 +73,8 @@ ask_size (const Question *self)
 
   if (pp_is_under (share, limit))
     say (self, "joint-small", PP_LEVEL_CAUTION, share, limit,
-         g_strdup_printf (_("Glue reaches only %.1f %% of the underside of %s. Let it lie flatter or "
-                            "on more pieces."), 100 * share, self->name));
+         g_strdup_printf (_("Glue reaches only %.1f %% of the underside of %s. Let it lie flatter "
+                            "or on more pieces."), 100 * share, self->name));
 }
 
 static void
@@ -96,8 +97,8 @@ ask_glue_seen (const Question *self)
 
   if (self->panel->display->place == PP_PLACE_WINDOW && pp_is_over (transmittance, limit))
     say (self, "glue-shows", PP_LEVEL_NOTE, transmittance, limit,
-         g_strdup_printf (_("Light comes through %s, so its glue will be seen in the window. Set its "
-                            "dabs neatly, or put a denser piece there."), self->name));
+         g_strdup_printf (_("Light comes through %s, so its glue will be seen in the window. Set "
+                            "its dabs neatly, or put a denser piece there."), self->name));
 }
 
 void

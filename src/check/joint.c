@@ -217,7 +217,8 @@ score_next (const Ground *self,
     {
       Place *place = &g_array_index (places, Place, p);
       guint l = self->cell[place->at];
-      double distance = hypot (self->bed->x[l] - self->bed->x[k], self->bed->y[l] - self->bed->y[k]);
+      double distance
+          = hypot (self->bed->x[l] - self->bed->x[k], self->bed->y[l] - self->bed->y[k]);
 
       if (is_first)
         place->score = INFINITY;

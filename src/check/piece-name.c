@@ -34,6 +34,6 @@ pp_piece_name_of (const PpScene *scene,
   if (is_alone (scene, index, name))
     return g_strdup (name);
   place = pp_place_format (scene->panel, scene->bodies[index]->centroid);
-  /* Translators: a piece and where it lies, "Oxeye (12 mm from the left and 45 mm from the top)". */
+  /* Translators: a piece and where it lies: "Oxeye (12 mm from the left and 45 mm from the top)" */
   return g_strdup_printf (_("%s (%s)"), name, place);
 }

@@ -35,7 +35,12 @@ add (PpFindings *findings,
      double      y)
 {
   PpFinding finding = {
-    .code = code, .level = level, .at = { x, y }, .about = PP_ABOUT ("p1"), .value = NAN, .limit = NAN
+    .code = code,
+    .level = level,
+    .at = { x, y },
+    .about = PP_ABOUT ("p1"),
+    .value = NAN,
+    .limit = NAN,
   };
 
   pp_findings_add (findings, finding, g_strdup (code));
