@@ -1,0 +1,188 @@
+/* check.c: asks everything of a panel, in the order in which answers need one another.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Upwards through the stack each placement settles on what lies there, and its joint finds places
+ * for dabs; downwards the joints take their loads; then mass, hanging, which needs the mass, and
+ * concealment, which needs the hook.
+ */
+#include "check/check.h"
+
+static PpCheck *
+check_alloc (const PpPanel *panel,
+             const PpCheck *previous)
+{
+  PpCheck *self = g_atomic_rc_box_new0 (PpCheck);
+
+  self->panel = pp_panel_ref (panel);
+  self->scene = pp_scene_new (panel, previous != NULL ? previous->scene : NULL);
+  self->n = self->scene->n_bodies;
+  self->rests = g_new0 (PpRest *, self->n);
+  self->joints = g_new0 (PpJoint *, self->n);
+  return self;
+}
+
+static void
+settle_one (PpCheck *self,
+            guint    index,
+            PpField *field)
+{
+  g_autoptr (PpBed) bed = pp_bed_new (self->scene, index, field);
+
+  self->rests[index] = pp_rest_new (self->scene, bed, field);
+  self->joints[index] = g_new0 (PpJoint, 1);
+  pp_joint_find_places (self->joints[index], self->scene, bed, self->rests[index]);
+  pp_rest_raise (self->rests[index], self->scene, index, field);
+}
+
+/* Share of the work that settling is, for progress. */
+#define SETTLING 0.8
+
+static gboolean
+settle_all (PpCheck        *self,
+            GCancellable   *cancellable,
+            PpProgressFunc  progress,
+            gpointer        data,
+            GError        **error)
+{
+  g_autoptr (PpField) field = pp_field_new (self->scene);
+
+  for (guint i = 0; i < self->n; i++)
+    {
+      if (g_cancellable_set_error_if_cancelled (cancellable, error))
+        return FALSE;
+      settle_one (self, i, field);
+      if (progress != NULL)
+        progress (SETTLING * (i + 1) / self->n, data);
+    }
+  self->extent = pp_extent_of (self->scene, pp_field_get_depth (field));
+  return TRUE;
+}
+
+static void
+hang_and_hide (PpCheck *self)
+{
+  pp_joints_take_loads (self->joints, self->rests, self->scene);
+  self->mass = pp_mass_of (self->scene, self->rests, self->joints);
+  if (self->panel->wire != NULL)
+    {
+      self->hang = g_new0 (PpHang, 1);
+      pp_hang_init (self->hang, self->scene, &self->mass);
+    }
+  if (self->panel->wire != NULL || self->panel->holes->len > 0)
+    self->conceal = pp_conceal_new (self->scene, self->rests, self->hang);
+  self->composition = pp_composition_new (self->scene);
+}
+
+static void
+say_findings (PpCheck *self)
+{
+  PpFindings findings;
+
+  pp_findings_init (&findings, self->panel);
+  pp_ask_holes (&findings, self->scene);
+  pp_ask_rests (&findings, self->scene, self->rests);
+  pp_ask_joints (&findings, self->scene, self->rests, self->joints);
+  pp_ask_pockets (&findings, self->scene, self->rests);
+  if (self->conceal != NULL)
+    pp_ask_concealment (&findings, self->scene, self->conceal);
+  if (self->hang != NULL)
+    pp_ask_hanging (&findings, self->scene, self->hang, &self->mass);
+  pp_ask_composition (&findings, self->scene, self->composition);
+  g_ptr_array_sort (findings.list, pp_finding_compare);
+  self->findings = g_ptr_array_ref (findings.list);
+  pp_findings_clear (&findings);
+}
+
+PpCheck *
+pp_check_new (const PpPanel  *panel,
+              const PpCheck  *previous,
+              GCancellable   *cancellable,
+              PpProgressFunc  progress,
+              gpointer        data,
+              GError        **error)
+{
+  g_autoptr (PpCheck) self = NULL;
+
+  g_return_val_if_fail (panel != NULL, NULL);
+  self = check_alloc (panel, previous);
+  if (!settle_all (self, cancellable, progress, data, error))
+    return NULL;
+  hang_and_hide (self);
+  if (g_cancellable_set_error_if_cancelled (cancellable, error))
+    return NULL;
+  say_findings (self);
+  if (progress != NULL)
+    progress (1, data);
+  return g_steal_pointer (&self);
+}
+
+PpCheck *
+pp_check_ref (const PpCheck *self)
+{
+  return g_atomic_rc_box_acquire ((PpCheck *) self);
+}
+
+static void
+check_clear (gpointer data)
+{
+  PpCheck *self = data;
+
+  for (guint i = 0; i < self->n; i++)
+    {
+      pp_rest_free (self->rests[i]);
+      g_free (self->joints[i]);
+    }
+  g_free (self->rests);
+  g_free (self->joints);
+  g_free (self->hang);
+  g_clear_pointer (&self->conceal, pp_conceal_free);
+  g_clear_pointer (&self->composition, pp_composition_free);
+  g_clear_pointer (&self->findings, g_ptr_array_unref);
+  pp_scene_unref (self->scene);
+  pp_panel_unref (self->panel);
+}
+
+void
+pp_check_unref (const PpCheck *self)
+{
+  if (self != NULL)
+    g_atomic_rc_box_release_full ((PpCheck *) self, check_clear);
+}
+
+guint
+pp_check_count (const PpCheck *self,
+                PpLevel        level)
+{
+  guint n = 0;
+
+  for (guint i = 0; i < self->findings->len; i++)
+    {
+      const PpFinding *finding = g_ptr_array_index (self->findings, i);
+
+      n += finding->level == level && !finding->quiet;
+    }
+  return n;
+}
+
+char *
+pp_owner_dup_id (const PpPanel *panel,
+                 PpOwner        owner)
+{
+  guint index = pp_owner_index (owner);
+
+  switch (pp_owner_kind (owner))
+    {
+    case PP_OWNER_BACKGROUND:
+      return g_strdup ("background");
+    case PP_OWNER_FUSED:
+      return g_strdup (pp_panel_fused (panel, index)->id);
+    case PP_OWNER_KNOT:
+      return g_strconcat ("knot:", index == 0 ? panel->wire->from : panel->wire->to, NULL);
+    case PP_OWNER_PLACEMENT:
+      return g_strdup (pp_panel_placement (panel, index)->id);
+    case PP_OWNER_NOTHING:
+      break;
+    }
+  g_return_val_if_reached (NULL);
+}

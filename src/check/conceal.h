@@ -1,0 +1,74 @@
+/* conceal.h: whether wire, knots and holes are hidden, straight on and aslant.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "check/hang.h"
+
+G_BEGIN_DECLS
+
+typedef struct
+{
+  PpPoint  from;   /* on the wire's centre line, panel frame */
+  PpPoint  to;
+  double   length; /* mm along the path */
+  gboolean beyond; /* outside the background: in plain view, no finding */
+} PpExposed;
+
+/* The wire along one path. */
+typedef struct
+{
+  double     length;  /* mm */
+  double     hidden;  /* mm */
+  double     share;   /* hidden / length */
+  double     beyond;  /* mm */
+  guint      n_exposed;
+  PpExposed *exposed; /* in the order of the path; a stretch runs on through the hook */
+} PpPath;
+
+typedef struct
+{
+  double sideways; /* degrees, viewer to the right positive */
+  double updown;   /* degrees, viewer above positive */
+  double share;
+} PpView;
+
+#define PP_N_VIEWS 21
+
+typedef struct
+{
+  double share;  /* of the disc's area that is hidden */
+  double barely; /* the same with pieces drawn in; NAN for a hole */
+} PpDiscShare;
+
+typedef struct
+{
+  gboolean    has_wire;
+  PpPath      lying;
+  PpPath      hung;
+  double      barely; /* mm exposed, not beyond, with pieces drawn in */
+  PpView      views[PP_N_VIEWS];
+  PpView      worst;
+  PpDiscShare knots[2];
+  guint       n_holes;
+  PpDiscShare *holes; /* as panel->holes */
+} PpConceal;
+
+/* `hang` is NULL without a wire. `rests` as in the scene; the oblique views need them.
+ * (transfer full) */
+PpConceal *pp_conceal_new        (const PpScene *scene,
+                                  PpRest       **rests,
+                                  const PpHang  *hang);
+void       pp_conceal_free       (PpConceal     *self);
+/* mm exposed and not beyond. */
+double     pp_path_get_exposed   (const PpPath  *self);
+/* Fills the 21 views and the worst of them (conceal-aslant.c). */
+void       pp_conceal_look_aslant (PpConceal     *self,
+                                   const PpScene *scene,
+                                   PpRest       **rests,
+                                   const PpHang  *hang);
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpConceal, pp_conceal_free)
+
+G_END_DECLS

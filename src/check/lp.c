@@ -1,0 +1,255 @@
+/* lp.c: the lowest plane that clears a set of points.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Seidel's incremental linear programme in a fixed order: keep the optimum over a small working
+ * set, look over all points for the one that breaks it most, and solve anew on that point's
+ * plane, where the new optimum must lie: there each earlier point leaves a half plane of slopes
+ * (a, b), a programme in two unknowns, which is met the same way on a line. One pass over the
+ * points a step, and about a dozen steps whatever their number.
+ *
+ * The least slope among the optima is found likewise: a nearest point in place of a lowest one.
+ */
+#include "check/lp.h"
+
+#include <math.h>
+
+/* mm: a point broken by less than this is met. Far under PP_LP_OPTIMUM, far over the rounding of
+ * coordinates of some thousand mm. */
+#define ENOUGH 1e-12
+
+/* px·a + py·b >= limit. */
+typedef struct
+{
+  double px;
+  double py;
+  double limit;
+} HalfPlane;
+
+typedef struct
+{
+  double a;
+  double b;
+} Slope;
+
+static const HalfPlane bounds[] = {
+  { 1, 0, -PP_LP_MAX_SLOPE },
+  { -1, 0, -PP_LP_MAX_SLOPE },
+  { 0, 1, -PP_LP_MAX_SLOPE },
+  { 0, -1, -PP_LP_MAX_SLOPE },
+};
+
+/* A line of slopes: origin + t·(da, db), and the part of it that is still allowed. */
+typedef struct
+{
+  Slope  origin;
+  double da;
+  double db;
+  double least;
+  double greatest;
+} Line;
+
+static Line
+line_of (const HalfPlane *plane)
+{
+  double squared = plane->px * plane->px + plane->py * plane->py;
+  double length = sqrt (squared);
+
+  return (Line) {
+    .origin = { plane->px * plane->limit / squared, plane->py * plane->limit / squared },
+    .da = -plane->py / length,
+    .db = plane->px / length,
+    .least = -INFINITY,
+    .greatest = INFINITY,
+  };
+}
+
+static void
+clip_line (Line            *line,
+           const HalfPlane *plane)
+{
+  double along = plane->px * line->da + plane->py * line->db;
+  double at_origin = plane->limit - plane->px * line->origin.a - plane->py * line->origin.b;
+
+  if (along > 0)
+    line->least = fmax (line->least, at_origin / along);
+  else if (along < 0)
+    line->greatest = fmin (line->greatest, at_origin / along);
+}
+
+static Slope
+point_on (const Line *line,
+          double      t)
+{
+  /* What should be one point may come out crossed by a rounding: then its middle. */
+  t = line->least > line->greatest ? (line->least + line->greatest) / 2
+                                   : fmin (fmax (t, line->least), line->greatest);
+  return (Slope) { line->origin.a + t * line->da, line->origin.b + t * line->db };
+}
+
+/* The slopes on the border of `plane` that all others and the bounds leave. */
+static Line
+clipped_line (const HalfPlane *plane,
+              const HalfPlane *others,
+              guint            n_others)
+{
+  Line line = line_of (plane);
+
+  for (guint i = 0; i < G_N_ELEMENTS (bounds); i++)
+    clip_line (&line, &bounds[i]);
+  for (guint i = 0; i < n_others; i++)
+    clip_line (&line, &others[i]);
+  return line;
+}
+
+static double
+excess (const HalfPlane *plane,
+        Slope            s)
+{
+  return plane->limit - plane->px * s.a - plane->py * s.b;
+}
+
+/* Minimises ca·a + cb·b under the half planes and the bounds. */
+static Slope
+lowest_slope (const HalfPlane *planes,
+              guint            n,
+              double           ca,
+              double           cb)
+{
+  Slope s = { ca > 0 ? -PP_LP_MAX_SLOPE : PP_LP_MAX_SLOPE,
+              cb > 0 ? -PP_LP_MAX_SLOPE : PP_LP_MAX_SLOPE };
+
+  for (guint i = 0; i < n; i++)
+    {
+      double reach = hypot (planes[i].px, planes[i].py);
+
+      if (reach > 0 && excess (&planes[i], s) > 0)
+        {
+          Line line = clipped_line (&planes[i], planes, i);
+          double falls = ca * line.da + cb * line.db;
+
+          s = point_on (&line, falls > 0 ? -INFINITY : falls < 0 ? INFINITY : 0);
+        }
+    }
+  return s;
+}
+
+typedef struct
+{
+  const double *x;
+  const double *y;
+  const double *h;
+  guint         n;
+} Points;
+
+/* The greatest h - a·x - b·y, and which point it is. */
+static double
+highest (const Points *points,
+         Slope         s,
+         guint        *which)
+{
+  double greatest = -INFINITY;
+
+  for (guint i = 0; i < points->n; i++)
+    {
+      double over = points->h[i] - s.a * points->x[i] - s.b * points->y[i];
+
+      if (over > greatest)
+        {
+          greatest = over;
+          *which = i;
+        }
+    }
+  return greatest;
+}
+
+/* The working set as seen on the plane of point k: the slopes at which each earlier point is not
+ * above that plane. */
+static Slope
+solve_on_plane (const Points *points,
+                GArray       *working,
+                guint         k)
+{
+  g_autofree HalfPlane *planes = g_new (HalfPlane, working->len + 1);
+
+  for (guint i = 0; i < working->len; i++)
+    {
+      guint j = g_array_index (working, guint, i);
+
+      planes[i] = (HalfPlane) { points->x[j] - points->x[k], points->y[j] - points->y[k],
+                                points->h[j] - points->h[k] };
+    }
+  return lowest_slope (planes, working->len, -points->x[k], -points->y[k]);
+}
+
+static gboolean
+is_working (GArray *working,
+            guint   k)
+{
+  for (guint i = 0; i < working->len; i++)
+    if (g_array_index (working, guint, i) == k)
+      return TRUE;
+  return FALSE;
+}
+
+static double
+find_least_c (const Points *points)
+{
+  g_autoptr (GArray) working = g_array_new (FALSE, FALSE, sizeof (guint));
+  Slope s = { 0, 0 };
+  double c = -INFINITY;
+  double least_top = INFINITY;
+
+  for (;;)
+    {
+      guint k = 0;
+      double top = highest (points, s, &k);
+
+      least_top = fmin (least_top, top);
+      if (top <= c + ENOUGH || is_working (working, k))
+        return least_top;
+      s = solve_on_plane (points, working, k);
+      c = points->h[k] - s.a * points->x[k] - s.b * points->y[k];
+      g_array_append_val (working, k);
+    }
+}
+
+/* The slope nearest to level at which no point stands more than c above its plane. */
+static Slope
+find_least_slope (const Points *points,
+                  double        c)
+{
+  g_autoptr (GArray) working = g_array_new (FALSE, FALSE, sizeof (guint));
+  g_autoptr (GArray) planes = g_array_new (FALSE, FALSE, sizeof (HalfPlane));
+  Slope s = { 0, 0 };
+
+  for (;;)
+    {
+      guint k = 0;
+      HalfPlane plane;
+      Line line;
+
+      if (highest (points, s, &k) <= c + ENOUGH || is_working (working, k))
+        return s;
+      plane = (HalfPlane) { points->x[k], points->y[k], points->h[k] - c };
+      line = clipped_line (&plane, (const HalfPlane *) planes->data, planes->len);
+      s = point_on (&line, 0);
+      g_array_append_val (working, k);
+      g_array_append_val (planes, plane);
+    }
+}
+
+PpPlane
+pp_lp_lowest_plane (const double *x,
+                    const double *y,
+                    const double *h,
+                    guint         n)
+{
+  const Points points = { x, y, h, n };
+  Slope s;
+  guint which;
+
+  g_return_val_if_fail (n > 0, ((PpPlane) { 0, 0, 0 }));
+  s = find_least_slope (&points, find_least_c (&points) + PP_LP_OPTIMUM);
+  return (PpPlane) { s.a, s.b, highest (&points, s, &which) };
+}

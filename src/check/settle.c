@@ -1,0 +1,354 @@
+/* settle.c: how each placement of the stack comes to rest.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "check/settle.h"
+
+#include "panel/tolerance.h"
+#include "shape/polygon.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+const char *
+pp_state_get_name (PpState state)
+{
+  switch (state)
+    {
+    case PP_STATE_STEADY:
+      return "steady";
+    case PP_STATE_UNSTEADY:
+      return "unsteady";
+    case PP_STATE_TIPS:
+      return "tips";
+    case PP_STATE_FLOATS:
+      return "floats";
+    }
+  g_return_val_if_reached (NULL);
+}
+
+/* The height of the plane that a level piece would rest on. */
+static double
+level_height (const PpBed *bed)
+{
+  double greatest = -INFINITY;
+
+  for (guint k = 0; k < bed->n; k++)
+    greatest = fmax (greatest, bed->below[k] - bed->underside[k]);
+  return greatest;
+}
+
+static PpPlane
+lowest_plane (const PpBed *bed)
+{
+  g_autofree double *h = g_new (double, bed->n);
+
+  for (guint k = 0; k < bed->n; k++)
+    h[k] = bed->below[k] - bed->underside[k];
+  return pp_lp_lowest_plane (bed->x, bed->y, h, bed->n);
+}
+
+static gboolean
+plane_tips (const PpPlane *plane)
+{
+  return fmax (fabs (plane->a), fabs (plane->b)) >= PP_LP_MAX_SLOPE - PP_TIE;
+}
+
+static double
+gap_at (const PpBed   *bed,
+        const PpPlane *plane,
+        guint          k)
+{
+  return plane->c + plane->a * bed->x[k] + plane->b * bed->y[k] + bed->underside[k]
+         - bed->below[k];
+}
+
+static int
+compare_owners (gconstpointer a,
+                gconstpointer b)
+{
+  const PpOwner *p = a, *q = b;
+
+  return (int) *p - (int) *q;
+}
+
+static void
+add_owner (GArray *owners,
+           PpOwner owner)
+{
+  for (guint i = owners->len; i > 0; i--)
+    if (g_array_index (owners, PpOwner, i - 1) == owner)
+      return;
+  g_array_append_val (owners, owner);
+}
+
+/* Contact cells: whose they are, and the hull of their centres. */
+static void
+find_contacts (PpRest      *self,
+               const PpBed *bed,
+               double       contact)
+{
+  g_autoptr (GArray) owners = g_array_new (FALSE, FALSE, sizeof (PpOwner));
+  g_autofree PpPoint *touching = g_new (PpPoint, bed->n);
+  guint n = 0;
+
+  for (guint k = 0; k < bed->n; k++)
+    if (gap_at (bed, &self->plane, k) <= contact + PP_TIE)
+      {
+        touching[n++] = (PpPoint) { pp_cell_centre (bed->i[k]), pp_cell_centre (bed->j[k]) };
+        add_owner (owners, bed->owner[k]);
+      }
+  g_array_sort (owners, compare_owners);
+  self->n_rests_on = owners->len;
+  self->rests_on = (PpOwner *) g_array_free (g_steal_pointer (&owners), FALSE);
+  self->contacts = g_new (PpPoint, n);
+  self->n_contacts = pp_convex_hull (touching, n, self->contacts);
+  self->margin = pp_hull_margin (self->contacts, self->n_contacts, bed->body->centroid);
+}
+
+typedef struct
+{
+  PpPoint centre;
+  PpPoint own;
+  double  above; /* of the base plane over c, mm */
+} Place;
+
+static Place
+place_at (const PpBody  *body,
+          const PpPlane *plane,
+          PpPoint        p)
+{
+  return (Place) { p, pp_frame_to_piece (&body->frame, p),
+                   plane->c + plane->a * (p.x - body->centroid.x)
+                       + plane->b * (p.y - body->centroid.y) };
+}
+
+double
+pp_rest_underside_at (const PpRest *self,
+                      const PpBody *body,
+                      PpPoint       p)
+{
+  Place place = place_at (body, &self->plane, p);
+
+  return place.above + pp_heights_underside (&body->heights, place.own);
+}
+
+double
+pp_rest_top_at (const PpRest *self,
+                const PpBody *body,
+                PpPoint       p)
+{
+  Place place = place_at (body, &self->plane, p);
+
+  return place.above + pp_heights_top (&body->heights, place.own);
+}
+
+static void
+find_base_and_top (PpRest       *self,
+                   const PpBody *body)
+{
+  self->base = INFINITY;
+  self->top = -INFINITY;
+  for (guint k = 0; k < body->cells->n_spans; k++)
+    {
+      const PpSpan *span = &body->cells->spans[k];
+
+      for (int i = span->i0; i < span->i1; i++)
+        {
+          PpPoint centre = { pp_cell_centre (i), pp_cell_centre (span->j) };
+
+          self->base = fmin (self->base, pp_rest_underside_at (self, body, centre));
+          self->top = fmax (self->top, pp_rest_top_at (self, body, centre));
+        }
+    }
+}
+
+/* The mean of the cells in contact when held level. */
+static PpPoint
+level_foot (const PpBed *bed,
+            double       level,
+            double       contact)
+{
+  const PpPlane plane = { 0, 0, level };
+  PpPoint sum = { 0, 0 };
+  guint n = 0;
+
+  for (guint k = 0; k < bed->n; k++)
+    if (gap_at (bed, &plane, k) <= contact + PP_TIE)
+      {
+        sum.x += pp_cell_centre (bed->i[k]);
+        sum.y += pp_cell_centre (bed->j[k]);
+        n++;
+      }
+  return (PpPoint) { sum.x / n, sum.y / n };
+}
+
+/* mm²: how much nearer to opposite the foot a later corner must be to take the prop. */
+#define PROP_TIE 0.01
+
+/* The corner of the outline most opposite the foot. */
+static PpPoint
+find_prop_corner (const PpBody *body,
+                  PpPoint       foot)
+{
+  guint n;
+  const PpPoint *p = pp_outline_get_ring (body->outline, 0, &n);
+  PpPoint c = body->centroid;
+  double least = INFINITY;
+
+  for (guint i = 0; i + 1 < n; i++)
+    least = fmin (least, (p[i].x - c.x) * (foot.x - c.x) + (p[i].y - c.y) * (foot.y - c.y));
+  for (guint i = 0; i + 1 < n; i++)
+    if ((p[i].x - c.x) * (foot.x - c.x) + (p[i].y - c.y) * (foot.y - c.y) <= least + PROP_TIE)
+      return p[i];
+  g_return_val_if_reached (p[0]);
+}
+
+/* What lies under a point; the bench, a background's thickness down, where nothing does. */
+static double
+height_under (const PpField *field,
+              const PpScene *scene,
+              PpPoint        p)
+{
+  int i = pp_cell_at (p.x), j = pp_cell_at (p.y);
+  PpCellBox box = field->box;
+
+  if (i >= box.i0 && i < box.i1 && j >= box.j0 && j < box.j1
+      && field->owner[pp_field_at (field, i, j)] != PP_OWNER_NOTHING)
+    return field->height[pp_field_at (field, i, j)];
+  return -scene->panel->background->thickness;
+}
+
+static void
+find_prop (PpRest        *self,
+           const PpScene *scene,
+           const PpBed   *bed,
+           const PpField *field)
+{
+  const PpBody *body = bed->body;
+  double level = level_height (bed);
+  double contact = pp_panel_get_limit (scene->panel, PP_LIMIT_CONTACT);
+  PpPoint own;
+
+  self->has_prop = TRUE;
+  self->prop = find_prop_corner (body, level_foot (bed, level, contact));
+  own = pp_frame_to_piece (&body->frame, self->prop);
+  self->prop_height = fmax (level + pp_heights_underside (&body->heights, own)
+                                - height_under (field, scene, self->prop), 0);
+}
+
+static PpState
+judge (const PpRest  *self,
+       const PpScene *scene,
+       const PpBed   *bed,
+       gboolean       tips,
+       gboolean       in_pocket)
+{
+  double needed = fmin (pp_panel_get_limit (scene->panel, PP_LIMIT_STEADY), bed->body->width / 4);
+
+  if (in_pocket)
+    return PP_STATE_STEADY;
+  if (tips)
+    return PP_STATE_TIPS;
+  return self->margin >= needed - PP_TIE ? PP_STATE_STEADY : PP_STATE_UNSTEADY;
+}
+
+PpRest *
+pp_rest_new (const PpScene *scene,
+             const PpBed   *bed,
+             const PpField *field)
+{
+  PpRest *self = g_new0 (PpRest, 1);
+  gboolean in_pocket = bed->body->placement->pocket != NULL;
+  double steepest = pp_panel_get_limit (scene->panel, PP_LIMIT_SLOPE);
+  gboolean tips;
+
+  if (bed->n == 0)
+    {
+      self->state = PP_STATE_FLOATS;
+      self->hold = TRUE;
+      return self;
+    }
+  self->plane = lowest_plane (bed);
+  tips = plane_tips (&self->plane);
+  if (tips)
+    self->plane = (PpPlane) { 0, 0, level_height (bed) };
+  find_contacts (self, bed, pp_panel_get_limit (scene->panel, PP_LIMIT_CONTACT));
+  find_base_and_top (self, bed->body);
+  self->state = judge (self, scene, bed, tips, in_pocket);
+  self->hold = self->state != PP_STATE_STEADY
+               || (!in_pocket && pp_rest_get_slope (self) > steepest + PP_TIE);
+  if (self->state != PP_STATE_STEADY)
+    find_prop (self, scene, bed, field);
+  return self;
+}
+
+void
+pp_rest_free (PpRest *self)
+{
+  if (self == NULL)
+    return;
+  g_free (self->rests_on);
+  g_free (self->contacts);
+  g_free (self);
+}
+
+double
+pp_rest_get_slope (const PpRest *self)
+{
+  return atan (hypot (self->plane.a, self->plane.b)) * 180 / G_PI;
+}
+
+gboolean
+pp_rest_rests_on (const PpRest *self,
+                  PpOwner       owner)
+{
+  for (guint i = 0; i < self->n_rests_on; i++)
+    if (self->rests_on[i] == owner)
+      return TRUE;
+  return FALSE;
+}
+
+void
+pp_rest_raise (const PpRest  *self,
+               const PpScene *scene,
+               guint          index,
+               PpField       *field)
+{
+  const PpBody *body = scene->bodies[index];
+  int pocket = scene->pockets[index];
+  const PpCells *part = pocket == PP_NO_INDEX ? NULL : scene->parts[pocket].cells;
+
+  if (self->state == PP_STATE_FLOATS)
+    return;
+  for (guint k = 0; k < body->cells->n_spans; k++)
+    {
+      const PpSpan *span = &body->cells->spans[k];
+      gsize at = pp_field_at (field, span->i0, span->j);
+
+      for (int i = span->i0; i < span->i1; i++, at++)
+        {
+          PpPoint centre = { pp_cell_centre (i), pp_cell_centre (span->j) };
+          double top;
+
+          if (part != NULL && pp_cells_contain (part, i, span->j))
+            continue;
+          top = pp_rest_top_at (self, body, centre);
+          if (top < field->height[at] - PP_TIE)
+            continue;
+          field->height[at] = fmax (top, field->height[at]);
+          field->owner[at] = PP_OWNER (PP_OWNER_PLACEMENT, index);
+        }
+    }
+}
+
+double
+pp_field_get_depth (const PpField *field)
+{
+  gsize n = (gsize) (field->box.i1 - field->box.i0) * (gsize) (field->box.j1 - field->box.j0);
+  double depth = 0;
+
+  for (gsize k = 0; k < n; k++)
+    depth = fmax (depth, field->height[k]);
+  return depth;
+}

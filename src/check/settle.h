@@ -1,0 +1,69 @@
+/* settle.h: how each placement of the stack comes to rest (the second page of the computations).
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "check/bed.h"
+#include "check/lp.h"
+
+G_BEGIN_DECLS
+
+typedef enum
+{
+  PP_STATE_STEADY,
+  PP_STATE_UNSTEADY,
+  PP_STATE_TIPS,
+  PP_STATE_FLOATS,
+} PpState;
+
+/* A placement at rest. Its base plane is z = plane.c + plane.a·(x - xc) + plane.b·(y - yc), mm
+ * over the front face; one that tips is held level. A floating one has only its state. */
+typedef struct
+{
+  PpState  state;
+  gboolean hold;       /* by hand, prop, weight or tape until the glue grabs */
+  PpPlane  plane;
+  double   base;       /* mm, least underside over its cells */
+  double   top;        /* mm, greatest top */
+  double   margin;     /* mm, signed, centre of mass to the border of its feet */
+  guint    n_rests_on;
+  PpOwner *rests_on;   /* owners of its contact cells, rising, each once */
+  guint    n_contacts;
+  PpPoint *contacts;   /* corners of the hull of its contact cells' centres, panel frame */
+  gboolean has_prop;
+  PpPoint  prop;       /* where a prop stands, panel frame */
+  double   prop_height;/* mm */
+} PpRest;
+
+/* "steady", "unsteady", "tips", "floats". (transfer none) */
+const char *pp_state_get_name      (PpState        state);
+
+/* Settles one placement on its bed. `field` is asked under the prop only. (transfer full) */
+PpRest     *pp_rest_new            (const PpScene *scene,
+                                    const PpBed   *bed,
+                                    const PpField *field);
+void        pp_rest_free           (PpRest        *self);
+
+/* atan of the steepest slope, degrees. */
+double      pp_rest_get_slope      (const PpRest  *self);
+/* The underside of a settled body over a point of the panel, mm. */
+double      pp_rest_underside_at   (const PpRest  *self,
+                                    const PpBody  *body,
+                                    PpPoint        p);
+double      pp_rest_top_at         (const PpRest  *self,
+                                    const PpBody  *body,
+                                    PpPoint        p);
+gboolean    pp_rest_rests_on       (const PpRest  *self,
+                                    PpOwner        owner);
+/* Puts a settled body on top of the field. */
+void        pp_rest_raise          (const PpRest  *self,
+                                    const PpScene *scene,
+                                    guint          index,
+                                    PpField       *field);
+/* mm, greatest height of a field. */
+double      pp_field_get_depth     (const PpField *field);
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpRest, pp_rest_free)
+
+G_END_DECLS

@@ -1,0 +1,97 @@
+/* point.h: points and boxes of the plane.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Throughout the program lengths are millimetres, x points right and y DOWN as seen from the
+ * front, z points out of the front face toward the viewer, and angles are degrees clockwise.
+ */
+#pragma once
+
+#include <glib.h>
+#include <math.h>
+
+G_BEGIN_DECLS
+
+typedef struct
+{
+  double x;
+  double y;
+} PpPoint;
+
+/* A box without an inside (x0 > x1) is empty; pp_box_empty() is the start of every union. */
+typedef struct
+{
+  double x0;
+  double y0;
+  double x1;
+  double y1;
+} PpBox;
+
+static inline double
+pp_point_distance (PpPoint a,
+                   PpPoint b)
+{
+  return hypot (a.x - b.x, a.y - b.y);
+}
+
+static inline PpBox
+pp_box_empty (void)
+{
+  return (PpBox) { INFINITY, INFINITY, -INFINITY, -INFINITY };
+}
+
+static inline gboolean
+pp_box_is_empty (PpBox box)
+{
+  return box.x0 > box.x1 || box.y0 > box.y1;
+}
+
+static inline PpBox
+pp_box_add_point (PpBox   box,
+                  PpPoint p)
+{
+  return (PpBox) { fmin (box.x0, p.x), fmin (box.y0, p.y), fmax (box.x1, p.x), fmax (box.y1, p.y) };
+}
+
+static inline PpBox
+pp_box_union (PpBox a,
+              PpBox b)
+{
+  return (PpBox) { fmin (a.x0, b.x0), fmin (a.y0, b.y0), fmax (a.x1, b.x1), fmax (a.y1, b.y1) };
+}
+
+/* Grown by `margin` on every side; a negative margin shrinks. */
+static inline PpBox
+pp_box_grow (PpBox  box,
+             double margin)
+{
+  return (PpBox) { box.x0 - margin, box.y0 - margin, box.x1 + margin, box.y1 + margin };
+}
+
+/* Boxes that only touch count as meeting. */
+static inline gboolean
+pp_box_meets (PpBox a,
+              PpBox b)
+{
+  return a.x0 <= b.x1 && b.x0 <= a.x1 && a.y0 <= b.y1 && b.y0 <= a.y1;
+}
+
+static inline double
+pp_box_width (PpBox box)
+{
+  return pp_box_is_empty (box) ? 0 : box.x1 - box.x0;
+}
+
+static inline double
+pp_box_height (PpBox box)
+{
+  return pp_box_is_empty (box) ? 0 : box.y1 - box.y0;
+}
+
+static inline PpPoint
+pp_box_middle (PpBox box)
+{
+  return (PpPoint) { (box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2 };
+}
+
+G_END_DECLS

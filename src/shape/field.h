@@ -1,0 +1,64 @@
+/* field.h: the height of what lies on the panel, cell by cell, and whose it is.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A mutable work sheet of settling: starts with background, fused parts and knots, then each
+ * settled placement raises it. Heights are mm over the front face.
+ */
+#pragma once
+
+#include "shape/scene.h"
+
+G_BEGIN_DECLS
+
+/* What a cell's top belongs to, packed in 16 bits: background, fused part, knot or placement. */
+typedef guint16 PpOwner;
+
+typedef enum
+{
+  PP_OWNER_NOTHING,
+  PP_OWNER_BACKGROUND,
+  PP_OWNER_FUSED,
+  PP_OWNER_KNOT,
+  PP_OWNER_PLACEMENT,
+} PpOwnerKind;
+
+#define PP_OWNER(kind, index) ((PpOwner) ((guint) (kind) << 12 | (guint) (index)))
+
+static inline PpOwnerKind
+pp_owner_kind (PpOwner owner)
+{
+  return (PpOwnerKind) (owner >> 12);
+}
+
+/* Index of the fused part, the knot (0 from, 1 to) or the placement; 0 for the others. */
+static inline guint
+pp_owner_index (PpOwner owner)
+{
+  return owner & 0xfffu;
+}
+
+typedef struct
+{
+  PpCellBox box;
+  double   *height; /* row after row; -INFINITY where nothing lies */
+  PpOwner  *owner;  /* PP_OWNER_NOTHING there */
+} PpField;
+
+/* Large enough for every body of the scene, with background, fused parts and knots in it. */
+PpField *pp_field_new   (const PpScene *scene);
+void     pp_field_free  (PpField       *self);
+
+/* Index into height and owner; (i, j) must lie in the box. */
+static inline gsize
+pp_field_at (const PpField *self,
+             int            i,
+             int            j)
+{
+  return (gsize) (j - self->box.j0) * (gsize) (self->box.i1 - self->box.i0)
+         + (gsize) (i - self->box.i0);
+}
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpField, pp_field_free)
+
+G_END_DECLS

@@ -1,0 +1,106 @@
+/* height.c: how high the underside and top of a piece stand over its own base.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "shape/height.h"
+
+#include "shape/polygon.h"
+
+void
+pp_heights_init (PpHeights     *self,
+                 const PpPiece *piece)
+{
+  guint n;
+  const PpPoint *p = pp_outline_get_ring (piece->outline, 0, &n);
+  PpBox box = pp_outline_get_box (piece->outline);
+
+  *self = (PpHeights) {
+    .form = &piece->form,
+    .thickness = piece->thickness,
+    .crown = piece->crown,
+    .start = box.y0,
+    .end = box.y1,
+  };
+  for (guint i = 0; i < n; i++)
+    self->reach = fmax (self->reach, hypot (p[i].x, p[i].y));
+}
+
+static double
+square (double x)
+{
+  return x * x;
+}
+
+/* Bilinear in the grid, clamped at its border. */
+static double
+grid_height (const PpHeightGrid *grid,
+             PpPoint             p)
+{
+  double column = CLAMP ((p.x - grid->x0) / grid->step, 0, grid->n_columns - 1.0);
+  double row = CLAMP ((p.y - grid->y0) / grid->step, 0, grid->n_rows - 1.0);
+  guint j0 = (guint) column, i0 = (guint) row;
+  guint j1 = MIN (j0 + 1, grid->n_columns - 1), i1 = MIN (i0 + 1, grid->n_rows - 1);
+  double s = column - j0, t = row - i0;
+  const double *upper = grid->heights + i0 * grid->n_columns;
+  const double *lower = grid->heights + i1 * grid->n_columns;
+
+  return (1 - t) * ((1 - s) * upper[j0] + s * upper[j1])
+         + t * ((1 - s) * lower[j0] + s * lower[j1]);
+}
+
+double
+pp_heights_underside (const PpHeights *self,
+                      PpPoint          own)
+{
+  const PpForm *form = self->form;
+  double r = hypot (own.x, own.y);
+  double length = self->end - self->start;
+  double along = length > 0 ? 2 * (own.y - (self->start + self->end) / 2) / length : 0;
+  double flat = isnan (form->flat) ? length / 2 : form->flat;
+
+  switch (form->kind)
+    {
+    case PP_FORM_FLAT:
+      return 0;
+    case PP_FORM_CUPPED:
+      if (form->foot >= self->reach)
+        return 0;
+      return form->rise * square (fmax (r - form->foot, 0) / (self->reach - form->foot));
+    case PP_FORM_DOMED:
+      return self->reach > 0 ? form->rise * (1 - square (r / self->reach)) : form->rise;
+    case PP_FORM_ARCHED:
+      return form->rise * (1 - square (along));
+    case PP_FORM_CURLED:
+      return form->rise * square (along);
+    case PP_FORM_LIFTED:
+      if (flat >= length)
+        return 0;
+      return form->rise * square (fmax (own.y - self->start - flat, 0) / (length - flat));
+    case PP_FORM_MEASURED:
+      return grid_height (form->grid, own);
+    }
+  g_return_val_if_reached (0);
+}
+
+double
+pp_heights_top (const PpHeights *self,
+                PpPoint          own)
+{
+  double top = pp_heights_underside (self, own) + self->thickness;
+
+  if (self->crown.height > 0)
+    top += self->crown.height * fmax (0, 1 - square (hypot (own.x, own.y) / self->crown.radius));
+  return top;
+}
+
+double
+pp_piece_get_mass (const PpPiece *piece)
+{
+  double volume = pp_outline_area (piece->outline) * piece->thickness; /* mm³ */
+
+  if (!isnan (piece->mass))
+    return piece->mass;
+  if (piece->crown.height > 0)
+    volume += G_PI_2 * square (piece->crown.radius) * piece->crown.height;
+  return volume * piece->density * 1e-6; /* kg/m³ is 1e-6 g/mm³ */
+}

@@ -1,0 +1,35 @@
+/* height.h: how high the underside and top of a piece stand over its own base.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The forms are those of the trade: slumped into a bowl, over a form, over a wave, and so on;
+ * all in the piece's own frame, mm. The piece lies level here; settling tilts it.
+ */
+#pragma once
+
+#include "panel/record.h"
+
+G_BEGIN_DECLS
+
+/* A piece's form with the measures of its outline that it needs. Borrows from the piece. */
+typedef struct
+{
+  const PpForm *form;
+  double        thickness;
+  PpCrown       crown;
+  double        reach;  /* R: greatest distance of its outline from the origin */
+  double        start;  /* s0 and s1: least and greatest y of its outline */
+  double        end;
+} PpHeights;
+
+void   pp_heights_init      (PpHeights       *self,
+                             const PpPiece   *piece);
+double pp_heights_underside (const PpHeights *self,
+                             PpPoint          own);
+/* Underside, thickness and crown. */
+double pp_heights_top       (const PpHeights *self,
+                             PpPoint          own);
+/* g: as weighed, else glass and crown by their volume. */
+double pp_piece_get_mass    (const PpPiece   *piece);
+
+G_END_DECLS

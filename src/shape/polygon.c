@@ -1,0 +1,221 @@
+/* polygon.c: plain measures of outlines and point sets.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "shape/polygon.h"
+
+#include <stdlib.h>
+
+/* Twice the signed area of a ring and its first moments, taken about its first position so that a
+ * small outline far from the origin loses no figures. */
+typedef struct
+{
+  double area2;
+  double mx;
+  double my;
+} RingSums;
+
+static RingSums
+sum_ring (const PpPoint *p,
+          guint          n,
+          PpPoint        about)
+{
+  RingSums sums = { 0 };
+
+  for (guint i = 0; i + 1 < n; i++)
+    {
+      double x0 = p[i].x - about.x, y0 = p[i].y - about.y;
+      double x1 = p[i + 1].x - about.x, y1 = p[i + 1].y - about.y;
+      double cross = x0 * y1 - x1 * y0;
+
+      sums.area2 += cross;
+      sums.mx += cross * (x0 + x1);
+      sums.my += cross * (y0 + y1);
+    }
+  return sums;
+}
+
+/* Border positive, holes negative, whichever way they turn. */
+static RingSums
+sum_outline (const PpOutline *outline,
+             PpPoint          about)
+{
+  RingSums total = { 0 };
+
+  for (guint r = 0; r < pp_outline_get_n_rings (outline); r++)
+    {
+      guint n;
+      const PpPoint *p = pp_outline_get_ring (outline, r, &n);
+      RingSums ring = sum_ring (p, n, about);
+      double sign = (ring.area2 < 0) == (r == 0) ? -1 : 1;
+
+      total.area2 += sign * ring.area2;
+      total.mx += sign * ring.mx;
+      total.my += sign * ring.my;
+    }
+  return total;
+}
+
+static PpPoint
+first_position (const PpOutline *outline)
+{
+  guint n;
+
+  return pp_outline_get_ring (outline, 0, &n)[0];
+}
+
+double
+pp_outline_area (const PpOutline *outline)
+{
+  return fmax (sum_outline (outline, first_position (outline)).area2 / 2, 0);
+}
+
+PpPoint
+pp_outline_centroid (const PpOutline *outline)
+{
+  PpPoint about = first_position (outline);
+  RingSums sums = sum_outline (outline, about);
+
+  if (!(sums.area2 > 0))
+    return pp_box_middle (pp_outline_get_box (outline));
+  return (PpPoint) { about.x + sums.mx / (3 * sums.area2), about.y + sums.my / (3 * sums.area2) };
+}
+
+static double
+cross_product (PpPoint o,
+               PpPoint a,
+               PpPoint b)
+{
+  return (a.x - o.x) * (b.y - o.y) - (a.y - o.y) * (b.x - o.x);
+}
+
+static int
+compare_points (gconstpointer a,
+                gconstpointer b)
+{
+  const PpPoint *p = a, *q = b;
+
+  if (p->x != q->x)
+    return p->x < q->x ? -1 : 1;
+  return p->y < q->y ? -1 : p->y > q->y;
+}
+
+/* Andrew's monotone chain: one chain over the points in the order given. */
+static guint
+add_chain (const PpPoint *points,
+           guint          n_points,
+           int            step,
+           PpPoint       *hull,
+           guint          n)
+{
+  guint first = n;
+  const PpPoint *p = step > 0 ? points : points + n_points - 1;
+
+  for (guint i = 0; i < n_points; i++, p += step)
+    {
+      while (n > first + 1 && cross_product (hull[n - 2], hull[n - 1], *p) <= 0)
+        n--;
+      hull[n++] = *p;
+    }
+  return n - 1; /* the last point begins the other chain */
+}
+
+guint
+pp_convex_hull (PpPoint *points,
+                guint    n_points,
+                PpPoint *hull)
+{
+  g_autofree PpPoint *work = NULL;
+  guint n = 0, n_distinct = 0;
+
+  g_return_val_if_fail (n_points > 0, 0);
+  qsort (points, n_points, sizeof *points, compare_points);
+  for (guint i = 0; i < n_points; i++)
+    if (n_distinct == 0 || compare_points (&points[n_distinct - 1], &points[i]) != 0)
+      points[n_distinct++] = points[i];
+  if (n_distinct == 1)
+    {
+      hull[0] = points[0];
+      return 1;
+    }
+  work = g_new (PpPoint, 2 * n_distinct + 2);
+  n = add_chain (points, n_distinct, 1, work, 0);
+  n = add_chain (points, n_distinct, -1, work, n);
+  for (guint i = 0; i < n; i++)
+    hull[i] = work[i];
+  return n;
+}
+
+double
+pp_segment_distance (PpPoint a,
+                     PpPoint b,
+                     PpPoint p)
+{
+  double dx = b.x - a.x, dy = b.y - a.y;
+  double squared = dx * dx + dy * dy;
+  double t = squared > 0 ? ((p.x - a.x) * dx + (p.y - a.y) * dy) / squared : 0;
+
+  t = CLAMP (t, 0, 1);
+  return hypot (p.x - a.x - t * dx, p.y - a.y - t * dy);
+}
+
+double
+pp_hull_margin (const PpPoint *hull,
+                guint          n_corners,
+                PpPoint        p)
+{
+  double least = INFINITY;
+  gboolean inside = n_corners > 2;
+
+  g_return_val_if_fail (n_corners > 0, 0);
+  for (guint i = 0; i < n_corners; i++)
+    {
+      PpPoint a = hull[i], b = hull[(i + 1) % n_corners];
+
+      least = fmin (least, pp_segment_distance (a, b, p));
+      inside = inside && cross_product (a, b, p) >= 0;
+    }
+  return inside ? least : -least;
+}
+
+/* Rotating calipers: the corner farthest from an edge only moves on as the edge does. */
+static double
+hull_width (const PpPoint *hull,
+            guint          n)
+{
+  double least = INFINITY;
+  guint far = 1;
+
+  for (guint i = 0; i < n; i++)
+    {
+      PpPoint a = hull[i], b = hull[(i + 1) % n];
+
+      while (cross_product (a, b, hull[(far + 1) % n]) > cross_product (a, b, hull[far]))
+        far = (far + 1) % n;
+      least = fmin (least, cross_product (a, b, hull[far]) / pp_point_distance (a, b));
+    }
+  return least;
+}
+
+double
+pp_outline_width (const PpOutline *outline)
+{
+  g_autofree PpPoint *points = NULL;
+  g_autofree PpPoint *hull = NULL;
+  guint n;
+  const PpPoint *ring = pp_outline_get_ring (outline, 0, &n);
+  guint n_corners;
+
+  points = g_memdup2 (ring, n * sizeof *ring);
+  hull = g_new (PpPoint, n);
+  n_corners = pp_convex_hull (points, n, hull);
+  return n_corners > 2 ? hull_width (hull, n_corners) : 0;
+}
+
+double
+pp_outline_length (const PpOutline *outline)
+{
+  PpBox box = pp_outline_get_box (outline);
+
+  return fmax (pp_box_width (box), pp_box_height (box));
+}

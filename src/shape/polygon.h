@@ -1,0 +1,44 @@
+/* polygon.h: plain measures of outlines and point sets.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Lengths in mm, areas in mm²; any frame. What needs overlay or distance is in region.h.
+ */
+#pragma once
+
+#include "panel/outline.h"
+
+G_BEGIN_DECLS
+
+/* Border less holes, never negative, whichever way the rings turn. */
+double   pp_outline_area       (const PpOutline *outline);
+/* Centroid of the area, holes taken out. An outline without area gives its box's middle. */
+PpPoint  pp_outline_centroid   (const PpOutline *outline);
+/* The least distance of two parallel lines that enclose it. */
+double   pp_outline_width      (const PpOutline *outline);
+/* The longer side of its box. */
+double   pp_outline_length     (const PpOutline *outline);
+
+/* Whether no ring crosses or touches along a line itself or another and holes lie inside the
+ * border (valid by the simple features standard, ISO 19125-1). If not, `reason` (nullable) gets
+ * a short text (transfer full) and `at` (nullable) the place. */
+gboolean pp_outline_is_simple  (const PpOutline *outline,
+                                char           **reason,
+                                PpPoint         *at);
+
+/* Convex hull of `points`, counterclockwise as seen with y up, without repeats or points on an
+ * edge. Reorders `points`; writes the corners to `hull` (room for n_points) and returns their
+ * number: 1 for a point, 2 for a segment. */
+guint    pp_convex_hull        (PpPoint         *points,
+                                guint            n_points,
+                                PpPoint         *hull);
+/* Signed distance of `p` to the border of the convex polygon, positive inside. A hull of one or
+ * two corners has no inside: minus the distance to it. `n_corners` is at least 1. */
+double   pp_hull_margin        (const PpPoint   *hull,
+                                guint            n_corners,
+                                PpPoint          p);
+double   pp_segment_distance   (PpPoint          a,
+                                PpPoint          b,
+                                PpPoint          p);
+
+G_END_DECLS

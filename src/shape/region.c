@@ -1,0 +1,449 @@
+/* region.c: areas of the plane with exact overlay, distance and inset (GEOS).
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "shape/region.h"
+
+#include "panel/tolerance.h"
+#include "shape/geos-private.h"
+
+struct _PpRegion
+{
+  GEOSGeometry               *geometry;
+  const GEOSPreparedGeometry *prepared; /* made on first need */
+  PpBox                       box;
+  double                      area;
+};
+
+static PpBox
+measure_box (GEOSGeometry *geometry)
+{
+  GEOSContextHandle_t handle = pp_geos ();
+  PpBox box = pp_box_empty ();
+
+  if (GEOSisEmpty_r (handle, geometry) != 0)
+    return box;
+  GEOSGeom_getXMin_r (handle, geometry, &box.x0);
+  GEOSGeom_getYMin_r (handle, geometry, &box.y0);
+  GEOSGeom_getXMax_r (handle, geometry, &box.x1);
+  GEOSGeom_getYMax_r (handle, geometry, &box.y1);
+  return box;
+}
+
+/* Takes `geometry`; NULL, which GEOS gives after an error it has reported, becomes empty. */
+static PpRegion *
+region_take (GEOSGeometry *geometry)
+{
+  GEOSContextHandle_t handle = pp_geos ();
+  PpRegion *self = g_atomic_rc_box_new0 (PpRegion);
+
+  self->geometry = geometry != NULL ? geometry : GEOSGeom_createEmptyPolygon_r (handle);
+  self->box = measure_box (self->geometry);
+  GEOSArea_r (handle, self->geometry, &self->area);
+  return self;
+}
+
+PpRegion *
+pp_region_new (const PpOutline *outline)
+{
+  return region_take (pp_geos_polygon (outline));
+}
+
+/* Sides of a circle whose chords stay within PP_CURVE_TOLERANCE of it, a multiple of four. */
+static guint
+circle_sides (double radius)
+{
+  double cosine = 1 - PP_CURVE_TOLERANCE / fmax (radius, 2 * PP_CURVE_TOLERANCE);
+
+  return 4 * (guint) ceil (G_PI / acos (cosine) / 4);
+}
+
+PpRegion *
+pp_region_new_disc (PpPoint centre,
+                    double  radius)
+{
+  guint n = circle_sides (radius);
+  g_autofree PpPoint *points = g_new (PpPoint, n + 1);
+
+  for (guint i = 0; i < n; i++)
+    {
+      double t = 2 * G_PI * i / n;
+
+      points[i] = (PpPoint) { centre.x + radius * cos (t), centre.y + radius * sin (t) };
+    }
+  points[n] = points[0];
+  return region_take (pp_geos_ring_polygon (points, n + 1));
+}
+
+PpRegion *
+pp_region_new_empty (void)
+{
+  return region_take (NULL);
+}
+
+PpRegion *
+pp_region_ref (PpRegion *self)
+{
+  return g_atomic_rc_box_acquire (self);
+}
+
+static void
+region_clear (gpointer data)
+{
+  PpRegion *self = data;
+  GEOSContextHandle_t handle = pp_geos ();
+
+  GEOSPreparedGeom_destroy_r (handle, self->prepared);
+  GEOSGeom_destroy_r (handle, self->geometry);
+}
+
+void
+pp_region_unref (PpRegion *self)
+{
+  if (self != NULL)
+    g_atomic_rc_box_release_full (self, region_clear);
+}
+
+double
+pp_region_get_area (PpRegion *self)
+{
+  return self->area;
+}
+
+PpBox
+pp_region_get_box (PpRegion *self)
+{
+  return self->box;
+}
+
+static const GEOSPreparedGeometry *
+get_prepared (PpRegion *self)
+{
+  if (self->prepared == NULL)
+    self->prepared = GEOSPrepare_r (pp_geos (), self->geometry);
+  return self->prepared;
+}
+
+static gboolean
+regions_meet (PpRegion *a,
+              PpRegion *b)
+{
+  return pp_box_meets (a->box, b->box)
+         && GEOSPreparedIntersects_r (pp_geos (), get_prepared (a), b->geometry) == 1;
+}
+
+PpRegion *
+pp_region_intersection (PpRegion *a,
+                        PpRegion *b)
+{
+  if (!regions_meet (a, b))
+    return pp_region_new_empty ();
+  return region_take (GEOSIntersection_r (pp_geos (), a->geometry, b->geometry));
+}
+
+PpRegion *
+pp_region_difference (PpRegion *a,
+                      PpRegion *b)
+{
+  if (!regions_meet (a, b))
+    return pp_region_ref (a);
+  return region_take (GEOSDifference_r (pp_geos (), a->geometry, b->geometry));
+}
+
+/* Takes the geometries. */
+static GEOSGeometry *
+union_take (GPtrArray *geometries)
+{
+  GEOSContextHandle_t handle = pp_geos ();
+  GEOSGeometry *collection
+      = GEOSGeom_createCollection_r (handle, GEOS_GEOMETRYCOLLECTION,
+                                     (GEOSGeometry **) geometries->pdata, geometries->len);
+  GEOSGeometry *joined = GEOSUnaryUnion_r (handle, collection);
+
+  GEOSGeom_destroy_r (handle, collection);
+  return joined;
+}
+
+PpRegion *
+pp_region_union (PpRegion **regions,
+                 guint      n_regions)
+{
+  g_autoptr (GPtrArray) parts = g_ptr_array_new ();
+
+  for (guint i = 0; i < n_regions; i++)
+    g_ptr_array_add (parts, GEOSGeom_clone_r (pp_geos (), regions[i]->geometry));
+  return region_take (union_take (parts));
+}
+
+/* The wedge about a reflex corner, between the strips of its two sides: all that is within
+ * `distance` of the corner and of no side. `from` and `to` are the strips' ends. */
+static void
+add_wedge (GPtrArray *parts,
+           PpPoint    corner,
+           PpPoint    from,
+           PpPoint    to,
+           double     distance)
+{
+  double start = atan2 (from.y - corner.y, from.x - corner.x);
+  double turn = atan2 (to.y - corner.y, to.x - corner.x) - start;
+  guint n;
+  g_autofree PpPoint *points = NULL;
+
+  if (turn > G_PI)
+    turn -= 2 * G_PI;
+  else if (turn < -G_PI)
+    turn += 2 * G_PI;
+  n = MAX (1, (guint) ceil (fabs (turn) / (2 * G_PI) * circle_sides (distance)));
+  points = g_new (PpPoint, n + 3);
+  points[0] = points[n + 2] = corner;
+  for (guint i = 0; i <= n; i++)
+    points[i + 1] = (PpPoint) { corner.x + distance * cos (start + turn * i / n),
+                                corner.y + distance * sin (start + turn * i / n) };
+  points[1] = from; /* the very corners of the strips, so that no sliver is left */
+  points[n + 1] = to;
+  g_ptr_array_add (parts, pp_geos_ring_polygon (points, n + 3));
+}
+
+/* `p` moved by `distance` to the inner side of the directed side a-b; `side` is 1 where the
+ * inside lies to the left with y up. */
+static PpPoint
+move_inward (PpPoint p,
+             PpPoint a,
+             PpPoint b,
+             double  distance,
+             double  side)
+{
+  double length = pp_point_distance (a, b);
+
+  return (PpPoint) { p.x - side * distance * (b.y - a.y) / length,
+                     p.y + side * distance * (b.x - a.x) / length };
+}
+
+static double
+turn_at (PpPoint a,
+         PpPoint b,
+         PpPoint c)
+{
+  return (b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x);
+}
+
+/* Everything inside of a ring within `distance` of it, as strips and wedges. `p` is closed and
+ * without repeats; `side` as in move_inward(). */
+static void
+add_swept_ring (GPtrArray     *parts,
+                const PpPoint *p,
+                guint          n,
+                double         distance,
+                double         side)
+{
+  for (guint i = 0; i + 1 < n; i++)
+    {
+      PpPoint a = p[i], b = p[i + 1], c = p[i + 2 < n ? i + 2 : 1];
+      PpPoint strip[] = { a, b, move_inward (b, a, b, distance, side),
+                          move_inward (a, a, b, distance, side), a };
+
+      g_ptr_array_add (parts, pp_geos_ring_polygon (strip, G_N_ELEMENTS (strip)));
+      if (side * turn_at (a, b, c) < 0)
+        add_wedge (parts, b, strip[2], move_inward (b, b, c, distance, side), distance);
+    }
+}
+
+typedef struct
+{
+  GPtrArray *parts;
+  double     distance;
+} Sweep;
+
+static double
+signed_area (const PpPoint *p,
+             guint          n)
+{
+  double sum = 0;
+
+  for (guint i = 0; i + 1 < n; i++)
+    sum += (p[i].x - p[0].x) * (p[i + 1].y - p[0].y) - (p[i + 1].x - p[0].x) * (p[i].y - p[0].y);
+  return sum / 2;
+}
+
+static void
+sweep_polygon (const PpOutline *polygon,
+               gpointer         data)
+{
+  const Sweep *sweep = data;
+
+  for (guint r = 0; r < pp_outline_get_n_rings (polygon); r++)
+    {
+      guint n, kept = 0;
+      const PpPoint *ring = pp_outline_get_ring (polygon, r, &n);
+      g_autofree PpPoint *p = g_new (PpPoint, n);
+
+      for (guint i = 0; i < n; i++)
+        if (kept == 0 || p[kept - 1].x != ring[i].x || p[kept - 1].y != ring[i].y)
+          p[kept++] = ring[i];
+      add_swept_ring (sweep->parts, p, kept, sweep->distance,
+                      (signed_area (p, kept) > 0) == (r == 0) ? 1 : -1);
+    }
+}
+
+/* GEOS has a buffer of negative width, but it first smooths dents of up to a hundredth of the
+ * width away; here every side keeps its strip. A point inside is nearest to the inner part of a
+ * side, which its strip covers, or to a reflex corner, which its wedge covers. */
+PpRegion *
+pp_region_inset (PpRegion *self,
+                 double    distance)
+{
+  g_autoptr (GPtrArray) parts = g_ptr_array_new ();
+  g_autoptr (PpRegion) swept = NULL;
+  Sweep sweep = { parts, distance };
+
+  if (distance <= 0)
+    return pp_region_ref (self);
+  pp_region_foreach (self, sweep_polygon, &sweep);
+  swept = region_take (union_take (parts));
+  return pp_region_difference (self, swept);
+}
+
+double
+pp_region_overlap (PpRegion *a,
+                   PpRegion *b)
+{
+  g_autoptr (PpRegion) common = NULL;
+
+  if (!regions_meet (a, b))
+    return 0;
+  common = pp_region_intersection (a, b);
+  return common->area;
+}
+
+double
+pp_region_distance (PpRegion *a,
+                    PpRegion *b)
+{
+  double distance = INFINITY;
+
+  if (!pp_box_is_empty (a->box) && !pp_box_is_empty (b->box))
+    GEOSPreparedDistance_r (pp_geos (), get_prepared (a), b->geometry, &distance);
+  return distance;
+}
+
+static double
+distance_of_borders (const GEOSGeometry *a,
+                     const GEOSGeometry *b)
+{
+  GEOSContextHandle_t handle = pp_geos ();
+  GEOSGeometry *border_a = GEOSBoundary_r (handle, a);
+  GEOSGeometry *border_b = GEOSBoundary_r (handle, b);
+  double distance = INFINITY;
+
+  GEOSDistance_r (handle, border_a, border_b, &distance);
+  GEOSGeom_destroy_r (handle, border_a);
+  GEOSGeom_destroy_r (handle, border_b);
+  return distance;
+}
+
+double
+pp_region_border_distance (PpRegion *a,
+                           PpRegion *b)
+{
+  if (pp_box_is_empty (a->box) || pp_box_is_empty (b->box))
+    return INFINITY;
+  return distance_of_borders (a->geometry, b->geometry);
+}
+
+double
+pp_region_point_to_border (PpRegion *self,
+                           PpPoint   p)
+{
+  GEOSContextHandle_t handle = pp_geos ();
+  GEOSGeometry *point = GEOSGeom_createPointFromXY_r (handle, p.x, p.y);
+  GEOSGeometry *border = GEOSBoundary_r (handle, self->geometry);
+  double distance = INFINITY;
+
+  if (!pp_box_is_empty (self->box))
+    GEOSDistance_r (handle, border, point, &distance);
+  GEOSGeom_destroy_r (handle, border);
+  GEOSGeom_destroy_r (handle, point);
+  return distance;
+}
+
+gboolean
+pp_region_contains (PpRegion *self,
+                    PpPoint   p)
+{
+  GEOSContextHandle_t handle = pp_geos ();
+  GEOSGeometry *point;
+  gboolean contains;
+
+  if (p.x < self->box.x0 || p.x > self->box.x1 || p.y < self->box.y0 || p.y > self->box.y1)
+    return FALSE;
+  point = GEOSGeom_createPointFromXY_r (handle, p.x, p.y);
+  contains = GEOSPreparedIntersects_r (handle, get_prepared (self), point) == 1;
+  GEOSGeom_destroy_r (handle, point);
+  return contains;
+}
+
+static guint
+copy_ring (GArray             *points,
+           const GEOSGeometry *ring)
+{
+  GEOSContextHandle_t handle = pp_geos ();
+  const GEOSCoordSequence *sequence = GEOSGeom_getCoordSeq_r (handle, ring);
+  guint n, start = points->len;
+
+  GEOSCoordSeq_getSize_r (handle, sequence, &n);
+  g_array_set_size (points, start + n);
+  GEOSCoordSeq_copyToBuffer_r (handle, sequence, &g_array_index (points, PpPoint, start).x,
+                               FALSE, FALSE);
+  return n;
+}
+
+static PpOutline *
+outline_of_polygon (const GEOSGeometry *polygon)
+{
+  GEOSContextHandle_t handle = pp_geos ();
+  g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (PpPoint));
+  g_autoptr (GArray) lengths = g_array_new (FALSE, FALSE, sizeof (guint));
+  guint n = copy_ring (points, GEOSGetExteriorRing_r (handle, polygon));
+  int n_holes = GEOSGetNumInteriorRings_r (handle, polygon);
+
+  g_array_append_val (lengths, n);
+  for (int i = 0; i < n_holes; i++)
+    {
+      n = copy_ring (points, GEOSGetInteriorRingN_r (handle, polygon, i));
+      g_array_append_val (lengths, n);
+    }
+  return pp_outline_new ((const guint *) lengths->data, lengths->len,
+                         (const PpPoint *) points->data, NULL, NULL);
+}
+
+static void
+foreach_polygon (const GEOSGeometry *geometry,
+                 PpRegionFunc        func,
+                 gpointer            data)
+{
+  GEOSContextHandle_t handle = pp_geos ();
+
+  if (GEOSisEmpty_r (handle, geometry) != 0)
+    return;
+  if (GEOSGeomTypeId_r (handle, geometry) == GEOS_POLYGON)
+    {
+      g_autoptr (PpOutline) outline = outline_of_polygon (geometry);
+
+      if (outline != NULL)
+        func (outline, data);
+      return;
+    }
+  if (GEOSGeomTypeId_r (handle, geometry) != GEOS_MULTIPOLYGON
+      && GEOSGeomTypeId_r (handle, geometry) != GEOS_GEOMETRYCOLLECTION)
+    return;
+  for (int i = 0; i < GEOSGetNumGeometries_r (handle, geometry); i++)
+    foreach_polygon (GEOSGetGeometryN_r (handle, geometry, i), func, data);
+}
+
+void
+pp_region_foreach (PpRegion    *self,
+                   PpRegionFunc func,
+                   gpointer     data)
+{
+  foreach_polygon (self->geometry, func, data);
+}

@@ -1,0 +1,215 @@
+/* scene.c: a panel as shapes in the panel frame.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "shape/scene.h"
+
+#include "shape/polygon.h"
+
+static double
+mean_underside (const PpBody *body)
+{
+  double sum = 0;
+
+  if (body->cells->n_cells == 0 || pp_body_is_flat (body))
+    return 0;
+  for (guint k = 0; k < body->cells->n_spans; k++)
+    {
+      const PpSpan *span = &body->cells->spans[k];
+
+      for (int i = span->i0; i < span->i1; i++)
+        {
+          PpPoint centre = { pp_cell_centre (i), pp_cell_centre (span->j) };
+
+          sum += pp_heights_underside (&body->heights, pp_frame_to_piece (&body->frame, centre));
+        }
+    }
+  return sum / body->cells->n_cells;
+}
+
+static PpBody *
+body_new (const PpPiece     *piece,
+          const PpPlacement *placement)
+{
+  PpBody *self = g_atomic_rc_box_new0 (PpBody);
+
+  self->placement = pp_placement_ref (placement);
+  self->piece = pp_piece_ref (piece);
+  self->frame = pp_frame_of (placement);
+  pp_heights_init (&self->heights, self->piece);
+  self->outline = pp_place_outline (piece, placement);
+  self->region = pp_region_new (self->outline);
+  self->cells = pp_cells_new (self->outline);
+  self->box = pp_outline_get_box (self->outline);
+  self->centroid = pp_frame_to_panel (&self->frame, pp_outline_centroid (piece->outline));
+  self->area = pp_outline_area (piece->outline);
+  self->width = pp_outline_width (piece->outline);
+  self->length = pp_outline_length (piece->outline);
+  self->mass = pp_piece_get_mass (piece);
+  self->mean_underside = mean_underside (self);
+  return self;
+}
+
+static void
+body_clear (gpointer data)
+{
+  PpBody *self = data;
+
+  pp_cells_unref (self->cells);
+  pp_region_unref (self->region);
+  pp_outline_unref (self->outline);
+  pp_piece_unref (self->piece);
+  pp_placement_unref (self->placement);
+}
+
+static PpBody *
+find_body (const PpScene     *previous,
+           const PpPiece     *piece,
+           const PpPlacement *placement)
+{
+  guint index;
+
+  if (previous == NULL
+      || pp_panel_find_placement (previous->panel, placement->id, &index) != placement
+      || previous->bodies[index]->piece != piece)
+    return body_new (piece, placement);
+  return g_atomic_rc_box_acquire (previous->bodies[index]);
+}
+
+static void
+part_init (PpPart        *self,
+           const PpFused *fused)
+{
+  self->fused = fused;
+  self->region = pp_region_new (fused->outline);
+  self->cells = pp_cells_new (fused->outline);
+  self->area = pp_outline_area (fused->outline);
+  self->centroid = pp_outline_centroid (fused->outline);
+  if (fused->has_pocket)
+    {
+      self->insert = pp_region_new (fused->pocket.insert);
+      self->insert_cells = pp_cells_new (fused->pocket.insert);
+    }
+}
+
+static void
+part_clear (PpPart *self)
+{
+  pp_region_unref (self->region);
+  pp_cells_unref (self->cells);
+  g_clear_pointer (&self->insert, pp_region_unref);
+  g_clear_pointer (&self->insert_cells, pp_cells_unref);
+}
+
+static void
+make_background (PpScene *self)
+{
+  const PpBackground *background = self->panel->background;
+
+  self->background_outline = pp_background_make_outline (background);
+  self->background = pp_region_new (self->background_outline);
+  self->background_cells = pp_cells_new (self->background_outline);
+  self->background_area = pp_background_get_area (background);
+  self->background_centroid = pp_background_get_centroid (background);
+}
+
+/* The background is the costliest shape, and the one that changes least. */
+static void
+share_background (PpScene       *self,
+                  const PpScene *previous)
+{
+  self->background_outline = pp_outline_ref (previous->background_outline);
+  self->background = pp_region_ref (previous->background);
+  self->background_cells = pp_cells_ref (previous->background_cells);
+  self->background_area = previous->background_area;
+  self->background_centroid = previous->background_centroid;
+}
+
+static void
+find_knots (PpScene *self)
+{
+  const PpWire *wire = self->panel->wire;
+  guint from, to;
+
+  self->knots[0] = self->knots[1] = PP_NO_INDEX;
+  if (wire == NULL)
+    return;
+  pp_panel_find_hole (self->panel, wire->from, &from);
+  pp_panel_find_hole (self->panel, wire->to, &to);
+  self->knots[0] = (int) from;
+  self->knots[1] = (int) to;
+  self->n_knots = 2;
+}
+
+static void
+make_bodies (PpScene       *self,
+             const PpScene *previous)
+{
+  const PpPanel *panel = self->panel;
+
+  self->n_bodies = panel->placements->len;
+  self->bodies = g_new (PpBody *, self->n_bodies);
+  self->pockets = g_new (int, self->n_bodies);
+  for (guint i = 0; i < self->n_bodies; i++)
+    {
+      const PpPlacement *placement = pp_panel_placement (panel, i);
+      guint pocket;
+
+      self->bodies[i] = find_body (previous, pp_panel_get_piece_of (panel, placement), placement);
+      self->pockets[i] = PP_NO_INDEX;
+      if (placement->pocket != NULL
+          && pp_panel_find_fused (panel, placement->pocket, &pocket) != NULL)
+        self->pockets[i] = (int) pocket;
+    }
+}
+
+PpScene *
+pp_scene_new (const PpPanel *panel,
+              const PpScene *previous)
+{
+  PpScene *self = g_atomic_rc_box_new0 (PpScene);
+
+  self->panel = pp_panel_ref (panel);
+  if (previous != NULL && previous->panel->background == panel->background)
+    share_background (self, previous);
+  else
+    make_background (self);
+  self->n_parts = panel->fused->len;
+  self->parts = g_new0 (PpPart, self->n_parts);
+  for (guint i = 0; i < self->n_parts; i++)
+    part_init (&self->parts[i], pp_panel_fused (panel, i));
+  make_bodies (self, previous);
+  find_knots (self);
+  return self;
+}
+
+PpScene *
+pp_scene_ref (PpScene *self)
+{
+  return g_atomic_rc_box_acquire (self);
+}
+
+static void
+scene_clear (gpointer data)
+{
+  PpScene *self = data;
+
+  for (guint i = 0; i < self->n_bodies; i++)
+    g_atomic_rc_box_release_full (self->bodies[i], body_clear);
+  for (guint i = 0; i < self->n_parts; i++)
+    part_clear (&self->parts[i]);
+  g_free (self->bodies);
+  g_free (self->pockets);
+  g_free (self->parts);
+  pp_cells_unref (self->background_cells);
+  pp_region_unref (self->background);
+  pp_outline_unref (self->background_outline);
+  pp_panel_unref (self->panel);
+}
+
+void
+pp_scene_unref (PpScene *self)
+{
+  if (self != NULL)
+    g_atomic_rc_box_release_full (self, scene_clear);
+}

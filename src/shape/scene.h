@@ -1,0 +1,90 @@
+/* scene.h: a panel as shapes in the panel frame, made once and asked by everything.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The scene holds its panel. Bodies are counted and shared with the scene of the panel before
+ * where placement and piece are the same records. For one thread at a time, as its regions are.
+ */
+#pragma once
+
+#include "shape/background.h"
+#include "shape/cells.h"
+#include "shape/height.h"
+#include "shape/place.h"
+#include "shape/region.h"
+
+G_BEGIN_DECLS
+
+#define PP_NO_INDEX (-1)
+
+/* A placement as it lies. */
+typedef struct
+{
+  const PpPlacement *placement;
+  const PpPiece     *piece;
+  PpFrame            frame;
+  PpHeights          heights;
+  PpOutline         *outline;  /* panel frame */
+  PpRegion          *region;
+  PpCells           *cells;
+  PpBox              box;
+  PpPoint            centroid; /* panel frame */
+  double             area;     /* mm² */
+  double             width;    /* mm, least between parallel lines */
+  double             length;   /* mm, longer side of the box in its own frame */
+  double             mass;     /* g */
+  double             mean_underside; /* mm over its cells, level; 0 without a cell */
+} PpBody;
+
+/* A fused part. */
+typedef struct
+{
+  const PpFused *fused;
+  PpRegion      *region;
+  PpCells       *cells;
+  PpRegion      *insert;       /* NULL without a pocket */
+  PpCells       *insert_cells; /* NULL without a pocket */
+  double         area;
+  PpPoint        centroid;
+} PpPart;
+
+typedef struct
+{
+  const PpPanel *panel;
+  PpOutline     *background_outline;
+  PpRegion      *background;
+  PpCells       *background_cells;
+  double         background_area;
+  PpPoint        background_centroid;
+  guint          n_parts;
+  PpPart        *parts;      /* as panel->fused */
+  guint          n_bodies;
+  PpBody       **bodies;     /* as panel->placements, bottom first */
+  int           *pockets;    /* of each body: index of the part in whose pocket it stands, or PP_NO_INDEX */
+  int            knots[2];   /* indices of the wire's holes, from and to; PP_NO_INDEX without a wire */
+  guint          n_knots;    /* 0 or 2 */
+} PpScene;
+
+/* `previous` (nullable): a scene whose parts may be shared. (transfer full) */
+PpScene *pp_scene_new   (const PpPanel *panel,
+                         const PpScene *previous);
+PpScene *pp_scene_ref   (PpScene       *self);
+void     pp_scene_unref (PpScene       *self);
+
+/* The hole of knot 0 (from) or 1 (to). */
+static inline const PpHole *
+pp_scene_knot_hole (const PpScene *self,
+                    guint          knot)
+{
+  return pp_panel_hole (self->panel, (guint) self->knots[knot]);
+}
+
+static inline gboolean
+pp_body_is_flat (const PpBody *body)
+{
+  return !pp_form_is_shaped (&body->piece->form);
+}
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpScene, pp_scene_unref)
+
+G_END_DECLS
