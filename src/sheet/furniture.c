@@ -1,0 +1,380 @@
+/* furniture.c: what every page carries, and the boxes and marks that sheets share.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "config.h"
+
+#include "sheet/furniture.h"
+
+#include "panel/i18n.h"
+#include "sheet/text.h"
+
+#include <math.h>
+
+#define SMALL_PAPER 170.0 /* mm; below, margins and heading shrink */
+#define MARGIN 13.0       /* mm; what any printer leaves, and a thumb */
+#define SMALL_MARGIN 8.0
+#define HEADING_SIZE 20.0 /* pt */
+#define SMALL_HEADING_SIZE 14.0
+#define MOST_HEADING 4 /* lines */
+#define KIND_SIZE 10.5
+#define FOOT_SIZE 9.0
+#define CORNER 2.0        /* mm, of cards */
+#define CARD_PADDING 4.0
+
+static const PpTextStyle notice_heading = { .size = 12, .bold = TRUE };
+static const PpTextStyle notice_text = { .size = 11 };
+
+static gboolean
+is_plain (gunichar c)
+{
+  return !g_unichar_iscntrl (c) && c != 0xfffe && c != 0xffff && c != 0x2028 && c != 0x2029;
+}
+
+char *
+pp_plain_line_new (const char *text)
+{
+  GString *line = g_string_new (NULL);
+  g_autofree char *valid = g_utf8_make_valid (text, -1);
+
+  for (const char *p = valid; *p != '\0'; p = g_utf8_next_char (p))
+    g_string_append_unichar (line, is_plain (g_utf8_get_char (p)) ? g_utf8_get_char (p) : ' ');
+  return g_strstrip (g_string_free (line, FALSE));
+}
+
+char *
+pp_title_new (const PpPanel *panel)
+{
+  g_autofree char *title = pp_plain_line_new (panel->title);
+
+  return *title != '\0' ? g_steal_pointer (&title) : g_strdup (_("Panel without a title"));
+}
+
+/* Five petals: the mark of the program on paper, and on every tile of a pattern. */
+static void
+draw_petals (PpBook  *book,
+             PpPoint  at,
+             double   radius)
+{
+  cairo_t *cr = book->cr;
+
+  pp_book_set_ink (book, PP_INK_ACCENT);
+  cairo_set_line_width (cr, PP_LINE_MIDDLE);
+  for (int i = 0; i < 5; i++)
+    {
+      cairo_save (cr);
+      cairo_translate (cr, at.x, at.y);
+      cairo_rotate (cr, i * 2 * G_PI / 5);
+      cairo_move_to (cr, 0, -radius * 0.18);
+      cairo_curve_to (cr, -radius * 0.62, -radius * 0.45, -radius * 0.42, -radius, 0, -radius);
+      cairo_curve_to (cr, radius * 0.42, -radius, radius * 0.62, -radius * 0.45, 0, -radius * 0.18);
+      cairo_restore (cr);
+      cairo_stroke (cr);
+    }
+}
+
+static void
+draw_rule (PpBook *book,
+           double  x0,
+           double  x1,
+           double  y,
+           PpInk   ink,
+           double  width)
+{
+  pp_book_set_ink (book, ink);
+  cairo_set_line_width (book->cr, width);
+  cairo_move_to (book->cr, x0, y);
+  cairo_line_to (book->cr, x1, y);
+  cairo_stroke (book->cr);
+}
+
+static char *
+heading_new (PpBook *book)
+{
+  if (book->is_marked || book->heading == NULL)
+    return g_strdup (book->heading != NULL ? book->heading : "");
+  return g_strdup_printf (_("%s, continued"), book->heading);
+}
+
+/* Returns where the header ends. */
+static double
+draw_header (PpBook *book,
+             double  margin,
+             gboolean is_small)
+{
+  const PpTextStyle kind = { .size = KIND_SIZE, .bold = TRUE, .ink = PP_INK_ACCENT };
+  const PpTextStyle page = { .size = KIND_SIZE, .ink = PP_INK_SOFT, .align = PP_ALIGN_RIGHT };
+  const PpTextStyle large = { .size = is_small ? SMALL_HEADING_SIZE : HEADING_SIZE, .bold = TRUE,
+                              .max_lines = MOST_HEADING };
+  g_autofree char *count = g_strdup_printf (_("page %u of %u"), book->page,
+                                            MAX (book->n_pages, book->page));
+  g_autofree char *heading = heading_new (book);
+  double right = book->paper.x1 - margin;
+  double y = margin - 3;
+
+  draw_petals (book, (PpPoint) { margin + 2.6, y + 2.4 }, 2.7);
+  pp_text_draw (book, &kind, _(book->kind->title), (PpPoint) { margin + 7, y }, PP_NO_WIDTH);
+  pp_text_draw (book, &page, count, (PpPoint) { right, y }, PP_NO_WIDTH);
+  y += 6;
+  if (*heading != '\0')
+    y += pp_text_draw (book, &large, heading, (PpPoint) { margin, y }, right - margin) + 1.5;
+  draw_rule (book, margin, right, y, PP_INK_ACCENT, PP_LINE_STRONG);
+  return y + 4;
+}
+
+static char *
+date_of (const PpPanel *panel)
+{
+  const char *time = strchr (panel->created, 'T');
+
+  return time == NULL ? g_strdup (panel->created)
+                      : g_strndup (panel->created, (gsize) (time - panel->created));
+}
+
+static char *
+signature_new (const PpPanel *panel)
+{
+  g_autofree char *maker = pp_plain_line_new (panel->maker);
+  g_autofree char *date = date_of (panel);
+
+  if (*maker == '\0' || *date == '\0')
+    return g_strdup (*maker != '\0' ? maker : date);
+  return g_strdup_printf ("%s \302\267 %s", maker, date);
+}
+
+/* A title that runs from right to left would stand at the far end of a wider place. */
+static void
+draw_foot_title (PpBook  *book,
+                 PpPoint  at,
+                 double   room)
+{
+  const PpTextStyle style = { .size = FOOT_SIZE, .ink = PP_INK_SOFT, .max_lines = 1 };
+  g_autofree char *title = pp_title_new (book->panel);
+  double width;
+
+  pp_text_measure (book, &style, title, PP_NO_WIDTH, &width, NULL);
+  pp_text_draw (book, &style, title, at, width <= room ? PP_NO_WIDTH : room);
+}
+
+/* Returns where the footer begins. */
+static double
+draw_footer (PpBook *book,
+             double  margin)
+{
+  const PpTextStyle style = { .size = FOOT_SIZE, .ink = PP_INK_SOFT, .align = PP_ALIGN_RIGHT,
+                              .max_lines = 1 };
+  g_autofree char *signature = signature_new (book->panel);
+  double right = book->paper.x1 - margin;
+  double y = book->paper.y1 - margin - pp_text_line_height (FOOT_SIZE) + 2;
+  double width;
+
+  draw_rule (book, margin, right, y - 1.2, PP_INK_RULE, PP_LINE_THIN);
+  pp_text_measure (book, &style, signature, PP_NO_WIDTH, &width, NULL);
+  width = fmin (width + 0.5, (right - margin) / 2);
+  pp_text_draw (book, &style, signature, (PpPoint) { right - width, y }, width);
+  draw_foot_title (book, (PpPoint) { margin, y }, right - margin - width - 2 * PP_GAP);
+  return y - 4;
+}
+
+void
+pp_furniture_draw (PpBook *book)
+{
+  gboolean is_small = fmin (book->paper.x1, book->paper.y1) < SMALL_PAPER;
+  double margin = is_small ? SMALL_MARGIN : MARGIN;
+
+  pp_book_set_ink (book, PP_INK_PAPER);
+  cairo_paint (book->cr);
+  book->area.x0 = margin;
+  book->area.x1 = book->paper.x1 - margin;
+  book->area.y0 = draw_header (book, margin, is_small);
+  book->area.y1 = draw_footer (book, margin);
+}
+
+static void
+add_round_box (cairo_t *cr,
+               PpBox    box)
+{
+  cairo_new_sub_path (cr);
+  cairo_arc (cr, box.x1 - CORNER, box.y0 + CORNER, CORNER, -G_PI / 2, 0);
+  cairo_arc (cr, box.x1 - CORNER, box.y1 - CORNER, CORNER, 0, G_PI / 2);
+  cairo_arc (cr, box.x0 + CORNER, box.y1 - CORNER, CORNER, G_PI / 2, G_PI);
+  cairo_arc (cr, box.x0 + CORNER, box.y0 + CORNER, CORNER, G_PI, 3 * G_PI / 2);
+  cairo_close_path (cr);
+}
+
+void
+pp_card_draw (PpBook *book,
+              PpBox   box)
+{
+  add_round_box (book->cr, box);
+  pp_book_set_ink (book, PP_INK_CARD);
+  cairo_fill_preserve (book->cr);
+  pp_book_set_ink (book, PP_INK_RULE);
+  cairo_set_line_width (book->cr, PP_LINE_THIN);
+  cairo_stroke (book->cr);
+}
+
+static void
+add_corners (cairo_t *cr,
+             PpPoint  at,
+             double   radius,
+             int      n)
+{
+  for (int i = 0; i < n; i++)
+    cairo_line_to (cr, at.x + radius * sin (i * 2 * G_PI / n), at.y - radius * cos (i * 2 * G_PI / n));
+  cairo_close_path (cr);
+}
+
+void
+pp_mark_draw (PpBook  *book,
+              PpLevel  level,
+              PpPoint  at,
+              double   size)
+{
+  static const PpInk inks[] = {
+    [PP_LEVEL_FAULT] = PP_INK_FAULT,
+    [PP_LEVEL_CAUTION] = PP_INK_CAUTION,
+    [PP_LEVEL_NOTE] = PP_INK_NOTE,
+  };
+  cairo_t *cr = book->cr;
+
+  cairo_new_path (cr);
+  switch (level)
+    {
+    case PP_LEVEL_FAULT:
+      add_corners (cr, (PpPoint) { at.x, at.y + size * 0.08 }, size * 0.58, 3);
+      break;
+    case PP_LEVEL_CAUTION:
+      add_corners (cr, at, size * 0.56, 4);
+      break;
+    case PP_LEVEL_NOTE:
+      cairo_arc (cr, at.x, at.y, size * 0.44, 0, 2 * G_PI);
+      break;
+    }
+  pp_book_set_ink (book, inks[level]);
+  if (level == PP_LEVEL_NOTE)
+    {
+      cairo_set_line_width (cr, PP_LINE_STRONG);
+      cairo_stroke (cr);
+    }
+  else
+    cairo_fill (cr);
+}
+
+PpPoint
+pp_badge_measure (PpBook *book,
+                  guint   number,
+                  double  size)
+{
+  const PpTextStyle style = { .size = size, .bold = TRUE };
+  g_autofree char *text = g_strdup_printf ("%u", number);
+  double height = size * PP_MM_PER_POINT * 1.24;
+  double width;
+
+  pp_text_measure (book, &style, text, PP_NO_WIDTH, &width, NULL);
+  return (PpPoint) { fmax (height, width + height * 0.42), height };
+}
+
+static void
+add_pill (cairo_t *cr,
+          PpPoint  at,
+          PpPoint  size)
+{
+  double radius = size.y / 2;
+  double half = size.x / 2 - radius;
+
+  cairo_new_sub_path (cr);
+  cairo_arc (cr, at.x + half, at.y, radius, -G_PI / 2, G_PI / 2);
+  cairo_arc (cr, at.x - half, at.y, radius, G_PI / 2, 3 * G_PI / 2);
+  cairo_close_path (cr);
+}
+
+void
+pp_badge_draw (PpBook   *book,
+               PpPoint   at,
+               guint     number,
+               double    size,
+               gboolean  is_step)
+{
+  const PpTextStyle style = { .size = size, .bold = TRUE,
+                              .ink = is_step ? PP_INK_PAPER : PP_INK_TEXT };
+  g_autofree char *text = g_strdup_printf ("%u", number);
+  PpPoint measure = pp_badge_measure (book, number, size);
+
+  add_pill (book->cr, at, measure);
+  pp_book_set_ink (book, is_step ? PP_INK_TEXT : PP_INK_PAPER);
+  cairo_fill_preserve (book->cr);
+  pp_book_set_ink (book, is_step ? PP_INK_PAPER : PP_INK_TEXT);
+  cairo_set_line_width (book->cr, is_step ? PP_LINE_STRONG : PP_LINE_THIN);
+  cairo_stroke (book->cr);
+  pp_text_draw_centred (book, &style, text, at);
+}
+
+/* Measures, and draws if it is told to, so that the two cannot differ. */
+static double
+lay_notice (PpBook         *book,
+            const PpNotice *notice,
+            PpPoint         at,
+            double          width,
+            gboolean        draw)
+{
+  double indent = 6;
+  double inner = width - 2 * CARD_PADDING - indent;
+  double x = at.x + CARD_PADDING + indent;
+  double y = at.y + CARD_PADDING - 0.8;
+  double height;
+
+  pp_text_measure (book, &notice_heading, notice->heading, inner, NULL, &height);
+  if (draw)
+    {
+      pp_mark_draw (book, notice->level, (PpPoint) { at.x + CARD_PADDING + 1.6, y + 2.5 }, 4);
+      pp_text_draw (book, &notice_heading, notice->heading, (PpPoint) { x, y }, inner);
+    }
+  y += height + 1;
+  for (guint i = 0; notice->lines[i] != NULL; i++)
+    {
+      pp_text_measure (book, &notice_text, notice->lines[i], inner, NULL, &height);
+      if (draw)
+        pp_text_draw (book, &notice_text, notice->lines[i], (PpPoint) { x, y }, inner);
+      y += height + 1;
+    }
+  return y - 1 + CARD_PADDING - at.y;
+}
+
+double
+pp_notice_height (PpBook         *book,
+                  const PpNotice *notice,
+                  double          width)
+{
+  return lay_notice (book, notice, (PpPoint) { 0, 0 }, width, FALSE);
+}
+
+double
+pp_notice_draw (PpBook         *book,
+                const PpNotice *notice,
+                PpPoint         at,
+                double          width)
+{
+  double height = pp_notice_height (book, notice, width);
+
+  pp_card_draw (book, (PpBox) { at.x, at.y, at.x + width, at.y + height });
+  lay_notice (book, notice, at, width, TRUE);
+  pp_book_say (book, notice->heading);
+  for (guint i = 0; notice->lines[i] != NULL; i++)
+    pp_book_say (book, notice->lines[i]);
+  return height;
+}
+
+void
+pp_empty_draw (PpBook     *book,
+               const char *text)
+{
+  const PpTextStyle style = { .size = 14, .ink = PP_INK_SOFT, .align = PP_ALIGN_MIDDLE };
+  double width = fmin (pp_box_width (book->area), 130);
+  double middle = (book->area.x0 + book->area.x1) / 2;
+  double y = book->area.y0 + pp_box_height (book->area) * 0.3;
+
+  draw_petals (book, (PpPoint) { middle, y - 12 }, 7);
+  pp_text_draw (book, &style, text, (PpPoint) { middle - width / 2, y }, width);
+  pp_book_say (book, text);
+}

@@ -1,0 +1,64 @@
+/* furniture.h: what every page carries, and the boxes and marks that sheets share.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "check/finding.h"
+#include "sheet/book.h"
+
+G_BEGIN_DECLS
+
+#define PP_GAP 3.0 /* mm, between things that belong together; twice that between others */
+
+/* Header (sheet, heading, page 2 of 5) and footer (panel, maker, date); sets book->area. */
+void   pp_furniture_draw (PpBook             *book);
+
+/* The panel's title on one line, or words for a panel without one. (transfer full) */
+char  *pp_title_new      (const PpPanel      *panel);
+/* `text` on one line, without what no XML file may hold. (transfer full) */
+char  *pp_plain_line_new (const char         *text);
+
+/* A card with round corners behind what is drawn on it. */
+void   pp_card_draw      (PpBook             *book,
+                          PpBox               box);
+
+/* Triangle for a fault, diamond for a caution, circle for a note; `size` mm across. */
+void   pp_mark_draw      (PpBook             *book,
+                          PpLevel             level,
+                          PpPoint             at,
+                          double              size);
+/* Number in a round or long badge: white on dark for a step, dark on white else. */
+void   pp_badge_draw     (PpBook             *book,
+                          PpPoint             at,
+                          guint               number,
+                          double              size,
+                          gboolean            is_step);
+/* mm, how large pp_badge_draw() draws it. */
+PpPoint pp_badge_measure (PpBook             *book,
+                          guint               number,
+                          double              size);
+
+/* A box of reminders: a heading with the mark of its level, then a line each, wrapped. `lines`
+ * is ended by NULL. */
+typedef struct
+{
+  PpLevel             level;
+  const char         *heading;
+  const char * const *lines;
+} PpNotice;
+
+double pp_notice_height  (PpBook             *book,
+                          const PpNotice     *notice,
+                          double              width);
+/* Returns its height. */
+double pp_notice_draw    (PpBook             *book,
+                          const PpNotice     *notice,
+                          PpPoint             at,
+                          double              width);
+
+/* A friendly line on a page that has nothing else to show. */
+void   pp_empty_draw     (PpBook             *book,
+                          const char         *text);
+
+G_END_DECLS

@@ -1,0 +1,14 @@
+/* kinds.h: the draw function of each kind of sheet, for the table in sheet.c.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "sheet/book.h"
+
+G_BEGIN_DECLS
+
+void pp_record_sheet_draw (PpBook *book);
+void pp_order_sheet_draw  (PpBook *book);
+
+G_END_DECLS

@@ -1,0 +1,132 @@
+/* numbers.c: the number of each knot and piece, the same on every sheet.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "config.h"
+
+#include "sheet/numbers.h"
+
+#define EVERY 4 /* cells: what is seen of a piece is looked for this often, each way */
+
+static void
+give (PpNumbers *self,
+      guint      job,
+      guint     *n_given)
+{
+  if (self->of_job[job] != 0)
+    return;
+  self->jobs[*n_given] = job;
+  self->of_job[job] = ++*n_given;
+}
+
+PpNumbers *
+pp_numbers_new (const PpSheetJob *job)
+{
+  PpNumbers *self = g_new0 (PpNumbers, 1);
+  guint n_given = 0;
+
+  self->n_knots = job->check->scene->n_knots;
+  self->n_jobs = self->n_knots + job->check->n;
+  self->of_job = g_new0 (guint, self->n_jobs);
+  self->jobs = g_new0 (guint, self->n_jobs);
+  for (guint i = 0; job->plan != NULL && i < job->plan->n_steps; i++)
+    give (self, job->plan->steps[i].job, &n_given);
+  for (guint i = 0; i < self->n_jobs; i++)
+    give (self, i, &n_given);
+  return self;
+}
+
+void
+pp_numbers_free (PpNumbers *self)
+{
+  g_free (self->of_job);
+  g_free (self->jobs);
+  g_free (self);
+}
+
+static gboolean
+is_covered (const PpScene  *scene,
+            const gboolean *is_there,
+            guint           index,
+            int             i,
+            int             j)
+{
+  PpPoint p = { pp_cell_centre (i), pp_cell_centre (j) };
+
+  for (guint upper = index + 1; upper < scene->n_bodies; upper++)
+    {
+      const PpBody *body = scene->bodies[upper];
+
+      if ((is_there == NULL || is_there[upper]) && p.x >= body->box.x0 && p.x <= body->box.x1
+          && p.y >= body->box.y0 && p.y <= body->box.y1 && pp_cells_contain (body->cells, i, j))
+        return TRUE;
+    }
+  return FALSE;
+}
+
+static GArray *
+find_seen (const PpScene  *scene,
+           const gboolean *is_there,
+           guint           index)
+{
+  const PpCells *cells = scene->bodies[index]->cells;
+  GArray *seen = g_array_new (FALSE, FALSE, sizeof (PpPoint));
+
+  for (guint s = 0; s < cells->n_spans; s++)
+    {
+      const PpSpan *span = &cells->spans[s];
+
+      if (span->j % EVERY != 0)
+        continue;
+      for (int i = span->i0 + EVERY / 2; i < span->i1; i += EVERY)
+        if (!is_covered (scene, is_there, index, i, span->j))
+          {
+            PpPoint p = { pp_cell_centre (i), pp_cell_centre (span->j) };
+
+            g_array_append_val (seen, p);
+          }
+    }
+  return seen;
+}
+
+static PpPoint
+get_mean (const GArray *points)
+{
+  PpPoint sum = { 0, 0 };
+
+  for (guint i = 0; i < points->len; i++)
+    {
+      sum.x += g_array_index (points, PpPoint, i).x;
+      sum.y += g_array_index (points, PpPoint, i).y;
+    }
+  return (PpPoint) { sum.x / points->len, sum.y / points->len };
+}
+
+static PpPoint
+find_anchor (const PpScene  *scene,
+             const gboolean *is_there,
+             guint           index)
+{
+  g_autoptr (GArray) seen = find_seen (scene, is_there, index);
+  PpPoint mean, best;
+
+  if (seen->len == 0)
+    return scene->bodies[index]->centroid;
+  mean = get_mean (seen);
+  best = g_array_index (seen, PpPoint, 0);
+  for (guint i = 1; i < seen->len; i++)
+    if (pp_point_distance (g_array_index (seen, PpPoint, i), mean) < pp_point_distance (best, mean))
+      best = g_array_index (seen, PpPoint, i);
+  return best;
+}
+
+PpPoint *
+pp_anchors_new (const PpScene  *scene,
+                const gboolean *is_there)
+{
+  PpPoint *anchors = g_new (PpPoint, MAX (scene->n_bodies, 1));
+
+  for (guint i = 0; i < scene->n_bodies; i++)
+    anchors[i] = find_anchor (scene, is_there, i);
+  return anchors;
+}

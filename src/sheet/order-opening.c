@@ -1,0 +1,174 @@
+/* order-opening.c: the page before the first mix: what to do, to know and to have ready.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "config.h"
+
+#include "panel/i18n.h"
+#include "panel/measure.h"
+#include "sheet/flow.h"
+#include "sheet/furniture.h"
+#include "sheet/order-plan.h"
+#include "sheet/words.h"
+
+#define TWO_COLUMNS 150.0 /* mm of width that hold two lists side by side */
+
+/* Returns the y below. */
+static double
+draw_notice (PpBook         *book,
+             const PpNotice *notice,
+             double          y)
+{
+  double width = pp_box_width (book->area);
+
+  if (y + pp_notice_height (book, notice, width) > book->area.y1)
+    {
+      pp_book_begin_page (book, NULL);
+      y = book->area.y0;
+    }
+  return y + pp_notice_draw (book, notice, (PpPoint) { book->area.x0, y }, width);
+}
+
+static double
+draw_reminders (PpBook *book,
+                double  y)
+{
+  const char *const lines[] = {
+    _("Gloves on, window open. No epoxy on the skin: wash it off with soap and water at once."),
+    _("A large mix runs hot and sets sooner: mix what the page says, no more."),
+    _("Clear epoxies yellow in strong sun."),
+    _("Where the glue maker\342\200\231s data sheet says otherwise, it is right."),
+    NULL
+  };
+  const PpNotice notice = { PP_LEVEL_CAUTION, _("Epoxy"), lines };
+
+  return draw_notice (book, &notice, y);
+}
+
+static void
+add_mix (PpBook  *book,
+         PpTable *table,
+         guint    index)
+{
+  const PpPlan *plan = book->job->plan;
+  const PpMix *mix = &plan->mixes[index];
+  PpOrderRun run = pp_order_run_of_mix (plan, index);
+  double zero = pp_sitting_start (plan, run.sitting);
+  g_autofree char *number = g_strdup_printf ("%u", index + 1);
+  g_autofree char *sitting = plan->steps[plan->n_steps - 1].sitting > 1
+                             ? g_strdup_printf ("%u", run.sitting) : g_strdup ("");
+  g_autofree char *steps = run.end - run.first == 1
+                           ? g_strdup_printf ("%u", run.end)
+                           : g_strdup_printf (_("%u to %u"), run.first + 1, run.end);
+  g_autofree char *start = pp_clock_format (mix->start - zero);
+  g_autofree char *a = pp_volume_format (mix->a);
+  g_autofree char *b = pp_volume_format (mix->b);
+  const char *cells[] = { number, sitting, steps, start, a, b };
+
+  pp_table_add (table, cells);
+}
+
+static double
+draw_mixes (PpBook *book,
+            double  y)
+{
+  const PpColumn columns[] = {
+    { _("mix"), PP_CELL_NUMBER, PP_ALIGN_RIGHT, FALSE },
+    { _("sitting"), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
+    { _("steps"), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
+    { _("start it at"), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
+    { _("part A"), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
+    { _("part B"), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
+  };
+  g_autoptr (PpTable) table = pp_table_new (book, columns, G_N_ELEMENTS (columns));
+  gboolean has_two = pp_box_width (book->area) >= TWO_COLUMNS;
+  double space = 14;
+
+  for (guint i = 0; i < book->job->plan->n_mixes; i++)
+    add_mix (book, table, i);
+  pp_table_fit (table, has_two ? (pp_box_width (book->area) - space) / 2
+                               : pp_box_width (book->area), 12, 12);
+  return pp_flow_table (book, table, y, has_two ? 2 : 1, space);
+}
+
+/* What holds a piece is cut and laid ready before there is glue on anything. */
+static double
+draw_supports (PpBook *book,
+               double  y)
+{
+  const PpColumn columns[] = {
+    { "", PP_CELL_TICK, PP_ALIGN_LEFT, FALSE },
+    { _("step"), PP_CELL_NUMBER, PP_ALIGN_RIGHT, FALSE },
+    { _("piece"), PP_CELL_TEXT, PP_ALIGN_LEFT, TRUE },
+    { _("needs"), PP_CELL_TEXT, PP_ALIGN_LEFT, TRUE },
+  };
+  g_autoptr (PpTable) table = pp_table_new (book, columns, G_N_ELEMENTS (columns));
+  gboolean has_two = pp_box_width (book->area) >= TWO_COLUMNS;
+  double space = 14;
+
+  for (guint i = 0; i < book->job->plan->n_steps; i++)
+    {
+      g_autoptr (PpStepWords) step = pp_step_words_new (book->job, i);
+      g_autoptr (PpJobWords) words = pp_job_words_new (book->job, book->job->plan->steps[i].job);
+      g_autofree char *number = g_strdup_printf ("%u", i + 1);
+      const char *cells[] = { "", number, words->name, step->support };
+
+      if (*step->support != '\0')
+        pp_table_add (table, cells);
+    }
+  if (pp_table_get_n_rows (table) == 0)
+    return y;
+  y = pp_flow_heading (book, _("Props and weights to have ready"), y + PP_GAP, 30);
+  pp_table_fit (table, has_two ? (pp_box_width (book->area) - space) / 2
+                               : pp_box_width (book->area), 12, 12);
+  return pp_flow_table (book, table, y, has_two ? 2 : 1, space);
+}
+
+static char *
+overview_new (const PpPlan *plan)
+{
+  g_autofree char *time = pp_time_format (plan->placed_by);
+  g_autofree char *mixes = g_strdup_printf (ngettext ("%u mix", "%u mixes", plan->n_mixes),
+                                            plan->n_mixes);
+
+  return g_strdup_printf (ngettext ("%u step in %s, about %s", "%u steps in %s, about %s",
+                                    plan->n_steps),
+                          plan->n_steps, mixes, time);
+}
+
+static double
+draw_clock_notice (PpBook *book,
+                   double  y)
+{
+  const char *const lines[] = {
+    _("Start it at 0:00 when the two parts of a sitting\342\200\231s first mix touch. All times on "
+      "these pages are read on it, in minutes and seconds."),
+    _("If you fall behind, keep each wait and each hold as long as it is; only the clock moves."),
+    NULL
+  };
+  const PpNotice notice = { PP_LEVEL_NOTE, _("The clock"), lines };
+
+  return draw_notice (book, &notice, y);
+}
+
+void
+pp_order_opening_draw (PpBook *book)
+{
+  const char *const lines[] = {
+    _("Clean the front of the glass and the back of each piece; let them dry. From now on hold the "
+      "glass by its edges."),
+    _("Lay the pieces out in the order of their numbers, with props, weights and sticks at hand."),
+    _("Put the glass before you as the plans show it, near edge at the foot of the page."),
+    NULL
+  };
+  g_autofree char *overview = overview_new (book->job->plan);
+  double y;
+
+  pp_book_begin_page (book, _("Before the first mix"));
+  y = pp_flow_ticks (book, lines, 13, book->area.y0);
+  y = draw_clock_notice (book, y + 1);
+  y = draw_reminders (book, y + PP_GAP);
+  y = pp_flow_heading (book, overview, y + 2 * PP_GAP, 30);
+  y = draw_mixes (book, y);
+  draw_supports (book, y + PP_GAP);
+}

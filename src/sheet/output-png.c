@@ -1,0 +1,70 @@
+/* output-png.c: sheets as pictures, one a page.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "config.h"
+
+#include "panel/i18n.h"
+#include "sheet/output.h"
+
+#include <math.h>
+
+#define DPI 150.0
+#define PIXELS_PER_MM (DPI / 25.4)
+#define MOST_PIXELS 3e8 /* 1.2 GB; a page of 2.9 by 2.9 m */
+
+typedef struct
+{
+  GPtrArray      *files;
+  cairo_status_t  status; /* of the first page that went wrong */
+} Png;
+
+static void
+begin_page (PpBook *book)
+{
+  cairo_surface_t *surface;
+
+  surface = cairo_image_surface_create (CAIRO_FORMAT_RGB24,
+                                        (int) lround (book->paper.x1 * PIXELS_PER_MM),
+                                        (int) lround (book->paper.y1 * PIXELS_PER_MM));
+  book->cr = cairo_create (surface);
+  cairo_surface_destroy (surface);
+  cairo_scale (book->cr, PIXELS_PER_MM, PIXELS_PER_MM);
+}
+
+static void
+end_page (PpBook *book)
+{
+  Png *png = book->output_data;
+  g_autoptr (GByteArray) array = g_byte_array_new ();
+  g_autoptr (GBytes) bytes = NULL;
+  cairo_status_t status = cairo_status (book->cr);
+
+  if (status == CAIRO_STATUS_SUCCESS)
+    status = cairo_surface_write_to_png_stream (cairo_get_target (book->cr), pp_output_take, array);
+  if (png->status == CAIRO_STATUS_SUCCESS)
+    png->status = status;
+  bytes = g_byte_array_free_to_bytes (g_steal_pointer (&array));
+  pp_output_add_page (book, png->files, "png", bytes);
+  g_clear_pointer (&book->cr, cairo_destroy);
+}
+
+gboolean
+pp_output_png (const PpSheetJob   *job,
+               const char * const *kinds,
+               guint               n_pages,
+               GPtrArray          *files,
+               GError            **error)
+{
+  static const PpBookOutput output = { begin_page, end_page };
+  Png png = { .files = files, .status = CAIRO_STATUS_SUCCESS };
+
+  if (job->paper.width * job->paper.height * PIXELS_PER_MM * PIXELS_PER_MM > MOST_PIXELS)
+    {
+      g_set_error_literal (error, G_IO_ERROR, G_IO_ERROR_FAILED,
+                           _("The paper is too large for a picture; choose PDF or SVG."));
+      return FALSE;
+    }
+  pp_book_draw (job, kinds, &output, &png, n_pages);
+  return pp_output_judge (png.status, error);
+}

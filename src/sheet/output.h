@@ -1,0 +1,44 @@
+/* output.h: a book of sheets as PDF, SVG or PNG.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "sheet/book.h"
+
+G_BEGIN_DECLS
+
+/* Each adds its files to `files` (PpSheetFile). `n_pages` as counted.
+ * Errors: G_IO_ERROR_FAILED. */
+gboolean pp_output_pdf   (const PpSheetJob   *job,
+                          const char * const *kinds,
+                          guint               n_pages,
+                          GPtrArray          *files,
+                          GError            **error);
+gboolean pp_output_svg   (const PpSheetJob   *job,
+                          const char * const *kinds,
+                          guint               n_pages,
+                          GPtrArray          *files,
+                          GError            **error);
+gboolean pp_output_png   (const PpSheetJob   *job,
+                          const char * const *kinds,
+                          guint               n_pages,
+                          GPtrArray          *files,
+                          GError            **error);
+guint    pp_output_count (const PpSheetJob   *job,
+                          const char * const *kinds);
+
+/* "record-2.svg". */
+void     pp_output_add_page (PpBook          *book,
+                             GPtrArray       *files,
+                             const char      *ending,
+                             GBytes          *bytes);
+/* For the stream functions of cairo: `closure` is a GByteArray. */
+cairo_status_t pp_output_take (void                *closure,
+                               const unsigned char *data,
+                               unsigned int         length);
+/* FALSE with an error unless all went well. */
+gboolean pp_output_judge (cairo_status_t      status,
+                          GError            **error);
+
+G_END_DECLS

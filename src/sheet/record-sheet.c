@@ -1,0 +1,368 @@
+/* record-sheet.c: the finished panel: picture, figures, list of pieces, findings.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "config.h"
+
+#include "art/draw.h"
+#include "panel/i18n.h"
+#include "panel/measure.h"
+#include "sheet/flow.h"
+#include "sheet/furniture.h"
+#include "sheet/kinds.h"
+#include "sheet/labels.h"
+#include "sheet/numbers.h"
+#include "sheet/map.h"
+#include "sheet/words.h"
+
+#include <math.h>
+
+#define MAT 5.0           /* mm of bench around the picture */
+#define COLUMN 76.0       /* mm, least width of a column of the list */
+#define COLUMN_SPACE 10.0
+#define LIST_SIZE 12.0    /* pt */
+#define LEAST_LIST_SIZE 10.5
+#define MAX_FACTS 8
+
+/* The figures of the panel; strings owned. */
+typedef struct
+{
+  PpFact     facts[MAX_FACTS];
+  guint      n_facts;
+  GPtrArray *strings;
+} Facts;
+
+static void
+add_fact (Facts      *self,
+          const char *label,
+          char       *value)
+{
+  g_ptr_array_add (self->strings, value);
+  if (*value != '\0')
+    self->facts[self->n_facts++] = (PpFact) { label, value };
+}
+
+static gboolean
+overhangs (const PpCheck *check)
+{
+  return check->extent.width > check->panel->background->width + PP_TIE
+         || check->extent.height > check->panel->background->height + PP_TIE;
+}
+
+static char *
+date_new (const PpPanel *panel)
+{
+  return g_strndup (panel->created, strcspn (panel->created, "T"));
+}
+
+static void
+collect_facts (Facts            *self,
+               const PpSheetJob *job)
+{
+  const PpCheck *check = job->check;
+  const PpPanel *panel = check->panel;
+  const PpBackground *glass = panel->background;
+
+  self->n_facts = 0;
+  self->strings = g_ptr_array_new_with_free_func (g_free);
+  add_fact (self, _("Made by"), pp_plain_line_new (panel->maker));
+  add_fact (self, _("Date"), date_new (panel));
+  add_fact (self, _("Glass"), pp_size_format (glass->width, glass->height, job->units));
+  if (overhangs (check))
+    add_fact (self, _("With what stands over"),
+              pp_size_format (check->extent.width, check->extent.height, job->units));
+  add_fact (self, _("Depth in front of the glass"),
+            pp_length_format (check->extent.depth, job->units));
+  add_fact (self, _("Weight"), pp_mass_format (check->mass.total, job->units));
+  add_fact (self, _("Pieces"), g_strdup_printf ("%u", check->n));
+  add_fact (self, _("Hangs"), g_strdup (panel->display->place == PP_PLACE_WINDOW
+                                        ? _("in a window") : _("on a wall")));
+}
+
+static void
+draw_in_colour (PpBook       *book,
+                const PpMap *map)
+{
+  const PpCheck *check = book->job->check;
+  g_autofree double *bases = g_new (double, MAX (check->n, 1));
+  g_autofree double *tops = g_new (double, MAX (check->n, 1));
+
+  if (pp_book_is_counting (book))
+    return;
+  for (guint i = 0; i < check->n; i++)
+    {
+      gboolean floats = check->rests[i]->state == PP_STATE_FLOATS;
+
+      bases[i] = floats ? (double) NAN : check->rests[i]->base;
+      tops[i] = floats ? (double) NAN : check->rests[i]->top;
+    }
+  cairo_save (book->cr);
+  pp_map_apply (map, book->cr);
+  pp_draw_scene (book->cr, check->scene, book->job->gallery, bases, tops, NULL);
+  cairo_restore (book->cr);
+}
+
+static void
+draw_in_outlines (PpBook       *book,
+                  const PpMap *map)
+{
+  const PpScene *scene = book->job->check->scene;
+
+  pp_map_draw_glass (map, book, scene);
+  for (guint i = 0; i < scene->n_knots; i++)
+    pp_map_draw_knot (map, book, pp_scene_knot_hole (scene, i), PP_LOOK_RECORD);
+  for (guint i = 0; i < scene->n_bodies; i++)
+    pp_map_draw_body (map, book, scene->bodies[i], PP_LOOK_RECORD);
+}
+
+static double
+get_label_size (guint n)
+{
+  return n <= 14 ? 13 : n <= 40 ? 11 : PP_TEXT_LEAST;
+}
+
+static void
+place_labels (PpBook          *book,
+              const PpMap     *map,
+              const PpNumbers *numbers,
+              PpLabel         *labels,
+              PpBox            bounds)
+{
+  const PpScene *scene = book->job->check->scene;
+  g_autofree PpPoint *anchors = pp_anchors_new (scene, NULL);
+  double size = get_label_size (numbers->n_jobs);
+
+  for (guint i = 0; i < numbers->n_jobs; i++)
+    {
+      guint job = numbers->jobs[i];
+      PpPoint measure = pp_badge_measure (book, i + 1, size);
+      PpPoint at = job >= numbers->n_knots
+                   ? anchors[job - numbers->n_knots]
+                   : (PpPoint) { pp_scene_knot_hole (scene, job)->x,
+                                 pp_scene_knot_hole (scene, job)->y };
+
+      labels[i].anchor = pp_map_to_page (map, at);
+      labels[i].width = measure.x;
+      labels[i].height = measure.y;
+    }
+  pp_labels_place (labels, numbers->n_jobs, bounds, NULL, 0, 0.5);
+}
+
+static void
+draw_labels (PpBook          *book,
+             const PpMap     *map,
+             const PpNumbers *numbers,
+             PpBox            bounds)
+{
+  g_autofree PpLabel *labels = g_new0 (PpLabel, MAX (numbers->n_jobs, 1));
+  double size = get_label_size (numbers->n_jobs);
+
+  if (pp_book_is_counting (book))
+    return;
+  place_labels (book, map, numbers, labels, bounds);
+  for (guint i = 0; i < numbers->n_jobs; i++)
+    if (labels[i].placed)
+      pp_map_draw_leader (map, book, book->job->check->scene, numbers->jobs[i], &labels[i]);
+  for (guint i = 0; i < numbers->n_jobs; i++)
+    if (labels[i].placed)
+      pp_badge_draw (book, labels[i].at, i + 1, size, FALSE);
+}
+
+static void
+draw_nothing (PpBook *book,
+              PpBox   place)
+{
+  const PpTextStyle style = { .size = 13, .ink = PP_INK_SOFT, .align = PP_ALIGN_MIDDLE };
+  const char *text = _("Nothing lies on the glass yet.");
+
+  pp_text_draw (book, &style, text, (PpPoint) { place.x0, pp_box_middle (place).y },
+                pp_box_width (place));
+  pp_book_say (book, text);
+}
+
+/* Picture on its mat with the numbers. Returns the y below. */
+static double
+draw_picture (PpBook          *book,
+              const PpNumbers *numbers,
+              double           bottom)
+{
+  PpBox mat = book->area;
+  PpMap map;
+
+  mat.y1 = bottom;
+  map = pp_map_fit (book->job->check->scene, pp_box_grow (mat, -MAT), FALSE);
+  mat.y1 = fmin (bottom, map.place.y1 + MAT);
+  pp_card_draw (book, mat);
+  if (book->job->mono)
+    draw_in_outlines (book, &map);
+  else
+    draw_in_colour (book, &map);
+  draw_labels (book, &map, numbers, pp_box_grow (mat, -1));
+  if (book->job->check->n == 0)
+    draw_nothing (book, pp_box_grow (mat, -MAT));
+  return mat.y1;
+}
+
+static void
+say_facts (PpBook      *book,
+           const Facts *facts)
+{
+  for (guint i = 0; i < facts->n_facts; i++)
+    {
+      g_autofree char *line = g_strdup_printf ("%s: %s", facts->facts[i].label,
+                                               facts->facts[i].value);
+
+      pp_book_say (book, line);
+    }
+}
+
+static const PpTextStyle note_style = { .size = 11, .max_lines = 6 };
+
+static double
+get_note_height (PpBook *book)
+{
+  double height;
+
+  if (*book->panel->note == '\0')
+    return 0;
+  pp_text_measure (book, &note_style, book->panel->note, pp_box_width (book->area), NULL, &height);
+  return height + PP_GAP;
+}
+
+/* Picture, figures and the maker's note. Returns the y below. */
+static double
+draw_front (PpBook          *book,
+            const PpNumbers *numbers)
+{
+  double width = pp_box_width (book->area);
+  double note = get_note_height (book);
+  double facts_height, y;
+  Facts facts;
+
+  collect_facts (&facts, book->job);
+  facts_height = pp_flow_facts (book, facts.facts, facts.n_facts, (PpPoint) { 0, 0 }, width, FALSE);
+  y = draw_picture (book, numbers, book->area.y1 - facts_height - note - 2 * PP_GAP) + PP_GAP + 1;
+  y += pp_flow_facts (book, facts.facts, facts.n_facts, (PpPoint) { book->area.x0, y }, width, TRUE);
+  if (note > 0)
+    pp_text_draw (book, &note_style, book->panel->note,
+                  (PpPoint) { book->area.x0, y + PP_GAP }, width);
+  say_facts (book, &facts);
+  g_ptr_array_unref (facts.strings);
+  return y + note;
+}
+
+static void
+add_piece (PpBook          *book,
+           PpTable         *table,
+           const PpNumbers *numbers,
+           guint            index)
+{
+  g_autoptr (PpJobWords) words = pp_job_words_new (book->job, numbers->jobs[index]);
+  g_autofree char *number = g_strdup_printf ("%u", index + 1);
+  g_autofree char *line = g_strdup_printf ("%s. %s: %s.", number, words->name, words->place);
+  const char *cells[] = { number, words->name, words->middle_left, words->middle_top, words->turn };
+
+  pp_table_add (table, cells);
+  pp_book_say (book, line);
+}
+
+static char *
+with_unit (const char *heading,
+           PpUnits     units)
+{
+  return g_strdup_printf ("%s, %s", heading, units == PP_UNITS_INCH ? _("in") : _("mm"));
+}
+
+static PpTable *
+make_list (PpBook          *book,
+           const PpNumbers *numbers)
+{
+  g_autofree char *left = with_unit (_("from left"), book->job->units);
+  g_autofree char *top = with_unit (_("from top"), book->job->units);
+  const PpColumn columns[] = {
+    { "", PP_CELL_NUMBER, PP_ALIGN_RIGHT, FALSE },
+    { _("piece"), PP_CELL_TEXT, PP_ALIGN_LEFT, TRUE },
+    { left, PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
+    { top, PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
+    { _("points to, o\342\200\231clock"), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
+  };
+  PpTable *table = pp_table_new (book, columns, G_N_ELEMENTS (columns));
+
+  for (guint i = 0; i < numbers->n_jobs; i++)
+    add_piece (book, table, numbers, i);
+  return table;
+}
+
+static double
+draw_list (PpBook          *book,
+           const PpNumbers *numbers,
+           double           y)
+{
+  g_autoptr (PpTable) table = NULL;
+  double width = pp_box_width (book->area);
+  guint n = (guint) fmax (1, floor ((width + COLUMN_SPACE) / (COLUMN + COLUMN_SPACE)));
+  double column;
+
+  if (numbers->n_jobs == 0)
+    return y;
+  column = (width + COLUMN_SPACE) / n - COLUMN_SPACE;
+  y = pp_flow_heading (book, _("The pieces, by the middle of each"), y + 2 * PP_GAP, 45);
+  table = make_list (book, numbers);
+  if (!pp_table_fit (table, column, LIST_SIZE, LIST_SIZE))
+    pp_table_fit (table, column, LEAST_LIST_SIZE, LEAST_LIST_SIZE);
+  return pp_flow_table (book, table, y, n, COLUMN_SPACE);
+}
+
+static void
+add_findings (PpBook          *book,
+              PpTable         *table,
+              const GPtrArray *findings,
+              gboolean         quiet)
+{
+  for (guint i = 0; i < findings->len; i++)
+    {
+      const PpFinding *finding = g_ptr_array_index (findings, i);
+      const char *cells[] = { pp_level_get_name (finding->level), finding->text };
+
+      if (finding->quiet != quiet)
+        continue;
+      pp_table_add (table, cells);
+      pp_book_say (book, finding->text);
+    }
+}
+
+static double
+draw_findings (PpBook     *book,
+               const char *heading,
+               gboolean    quiet,
+               double      y)
+{
+  const PpColumn columns[] = {
+    { "", PP_CELL_MARK, PP_ALIGN_LEFT, FALSE },
+    { "", PP_CELL_TEXT, PP_ALIGN_LEFT, TRUE },
+  };
+  g_autoptr (PpTable) table = pp_table_new (book, columns, G_N_ELEMENTS (columns));
+
+  add_findings (book, table, book->job->check->findings, quiet);
+  if (book->job->plan != NULL)
+    add_findings (book, table, book->job->plan->findings, quiet);
+  if (pp_table_get_n_rows (table) == 0)
+    return y;
+  y = pp_flow_heading (book, heading, y + 2 * PP_GAP, 25);
+  pp_table_fit (table, pp_box_width (book->area), quiet ? 10.5 : 12, LIST_SIZE);
+  return pp_flow_table (book, table, y, 1, 0);
+}
+
+void
+pp_record_sheet_draw (PpBook *book)
+{
+  g_autofree char *title = pp_title_new (book->panel);
+  g_autoptr (PpNumbers) numbers = pp_numbers_new (book->job);
+  double y;
+
+  pp_book_begin_page (book, title);
+  y = draw_front (book, numbers);
+  y = draw_list (book, numbers, y);
+  y = draw_findings (book, _("Still to look at"), FALSE, y);
+  draw_findings (book, _("You know about these"), TRUE, y);
+}

@@ -1,0 +1,65 @@
+/* sheet.h: the printed sheets of a panel, as PDF, SVG and PNG in memory.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A sheet is a run of pages of one kind (record, glue order, ...). The same job gives the same
+ * bytes each time: nothing here asks the clock. To add a kind: write its draw function against
+ * book.h and list it in the table in sheet.c.
+ */
+#pragma once
+
+#include "art/gallery.h"
+#include "glue/plan.h"
+#include "sheet/paper.h"
+
+G_BEGIN_DECLS
+
+typedef struct _PpBook PpBook;
+
+/* What is printed, and how. All is borrowed and must outlive the call. */
+typedef struct
+{
+  const PpCheck *check;
+  const PpPlan  *plan;    /* nullable: numbers then go by the stack, and there is no glue order */
+  PpGallery     *gallery;
+  PpUnits        units;   /* findings keep the unit of the panel that was checked */
+  PpPaper        paper;
+  gboolean       mono;    /* outlines and hatches instead of colours */
+  const char    *date;    /* nullable: when made, RFC 3339, for the file's own record; without it
+                           * SOURCE_DATE_EPOCH, then the panel's `created` */
+} PpSheetJob;
+
+typedef struct
+{
+  const char *id;              /* "record": as on the command line and in names of files */
+  const char *title;           /* marked for translation, not translated */
+  void      (*draw) (PpBook *book);
+} PpSheetKind;
+
+/* All kinds in the order in which they are printed; (transfer none). */
+const PpSheetKind *pp_sheet_kinds     (guint      *n_kinds);
+/* NULL if there is none of that id. */
+const PpSheetKind *pp_sheet_kind_find (const char *id);
+
+typedef enum
+{
+  PP_SHEET_PDF = 1 << 0, /* one document of all pages, "sheets.pdf" */
+  PP_SHEET_SVG = 1 << 1, /* one a page, "record-1.svg" */
+  PP_SHEET_PNG = 1 << 2, /* one a page, "record-1.png", 150 dpi */
+} PpSheetFormats;
+
+typedef struct
+{
+  char   *name;
+  GBytes *bytes;
+} PpSheetFile;
+
+/* Draws the sheets in the order given. `kinds` is ended by NULL; an unknown id is a caller's
+ * mistake. Returns an array of PpSheetFile (transfer full) to be saved by the caller, or NULL.
+ * Errors: G_IO_ERROR_FAILED where cairo fails (a picture too large for memory). */
+GPtrArray *pp_sheets_write (const PpSheetJob   *job,
+                            const char * const *kinds,
+                            PpSheetFormats      formats,
+                            GError            **error);
+
+G_END_DECLS

@@ -1,0 +1,275 @@
+/* make-sheets.c: writes the sheets of a made-up panel, for test-sheets.py to read back.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Usage: make-sheets PANEL PAPER UNITS[,mono] FORMATS DIR
+ * Writes the files into DIR and prints the plan, a line a step: number, mix, name, parted by tabs.
+ */
+#include "config.h"
+
+#include "sheet/sheet.h"
+
+#include <glib/gstdio.h>
+#include <locale.h>
+#include <math.h>
+#include <string.h>
+
+#define MAX_CORNERS 128
+
+typedef struct
+{
+  const char *name;
+  const char *title;
+  double      width;
+  double      height;
+  guint       n_pieces;
+  gboolean    has_wire;
+  double      sitting; /* min; NAN: none */
+} Plot;
+
+static const Plot plots[] = {
+  { "meadow", "Estuary meadow", 300, 420, 16, TRUE, NAN },
+  { "wide", "Towpath in June", 500, 260, 12, TRUE, 15 },
+  { "crowded", "Walled garden", 400, 560, 120, TRUE, NAN },
+  { "empty", "Nothing yet", 300, 400, 0, FALSE, NAN },
+  { "wire-only", "Wire alone", 300, 400, 0, TRUE, NAN },
+  { "no-wire", "Three on a sill", 200, 150, 3, FALSE, NAN },
+  { "huge", "The long hedge", 2800, 1900, 20, TRUE, NAN },
+  { "tiny", "A thimble of campion", 30, 40, 2, FALSE, NAN },
+  { "untitled", "", 300, 420, 5, TRUE, NAN },
+  { "long-title",
+    "The far bank of the estuary on the last warm evening of September, with sedge, campion, oxeye, "
+    "flag iris and a jug of cornflowers that somebody left behind on the towpath wall <& again>",
+    300, 420, 6, TRUE, NAN },
+  { "arabic",
+    "\330\262\331\207\330\261\330\251 \330\247\331\204\330\254\330\257\330\247\330\261 "
+    "\330\247\331\204\331\202\330\257\331\212\331\205", 300, 420, 6, TRUE, NAN },
+};
+
+static const char *const names[] = { "Oxeye", "Dock leaf", "Cornflower", "Fern", "Campion", "Sedge",
+                                     "Mallow", "Flag iris" };
+static const char *const colours[] = { "#f2efe2", "#5f9a34", "#4466c8", "#3f7a3a", "#d86a9a",
+                                       "#8a9a45", "#b779c0", "#6a55b5" };
+
+/* The least of generators: the same numbers on every machine. */
+static double
+next_share (guint32 *state)
+{
+  *state = *state * 1664525u + 1013904223u;
+  return (*state >> 8) / (double) (1 << 24);
+}
+
+static PpOutline *
+make_flower (double radius,
+             guint  petals)
+{
+  PpPoint points[MAX_CORNERS];
+  guint n = petals * 8;
+
+  for (guint i = 0; i < n; i++)
+    {
+      double angle = i * 2 * G_PI / n;
+      double reach = radius * (0.82 + 0.18 * cos (petals * angle));
+
+      points[i] = (PpPoint) { reach * sin (angle), -reach * cos (angle) };
+    }
+  return pp_outline_new_ring (points, n);
+}
+
+static PpOutline *
+make_leaf (double length,
+           double width)
+{
+  PpPoint points[32];
+
+  for (guint i = 0; i < 32; i++)
+    {
+      double along = i < 16 ? i / 16.0 : (32 - i) / 16.0;
+      double across = width / 2 * pow (sin (along * G_PI), 0.8);
+
+      points[i] = (PpPoint) { i < 16 ? across : -across, (along - 0.5) * length };
+    }
+  return pp_outline_new_ring (points, 32);
+}
+
+static PpPiece *
+make_piece (guint  kind,
+            double size)
+{
+  gboolean is_leaf = kind % 2 == 1;
+  g_autofree char *id = g_strdup_printf ("piece-%u", kind);
+  g_autoptr (PpOutline) outline = is_leaf ? make_leaf (size * 2.4, size * 0.7)
+                                          : make_flower (size * 0.6, 5 + kind);
+  PpPiece draft = pp_piece_draft ();
+
+  draft.id = id;
+  draft.name = names[kind];
+  draft.kind = is_leaf ? PP_KIND_LEAF : PP_KIND_FLOWER;
+  draft.count = 500;
+  draft.thickness = is_leaf ? 3 : 4;
+  draft.colour = colours[kind];
+  draft.outline = outline;
+  if (!is_leaf)
+    draft.form = (PpForm) { .kind = PP_FORM_CUPPED, .rise = size * 0.12, .foot = size * 0.3 };
+  return pp_piece_new (&draft, NULL);
+}
+
+static void
+add_pieces (PpPanel    *draft,
+            const Plot *plot)
+{
+  double size = plot->n_pieces == 0 ? 1 : sqrt (plot->width * plot->height / plot->n_pieces) * 0.62;
+  guint32 state = 7;
+
+  for (guint i = 0; i < G_N_ELEMENTS (names); i++)
+    g_ptr_array_add (draft->tray, make_piece (i, fmin (size, 70)));
+  for (guint i = 0; i < plot->n_pieces; i++)
+    {
+      g_autofree char *id = g_strdup_printf ("p%u", i);
+      g_autofree char *piece = g_strdup_printf ("piece-%u", (i * 5) % 8);
+      PpPlacement place = pp_placement_draft ();
+
+      place.id = id;
+      place.piece = piece;
+      place.x = plot->width * (0.12 + 0.76 * next_share (&state));
+      place.y = plot->height * (0.16 + 0.7 * next_share (&state));
+      place.rotation = floor (360 * next_share (&state));
+      place.mirrored = i % 5 == 4;
+      g_ptr_array_add (draft->placements, pp_placement_new (&place, NULL));
+    }
+}
+
+static void
+add_wire (PpPanel    *draft,
+          const Plot *plot)
+{
+  PpWire wire = pp_wire_draft ();
+  PpHole left = pp_hole_draft ();
+  PpHole right = pp_hole_draft ();
+
+  left.id = "left";
+  right.id = "right";
+  left.y = right.y = plot->height * 0.12;
+  left.x = plot->width * 0.3;
+  right.x = plot->width * 0.7;
+  left.diameter = right.diameter = 6;
+  wire.from = "left";
+  wire.to = "right";
+  wire.length = plot->width * 0.5;
+  g_ptr_array_add (draft->holes, pp_hole_new (&left, NULL));
+  g_ptr_array_add (draft->holes, pp_hole_new (&right, NULL));
+  draft->wire = pp_wire_new (&wire, NULL);
+}
+
+static PpPanel *
+make_panel (const Plot *plot)
+{
+  PpBackground glass = pp_background_draft ();
+  PpAdhesive glue = pp_adhesive_draft ();
+  PpPanel draft = pp_panel_draft ();
+  g_autoptr (GError) error = NULL;
+  PpPanel *panel;
+
+  glass.width = plot->width;
+  glass.height = plot->height;
+  glass.thickness = 6;
+  glass.corner_radius = fmin (4, plot->width / 4);
+  glue.sitting = plot->sitting;
+  draft.title = plot->title;
+  draft.maker = "H. Sedgewick";
+  draft.created = "2026-05-02";
+  draft.background = pp_background_new (&glass, NULL);
+  draft.adhesive = pp_adhesive_new (&glue, NULL);
+  draft.holes = g_ptr_array_new ();
+  draft.tray = g_ptr_array_new ();
+  draft.placements = g_ptr_array_new ();
+  if (plot->has_wire)
+    add_wire (&draft, plot);
+  add_pieces (&draft, plot);
+  panel = pp_panel_new (&draft, &error);
+  if (panel == NULL)
+    g_error ("%s: %s", plot->name, error->message);
+  return panel;
+}
+
+static void
+print_plan (const PpPlan *plan)
+{
+  for (guint i = 0; i < plan->n_steps; i++)
+    {
+      const PpScene *scene = plan->check->scene;
+      guint job = plan->steps[i].job;
+
+      g_print ("%u\t%u\t%s\n", i + 1, plan->steps[i].mix,
+               job < scene->n_knots ? "knot" : scene->bodies[job - scene->n_knots]->piece->name);
+    }
+}
+
+static void
+write_files (const GPtrArray *files,
+             const char      *directory)
+{
+  for (guint i = 0; i < files->len; i++)
+    {
+      const PpSheetFile *file = g_ptr_array_index (files, i);
+      g_autofree char *path = g_build_filename (directory, file->name, NULL);
+      g_autoptr (GError) error = NULL;
+      gsize length;
+      const char *data = g_bytes_get_data (file->bytes, &length);
+
+      if (!g_file_set_contents (path, data, (gssize) length, &error))
+        g_error ("%s", error->message);
+    }
+}
+
+static const Plot *
+find_plot (const char *name)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (plots); i++)
+    if (g_str_equal (plots[i].name, name))
+      return &plots[i];
+  g_error ("no panel %s", name);
+}
+
+static PpSheetFormats
+read_formats (const char *text)
+{
+  return (strstr (text, "pdf") != NULL ? PP_SHEET_PDF : 0)
+         | (strstr (text, "svg") != NULL ? PP_SHEET_SVG : 0)
+         | (strstr (text, "png") != NULL ? PP_SHEET_PNG : 0);
+}
+
+int
+main (int    argc,
+      char **argv)
+{
+  const char *const kinds[] = { "record", "order", NULL };
+  g_autoptr (PpPanel) panel = NULL;
+  g_autoptr (PpCheck) check = NULL;
+  g_autoptr (PpPlan) plan = NULL;
+  g_autoptr (PpGallery) gallery = NULL;
+  g_autoptr (GPtrArray) files = NULL;
+  g_autoptr (GError) error = NULL;
+  PpSheetJob job = { 0 };
+
+  setlocale (LC_ALL, "");
+  if (argc != 6)
+    g_error ("usage: make-sheets PANEL PAPER UNITS[,mono] FORMATS DIR");
+  panel = make_panel (find_plot (argv[1]));
+  check = pp_check_new (panel, NULL, NULL, NULL, NULL, NULL);
+  plan = pp_plan_new (check, 20000, NULL, NULL, NULL, NULL);
+  gallery = pp_gallery_new (panel, NULL);
+  job.check = check;
+  job.plan = plan;
+  job.gallery = gallery;
+  job.units = g_str_has_prefix (argv[3], "in") ? PP_UNITS_INCH : PP_UNITS_MM;
+  job.mono = strstr (argv[3], "mono") != NULL;
+  if (!pp_paper_parse (argv[2], &job.paper))
+    g_error ("no paper %s", argv[2]);
+  files = pp_sheets_write (&job, kinds, read_formats (argv[4]), &error);
+  if (files == NULL)
+    g_error ("%s", error->message);
+  write_files (files, argv[5]);
+  print_plan (plan);
+  return 0;
+}
