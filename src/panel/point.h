@@ -27,6 +27,24 @@ typedef struct
   double y1;
 } PpBox;
 
+/* Exact at right angles, so that turned squares stay on the grid. */
+static inline void
+pp_sincos_degrees (double  degrees,
+                   double *sine,
+                   double *cosine)
+{
+  double turn = fmod (degrees, 360);
+  double radians = turn * G_PI / 180;
+
+  *sine = fmod (turn, 180) == 0 ? 0 : sin (radians);
+  *cosine = fmod (turn, 180) == 0 ? (turn == 180 || turn == -180 ? -1 : 1) : cos (radians);
+  if (fmod (turn, 180) != 0 && fmod (turn, 90) == 0)
+    {
+      *sine = turn == 90 || turn == -270 ? 1 : -1;
+      *cosine = 0;
+    }
+}
+
 static inline double
 pp_point_distance (PpPoint a,
                    PpPoint b)

@@ -1,0 +1,255 @@
+/* edit-glass.c: edits of background, fused parts, holes, wire, adhesive, display and notes.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "panel/edit-private.h"
+#include "panel/i18n.h"
+#include "panel/panel-error.h"
+
+PpPanel *
+pp_edit_set_background (const PpPanel      *panel,
+                        const PpBackground *background,
+                        GError            **error)
+{
+  PpPanel draft = *panel;
+
+  draft.background = background;
+  return pp_panel_new (&draft, error);
+}
+
+/* Puts `record` (transfer full) in place of the one at `index`, or at the end where there is
+ * none. */
+static void
+put (GPtrArray     *list,
+     gboolean       is_there,
+     guint          index,
+     gpointer       record,
+     GDestroyNotify unref)
+{
+  if (!is_there)
+    {
+      g_ptr_array_add (list, record);
+      return;
+    }
+  unref (g_ptr_array_index (list, index));
+  list->pdata[index] = record;
+}
+
+static GPtrArray *
+copy_fused (const PpPanel *panel)
+{
+  return pp_edit_copy_list (panel->fused, (PpRecordRef) pp_fused_ref,
+                            (GDestroyNotify) pp_fused_unref);
+}
+
+PpPanel *
+pp_edit_set_fused (const PpPanel *panel,
+                   const PpFused *fused,
+                   GError       **error)
+{
+  g_autoptr (GPtrArray) list = copy_fused (panel);
+  guint index = 0;
+  gboolean is_there = pp_panel_find_fused (panel, fused->id, &index) != NULL;
+  PpPanel draft = *panel;
+
+  put (list, is_there, index, pp_fused_ref (fused), (GDestroyNotify) pp_fused_unref);
+  draft.fused = list;
+  return pp_panel_new (&draft, error);
+}
+
+/* The stack with nothing in the pocket of `fused`. */
+static GPtrArray *
+stack_out_of_pocket (const PpPanel *panel,
+                     const char    *fused)
+{
+  GPtrArray *list = pp_edit_copy_placements (panel);
+
+  for (guint i = 0; i < list->len; i++)
+    {
+      PpPlacement draft = *(const PpPlacement *) g_ptr_array_index (list, i);
+
+      if (g_strcmp0 (draft.pocket, fused) != 0)
+        continue;
+      draft.pocket = NULL;
+      put (list, TRUE, i, pp_placement_new (&draft, NULL), (GDestroyNotify) pp_placement_unref);
+    }
+  return list;
+}
+
+PpPanel *
+pp_edit_remove_fused (const PpPanel *panel,
+                      const char    *fused,
+                      GError       **error)
+{
+  g_autoptr (GPtrArray) list = NULL;
+  g_autoptr (GPtrArray) placements = NULL;
+  PpPanel draft = *panel;
+  guint index;
+
+  if (pp_panel_find_fused (panel, fused, &index) == NULL)
+    return pp_edit_refuse_unknown (fused, error);
+  draft.fused = list = copy_fused (panel);
+  draft.placements = placements = stack_out_of_pocket (panel, fused);
+  g_ptr_array_remove_index (list, index);
+  return pp_panel_new (&draft, error);
+}
+
+static GPtrArray *
+copy_holes (const PpPanel *panel)
+{
+  return pp_edit_copy_list (panel->holes, (PpRecordRef) pp_hole_ref,
+                            (GDestroyNotify) pp_hole_unref);
+}
+
+PpPanel *
+pp_edit_set_hole (const PpPanel *panel,
+                  const PpHole  *hole,
+                  GError       **error)
+{
+  g_autoptr (GPtrArray) list = copy_holes (panel);
+  guint index = 0;
+  gboolean is_there = pp_panel_find_hole (panel, hole->id, &index) != NULL;
+  PpPanel draft = *panel;
+
+  put (list, is_there, index, pp_hole_ref (hole), (GDestroyNotify) pp_hole_unref);
+  draft.holes = list;
+  return pp_panel_new (&draft, error);
+}
+
+PpPanel *
+pp_edit_remove_hole (const PpPanel *panel,
+                     const char    *hole,
+                     GError       **error)
+{
+  g_autoptr (GPtrArray) list = NULL;
+  const PpWire *wire = panel->wire;
+  PpPanel draft = *panel;
+  guint index;
+
+  if (pp_panel_find_hole (panel, hole, &index) == NULL)
+    return pp_edit_refuse_unknown (hole, error);
+  if (wire != NULL && (g_str_equal (wire->from, hole) || g_str_equal (wire->to, hole)))
+    {
+      g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_REFERENCE,
+                   _("The wire ends in this hole; take the wire off first."));
+      return NULL;
+    }
+  draft.holes = list = copy_holes (panel);
+  g_ptr_array_remove_index (list, index);
+  return pp_panel_new (&draft, error);
+}
+
+PpPanel *
+pp_edit_set_wire (const PpPanel *panel,
+                  const PpWire  *wire,
+                  GError       **error)
+{
+  PpPanel draft = *panel;
+
+  draft.wire = wire;
+  return pp_panel_new (&draft, error);
+}
+
+PpPanel *
+pp_edit_set_adhesive (const PpPanel    *panel,
+                      const PpAdhesive *adhesive,
+                      GError          **error)
+{
+  PpPanel draft = *panel;
+
+  draft.adhesive = adhesive;
+  return pp_panel_new (&draft, error);
+}
+
+PpPanel *
+pp_edit_set_display (const PpPanel   *panel,
+                     const PpDisplay *display,
+                     GError         **error)
+{
+  PpPanel draft = *panel;
+
+  draft.display = display;
+  return pp_panel_new (&draft, error);
+}
+
+PpPanel *
+pp_edit_set_limit (const PpPanel *panel,
+                   PpLimit        limit,
+                   double         value,
+                   GError       **error)
+{
+  PpPanel draft = *panel;
+
+  draft.limits.value[limit] = value;
+  return pp_panel_new (&draft, error);
+}
+
+PpPanel *
+pp_edit_set_units (const PpPanel *panel,
+                   PpUnits        units)
+{
+  PpPanel draft = *panel;
+
+  draft.units = units;
+  return pp_panel_new (&draft, NULL);
+}
+
+PpPanel *
+pp_edit_set_titles (const PpPanel *panel,
+                    const char    *title,
+                    const char    *maker,
+                    const char    *note)
+{
+  PpPanel draft = *panel;
+
+  draft.title = title != NULL ? title : panel->title;
+  draft.maker = maker != NULL ? maker : panel->maker;
+  draft.note = note != NULL ? note : panel->note;
+  return pp_panel_new (&draft, NULL);
+}
+
+static gboolean
+is_same_set (const char * const *a,
+             const char * const *b)
+{
+  for (guint i = 0; a[i] != NULL; i++)
+    if (!g_strv_contains (b, a[i]))
+      return FALSE;
+  for (guint i = 0; b[i] != NULL; i++)
+    if (!g_strv_contains (a, b[i]))
+      return FALSE;
+  return TRUE;
+}
+
+PpPanel *
+pp_edit_set_quiet (const PpPanel      *panel,
+                   const char         *code,
+                   const char * const *about,
+                   gboolean            quiet,
+                   GError            **error)
+{
+  g_autoptr (GPtrArray) list
+      = pp_edit_copy_list (panel->quiet, (PpRecordRef) pp_quiet_ref, (GDestroyNotify) pp_quiet_unref);
+  PpQuiet entry = pp_quiet_draft ();
+  PpPanel draft = *panel;
+  PpQuiet *added;
+
+  for (guint i = list->len; i-- > 0;)
+    {
+      const PpQuiet *known = g_ptr_array_index (list, i);
+
+      if (g_str_equal (known->code, code) && is_same_set (known->about, about))
+        g_ptr_array_remove_index (list, i);
+    }
+  entry.code = code;
+  entry.about = about;
+  added = pp_quiet_new (&entry, error);
+  if (added == NULL)
+    return NULL;
+  if (quiet)
+    g_ptr_array_add (list, added);
+  else
+    pp_quiet_unref (added);
+  draft.quiet = list;
+  return pp_panel_new (&draft, error);
+}

@@ -1,0 +1,24 @@
+/* edit-private.h: what the edits have in common; private to panel/.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "panel/edit.h"
+
+G_BEGIN_DECLS
+
+/* A list with the same records, to be changed before it becomes part of a panel. */
+typedef gpointer (*PpRecordRef) (gconstpointer record);
+GPtrArray *pp_edit_copy_list     (GPtrArray     *list,
+                                  PpRecordRef    ref,
+                                  GDestroyNotify unref);
+/* Copies of the three lists that edits change most. */
+GPtrArray *pp_edit_copy_placements (const PpPanel *panel);
+GPtrArray *pp_edit_copy_tray       (const PpPanel *panel);
+/* Sets PP_PANEL_ERROR_REFERENCE about an id that is not there, and returns NULL. */
+gpointer   pp_edit_refuse_unknown  (const char *id, GError **error);
+/* The panel with another stack; takes `placements`, NULL after an error. */
+PpPanel   *pp_edit_with_placements (const PpPanel *panel, GPtrArray *placements, GError **error);
+
+G_END_DECLS

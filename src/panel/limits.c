@@ -1,0 +1,99 @@
+/* limits.c: the limits of format.md, with their defaults and ranges.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "panel/limits.h"
+
+#include "panel/value-private.h"
+
+#include <math.h>
+#include <string.h>
+
+typedef struct
+{
+  const char *key;
+  double      standard;
+  PpRange     range;
+  const char *unit;
+} Row;
+
+/* More than 0 where the program divides by it: a dab's area, a length by the way between dabs, a
+ * load by the factor. */
+static const Row rows[PP_N_LIMITS] = {
+  [PP_LIMIT_CONTACT] = { "contact", 0.05, PP_RANGE_NOT_NEGATIVE, " mm" },
+  [PP_LIMIT_STEADY] = { "steady", 3, PP_RANGE_NOT_NEGATIVE, " mm" },
+  [PP_LIMIT_SLOPE] = { "slope", 15, PP_RANGE_NOT_NEGATIVE, "°" },
+  [PP_LIMIT_DAB] = { "dab", 8, PP_RANGE_POSITIVE, " mm" },
+  [PP_LIMIT_DAB_EVERY] = { "dab_every", 60, PP_RANGE_POSITIVE, " mm" },
+  [PP_LIMIT_DAB_LEAST] = { "dab_least", 0.05, PP_RANGE_NOT_NEGATIVE, " ml" },
+  [PP_LIMIT_BOND] = { "bond", 0.15, PP_RANGE_NOT_NEGATIVE, " mm" },
+  [PP_LIMIT_WASTE] = { "waste", 1.3, PP_RANGE_NOT_NEGATIVE, "" },
+  [PP_LIMIT_KNOT_GLUE] = { "knot_glue", 0.15, PP_RANGE_NOT_NEGATIVE, " ml" },
+  [PP_LIMIT_STRAIN] = { "strain", 0.5, PP_RANGE_NOT_NEGATIVE, "" },
+  [PP_LIMIT_JOINT_SHARE] = { "joint_share", 0.02, PP_RANGE_NOT_NEGATIVE, "" },
+  [PP_LIMIT_SQUEEZE] = { "squeeze", 1, PP_RANGE_NOT_NEGATIVE, "" },
+  [PP_LIMIT_OVERLAP] = { "overlap", 1, PP_RANGE_NOT_NEGATIVE, " mm²" },
+  [PP_LIMIT_TUCK] = { "tuck", 2, PP_RANGE_NOT_NEGATIVE, " mm" },
+  [PP_LIMIT_PIECE_MINUTES] = { "piece_minutes", 1, PP_RANGE_NOT_NEGATIVE, " min" },
+  [PP_LIMIT_KNOT_MINUTES] = { "knot_minutes", 0.5, PP_RANGE_NOT_NEGATIVE, " min" },
+  [PP_LIMIT_STEM_MINUTES] = { "stem_minutes", 0.5, PP_RANGE_NOT_NEGATIVE, " min" },
+  [PP_LIMIT_DAB_MINUTES] = { "dab_minutes", 0.25, PP_RANGE_NOT_NEGATIVE, " min" },
+  [PP_LIMIT_OPAQUE] = { "opaque", NAN, PP_RANGE_SHARE, "" },
+  [PP_LIMIT_EXPOSED_CAUTION] = { "exposed_caution", 0.3, PP_RANGE_NOT_NEGATIVE, " mm" },
+  [PP_LIMIT_EXPOSED_FAULT] = { "exposed_fault", 3, PP_RANGE_NOT_NEGATIVE, " mm" },
+  [PP_LIMIT_KNOT_SHARE] = { "knot_share", 0.95, PP_RANGE_SHARE, "" },
+  [PP_LIMIT_PLACE] = { "place", 3, PP_RANGE_NOT_NEGATIVE, " mm" },
+  [PP_LIMIT_KNOT_EFFICIENCY] = { "knot_efficiency", 0.5, PP_RANGE_SHARE, "" },
+  [PP_LIMIT_DESIGN_FACTOR] = { "design_factor", 5, PP_RANGE_POSITIVE, "" },
+  [PP_LIMIT_TILT] = { "tilt", 2, PP_RANGE_NOT_NEGATIVE, "°" },
+  [PP_LIMIT_LEAN] = { "lean", 5, PP_RANGE_NOT_NEGATIVE, "°" },
+  [PP_LIMIT_GROUP] = { "group", 15, PP_RANGE_NOT_NEGATIVE, " mm" },
+  [PP_LIMIT_SEAM] = { "seam", 10, PP_RANGE_NOT_NEGATIVE, " mm" },
+  [PP_LIMIT_DAB_SMALL] = { "dab_small", 2, PP_RANGE_NOT_NEGATIVE, " mm" },
+};
+
+void
+pp_limits_init (PpLimits *self)
+{
+  for (PpLimit limit = 0; limit < PP_N_LIMITS; limit++)
+    self->value[limit] = NAN;
+}
+
+const char *
+pp_limit_get_key (PpLimit limit)
+{
+  g_return_val_if_fail (limit < PP_N_LIMITS, NULL);
+  return rows[limit].key;
+}
+
+gboolean
+pp_limit_from_key (const char *key,
+                   PpLimit    *limit)
+{
+  for (PpLimit i = 0; i < PP_N_LIMITS; i++)
+    if (strcmp (rows[i].key, key) == 0)
+      {
+        *limit = i;
+        return TRUE;
+      }
+  return FALSE;
+}
+
+double
+pp_limit_get_default (PpLimit limit)
+{
+  g_return_val_if_fail (limit < PP_N_LIMITS, NAN);
+  return rows[limit].standard;
+}
+
+gboolean
+pp_limits_check (const PpLimits *self,
+                 GError        **error)
+{
+  PpNumber numbers[PP_N_LIMITS];
+
+  for (PpLimit i = 0; i < PP_N_LIMITS; i++)
+    numbers[i] = (PpNumber) { rows[i].key, self->value[i], rows[i].range, PP_NULL_YES,
+                              rows[i].unit };
+  return pp_value_check_all (numbers, PP_N_LIMITS, error);
+}

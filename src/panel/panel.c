@@ -1,0 +1,461 @@
+/* panel.c: the document: one panel of glass with all that lies on it.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Behind the public fields stands one table of all ids, made with the panel: it finds ids that
+ * stand twice, names that lead nowhere, and later every record by its id in constant time.
+ */
+#include "panel/panel.h"
+
+#include "panel/i18n.h"
+#include "panel/panel-error.h"
+#include "panel/record-private.h"
+#include "panel/rules.h"
+
+#include <string.h>
+
+/* Which array an id belongs to; packed with the index into one pointer. */
+typedef enum
+{
+  ID_FUSED = 1,
+  ID_HOLE,
+  ID_PIECE,
+  ID_PLACEMENT,
+} IdKind;
+
+#define ID_SHIFT 16
+
+typedef struct
+{
+  PpPanel     panel; /* first, so that one pointer serves for both */
+  GHashTable *ids;   /* id, borrowed from its record -> kind and index */
+} FullPanel;
+
+G_STATIC_ASSERT (PP_PANEL_MAX_PLACEMENTS < 1 << ID_SHIFT);
+
+PpPanel
+pp_panel_draft (void)
+{
+  PpPanel draft = { .title = "", .maker = "", .note = "", .created = "" };
+
+  pp_limits_init (&draft.limits);
+  return draft;
+}
+
+static gboolean
+add_id (GHashTable *ids,
+        const char *id,
+        IdKind      kind,
+        guint       index,
+        GError    **error)
+{
+  static const char * const lists[] = {
+    [ID_FUSED] = "fused", [ID_HOLE] = "holes", [ID_PIECE] = "tray", [ID_PLACEMENT] = "placements",
+  };
+
+  if (g_hash_table_insert (ids, (gpointer) id, GUINT_TO_POINTER ((guint) kind << ID_SHIFT | index)))
+    return TRUE;
+  g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_DUPLICATE,
+               _("%s[%u].id: the id “%s” stands twice in this panel."), lists[kind], index, id);
+  return FALSE;
+}
+
+static gboolean
+add_ids (FullPanel *self,
+         GError   **error)
+{
+  const PpPanel *panel = &self->panel;
+
+  for (guint i = 0; i < panel->fused->len; i++)
+    if (!add_id (self->ids, pp_panel_fused (panel, i)->id, ID_FUSED, i, error))
+      return FALSE;
+  for (guint i = 0; i < panel->holes->len; i++)
+    if (!add_id (self->ids, pp_panel_hole (panel, i)->id, ID_HOLE, i, error))
+      return FALSE;
+  for (guint i = 0; i < panel->tray->len; i++)
+    if (!add_id (self->ids, pp_panel_piece (panel, i)->id, ID_PIECE, i, error))
+      return FALSE;
+  for (guint i = 0; i < panel->placements->len; i++)
+    if (!add_id (self->ids, pp_panel_placement (panel, i)->id, ID_PLACEMENT, i, error))
+      return FALSE;
+  return TRUE;
+}
+
+static gboolean
+find_id (const PpPanel *panel,
+         const char    *id,
+         IdKind         kind,
+         guint         *index)
+{
+  const FullPanel *self = (const FullPanel *) panel;
+  guint packed = GPOINTER_TO_UINT (g_hash_table_lookup (self->ids, id));
+
+  if (packed >> ID_SHIFT != (guint) kind)
+    return FALSE;
+  *index = packed & ((1u << ID_SHIFT) - 1);
+  return TRUE;
+}
+
+static gboolean
+refuse_reference (GError    **error,
+                  const char *format,
+                  const char *place,
+                  const char *id)
+{
+  g_autofree char *text = g_strdup_printf ("%s: ", place);
+  g_autofree char *why = g_strdup_printf (format, id); /* one of the texts below */
+
+  g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_REFERENCE, "%s%s", text, why);
+  return FALSE;
+}
+
+static gboolean
+check_wire_ends (const PpPanel *panel,
+                 GError       **error)
+{
+  const PpWire *wire = panel->wire;
+
+  if (wire != NULL && pp_panel_find_hole (panel, wire->from, NULL) == NULL)
+    return refuse_reference (error, _("there is no hole “%s” in this panel."), "wire.from",
+                             wire->from);
+  if (wire != NULL && pp_panel_find_hole (panel, wire->to, NULL) == NULL)
+    return refuse_reference (error, _("there is no hole “%s” in this panel."), "wire.to", wire->to);
+  return TRUE;
+}
+
+static gboolean
+check_placements (const PpPanel *panel,
+                  GError       **error)
+{
+  for (guint i = 0; i < panel->placements->len; i++)
+    {
+      const PpPlacement *placement = pp_panel_placement (panel, i);
+      const PpFused *pocket = NULL;
+      char place[40];
+
+      g_snprintf (place, sizeof place, "placements[%u].piece", i);
+      if (pp_panel_find_piece (panel, placement->piece, NULL) == NULL)
+        return refuse_reference (error, _("there is no piece “%s” on the tray."), place,
+                                 placement->piece);
+      g_snprintf (place, sizeof place, "placements[%u].pocket", i);
+      if (placement->pocket != NULL)
+        pocket = pp_panel_find_fused (panel, placement->pocket, NULL);
+      if (placement->pocket != NULL && (pocket == NULL || !pocket->has_pocket))
+        return refuse_reference (error, _("there is no fused part “%s” with a pocket."), place,
+                                 placement->pocket);
+    }
+  return TRUE;
+}
+
+static gboolean
+check_count (const char *list,
+             guint       n,
+             guint       most,
+             GError    **error)
+{
+  if (n <= most)
+    return TRUE;
+  g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_LIMIT,
+               _("%s: there may be at most %u of them, not %u."), list, most, n);
+  return FALSE;
+}
+
+static gboolean
+check_panel (FullPanel *self,
+             GError   **error)
+{
+  const PpPanel *panel = &self->panel;
+
+  return check_count ("fused", panel->fused->len, PP_PANEL_MAX_FUSED, error)
+         && check_count ("holes", panel->holes->len, PP_PANEL_MAX_HOLES, error)
+         && check_count ("tray", panel->tray->len, PP_PANEL_MAX_TRAY, error)
+         && check_count ("placements", panel->placements->len, PP_PANEL_MAX_PLACEMENTS, error)
+         && pp_rule_date (panel->created, "created", error)
+         && pp_limits_check (&panel->limits, error) && add_ids (self, error)
+         && check_wire_ends (panel, error) && check_placements (panel, error);
+}
+
+/* Larger numbers are nobody's count, and would leave no room for the next. */
+#define MAX_ID_NUMBER 1000000000u
+
+/* One above the figures an id ends with, "p12" or "knot-3"; 0 without. */
+static guint
+number_after (const char *id)
+{
+  const char *figures = id + strlen (id);
+  guint64 number;
+
+  while (figures > id && g_ascii_isdigit (figures[-1]))
+    figures--;
+  if (*figures == '\0' || figures == id)
+    return 0;
+  number = g_ascii_strtoull (figures, NULL, 10);
+  return number < MAX_ID_NUMBER ? (guint) number + 1 : 0;
+}
+
+static guint
+number_after_all (const char * const *ids,
+                  guint               next)
+{
+  for (guint i = 0; ids != NULL && ids[i] != NULL; i++)
+    next = MAX (next, number_after (ids[i]));
+  return next;
+}
+
+/* An id once given is not given again, also where only log, plan or quieted findings name it. */
+static guint
+find_next_id (const FullPanel *self)
+{
+  const PpPanel *panel = &self->panel;
+  guint next = MAX (panel->next_id, 1);
+  GHashTableIter iter;
+  gpointer id;
+
+  g_hash_table_iter_init (&iter, self->ids);
+  while (g_hash_table_iter_next (&iter, &id, NULL))
+    next = MAX (next, number_after (id));
+  for (guint i = 0; i < panel->log->len; i++)
+    next = number_after_all (((const PpLogEntry *) g_ptr_array_index (panel->log, i))->about, next);
+  for (guint i = 0; i < panel->quiet->len; i++)
+    next = number_after_all (((const PpQuiet *) g_ptr_array_index (panel->quiet, i))->about, next);
+  return number_after_all (panel->plan, next);
+}
+
+static GPtrArray *
+share_list (GPtrArray     *list,
+            GDestroyNotify unref)
+{
+  return list != NULL ? g_ptr_array_ref (list) : g_ptr_array_new_with_free_func (unref);
+}
+
+static void
+copy_lists (PpPanel       *self,
+            const PpPanel *draft)
+{
+  self->fused = share_list (draft->fused, (GDestroyNotify) pp_fused_unref);
+  self->holes = share_list (draft->holes, (GDestroyNotify) pp_hole_unref);
+  self->tray = share_list (draft->tray, (GDestroyNotify) pp_piece_unref);
+  self->placements = share_list (draft->placements, (GDestroyNotify) pp_placement_unref);
+  self->log = share_list (draft->log, (GDestroyNotify) pp_log_entry_unref);
+  self->quiet = share_list (draft->quiet, (GDestroyNotify) pp_quiet_unref);
+}
+
+static const PpDisplay *
+share_display (const PpDisplay *display)
+{
+  PpDisplay draft = pp_display_draft ();
+
+  return display != NULL ? pp_display_ref (display) : pp_display_new (&draft, NULL);
+}
+
+static const PpAdhesive *
+share_adhesive (const PpAdhesive *adhesive)
+{
+  PpAdhesive draft = pp_adhesive_draft ();
+
+  return adhesive != NULL ? pp_adhesive_ref (adhesive) : pp_adhesive_new (&draft, NULL);
+}
+
+static FullPanel *
+copy_draft (const PpPanel *draft)
+{
+  FullPanel *self = g_atomic_rc_box_new0 (FullPanel);
+
+  self->ids = g_hash_table_new (g_str_hash, g_str_equal);
+  self->panel = *draft;
+  self->panel.title = g_strdup (draft->title);
+  self->panel.maker = g_strdup (draft->maker);
+  self->panel.note = g_strdup (draft->note);
+  self->panel.created = g_strdup (draft->created);
+  self->panel.background = pp_background_ref (draft->background);
+  self->panel.wire = draft->wire != NULL ? pp_wire_ref (draft->wire) : NULL;
+  self->panel.display = share_display (draft->display);
+  self->panel.adhesive = share_adhesive (draft->adhesive);
+  self->panel.plan = (const char * const *) g_strdupv ((char **) draft->plan);
+  self->panel.plan_extra = g_strdup (draft->plan_extra);
+  self->panel.limits_extra = g_strdup (draft->limits_extra);
+  self->panel.extra = g_strdup (draft->extra);
+  copy_lists (&self->panel, draft);
+  return self;
+}
+
+static void
+panel_clear (gpointer data)
+{
+  FullPanel *self = data;
+  PpPanel *panel = &self->panel;
+
+  g_hash_table_unref (self->ids);
+  pp_record_free_string (panel->title);
+  pp_record_free_string (panel->maker);
+  pp_record_free_string (panel->note);
+  pp_record_free_string (panel->created);
+  pp_background_unref (panel->background);
+  pp_wire_unref (panel->wire);
+  pp_display_unref (panel->display);
+  pp_adhesive_unref (panel->adhesive);
+  g_strfreev ((char **) panel->plan);
+  pp_record_free_string (panel->plan_extra);
+  pp_record_free_string (panel->limits_extra);
+  pp_record_free_string (panel->extra);
+  g_ptr_array_unref (panel->fused);
+  g_ptr_array_unref (panel->holes);
+  g_ptr_array_unref (panel->tray);
+  g_ptr_array_unref (panel->placements);
+  g_ptr_array_unref (panel->log);
+  g_ptr_array_unref (panel->quiet);
+}
+
+PpPanel *
+pp_panel_new (const PpPanel *draft,
+              GError       **error)
+{
+  FullPanel *self;
+
+  g_return_val_if_fail (draft->background != NULL, NULL);
+  self = copy_draft (draft);
+  if (!check_panel (self, error))
+    {
+      pp_panel_unref (&self->panel);
+      return NULL;
+    }
+  self->panel.next_id = find_next_id (self);
+  return &self->panel;
+}
+
+PpPanel *
+pp_panel_ref (const PpPanel *self)
+{
+  return g_atomic_rc_box_acquire ((PpPanel *) self);
+}
+
+void
+pp_panel_unref (const PpPanel *self)
+{
+  if (self != NULL)
+    g_atomic_rc_box_release_full ((PpPanel *) self, panel_clear);
+}
+
+static gconstpointer
+find_record (const PpPanel *self,
+             const char    *id,
+             IdKind         kind,
+             GPtrArray     *list,
+             guint         *index)
+{
+  guint found;
+
+  if (id == NULL || !find_id (self, id, kind, &found))
+    return NULL;
+  if (index != NULL)
+    *index = found;
+  return g_ptr_array_index (list, found);
+}
+
+const PpFused *
+pp_panel_find_fused (const PpPanel *self,
+                     const char    *id,
+                     guint         *index)
+{
+  return find_record (self, id, ID_FUSED, self->fused, index);
+}
+
+const PpHole *
+pp_panel_find_hole (const PpPanel *self,
+                    const char    *id,
+                    guint         *index)
+{
+  return find_record (self, id, ID_HOLE, self->holes, index);
+}
+
+const PpPiece *
+pp_panel_find_piece (const PpPanel *self,
+                     const char    *id,
+                     guint         *index)
+{
+  return find_record (self, id, ID_PIECE, self->tray, index);
+}
+
+const PpPlacement *
+pp_panel_find_placement (const PpPanel *self,
+                         const char    *id,
+                         guint         *index)
+{
+  return find_record (self, id, ID_PLACEMENT, self->placements, index);
+}
+
+const PpPiece *
+pp_panel_get_piece_of (const PpPanel     *self,
+                       const PpPlacement *placement)
+{
+  return pp_panel_find_piece (self, placement->piece, NULL);
+}
+
+/* Own choice: on a wall little light comes through, in a window it does. */
+#define OPAQUE_ON_WALL 0.35
+#define OPAQUE_IN_WINDOW 0.15
+
+double
+pp_panel_get_limit (const PpPanel *self,
+                    PpLimit        limit)
+{
+  double own = self->limits.value[limit];
+
+  if (!isnan (own))
+    return own;
+  if (limit == PP_LIMIT_OPAQUE)
+    return self->display->place == PP_PLACE_WALL ? OPAQUE_ON_WALL : OPAQUE_IN_WINDOW;
+  return pp_limit_get_default (limit);
+}
+
+double
+pp_panel_get_fused_density (const PpPanel *self,
+                            const PpFused *fused)
+{
+  return isnan (fused->glass.density) ? self->background->glass.density : fused->glass.density;
+}
+
+double
+pp_panel_get_fused_expansion (const PpPanel *self,
+                              const PpFused *fused)
+{
+  return isnan (fused->glass.expansion) ? self->background->glass.expansion
+                                        : fused->glass.expansion;
+}
+
+guint
+pp_panel_count_placed (const PpPanel *self,
+                       const char    *piece_id)
+{
+  guint n = 0;
+
+  for (guint i = 0; i < self->placements->len; i++)
+    n += g_str_equal (pp_panel_placement (self, i)->piece, piece_id);
+  return n;
+}
+
+static gboolean
+contains_all (const char * const *set,
+              const char * const *ids)
+{
+  for (guint i = 0; ids[i] != NULL; i++)
+    if (!g_strv_contains (set, ids[i]))
+      return FALSE;
+  return TRUE;
+}
+
+gboolean
+pp_panel_is_quiet (const PpPanel      *self,
+                   const char         *code,
+                   const char * const *about)
+{
+  for (guint i = 0; i < self->quiet->len; i++)
+    {
+      const PpQuiet *quiet = g_ptr_array_index (self->quiet, i);
+
+      if (g_str_equal (quiet->code, code) && contains_all (quiet->about, about)
+          && contains_all (about, quiet->about))
+        return TRUE;
+    }
+  return FALSE;
+}
