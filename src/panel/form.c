@@ -4,7 +4,7 @@
  */
 #include "panel/form.h"
 
-#include "panel/name-private.h"
+#include "panel/name-table.h"
 
 PpHeightGrid *
 pp_height_grid_new (double        x0,
@@ -63,9 +63,9 @@ gboolean
 pp_form_kind_from_name (const char *name,
                         PpFormKind *kind)
 {
-  guint i;
+  int i;
 
-  if (!pp_name_find (kind_names, G_N_ELEMENTS (kind_names), name, &i))
+  if (!pp_name_table_find (kind_names, G_N_ELEMENTS (kind_names), name, &i))
     return FALSE;
   *kind = (PpFormKind) i;
   return TRUE;

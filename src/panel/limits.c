@@ -4,52 +4,58 @@
  */
 #include "panel/limits.h"
 
-#include "panel/value-private.h"
+#include "panel/rules.h"
 
 #include <math.h>
 #include <string.h>
+
+typedef enum
+{
+  RANGE_NOT_NEGATIVE,
+  RANGE_POSITIVE,
+  RANGE_SHARE, /* 0 to 1 */
+} Range;
 
 typedef struct
 {
   const char *key;
   double      standard;
-  PpRange     range;
-  const char *unit;
+  Range       range;
 } Row;
 
 /* More than 0 where the program divides by it: a dab's area, a length by the way between dabs, a
  * load by the factor. */
 static const Row rows[PP_N_LIMITS] = {
-  [PP_LIMIT_CONTACT] = { "contact", 0.05, PP_RANGE_NOT_NEGATIVE, " mm" },
-  [PP_LIMIT_STEADY] = { "steady", 3, PP_RANGE_NOT_NEGATIVE, " mm" },
-  [PP_LIMIT_SLOPE] = { "slope", 15, PP_RANGE_NOT_NEGATIVE, "°" },
-  [PP_LIMIT_DAB] = { "dab", 8, PP_RANGE_POSITIVE, " mm" },
-  [PP_LIMIT_DAB_EVERY] = { "dab_every", 60, PP_RANGE_POSITIVE, " mm" },
-  [PP_LIMIT_DAB_LEAST] = { "dab_least", 0.05, PP_RANGE_NOT_NEGATIVE, " ml" },
-  [PP_LIMIT_BOND] = { "bond", 0.15, PP_RANGE_NOT_NEGATIVE, " mm" },
-  [PP_LIMIT_WASTE] = { "waste", 1.3, PP_RANGE_NOT_NEGATIVE, "" },
-  [PP_LIMIT_KNOT_GLUE] = { "knot_glue", 0.15, PP_RANGE_NOT_NEGATIVE, " ml" },
-  [PP_LIMIT_STRAIN] = { "strain", 0.5, PP_RANGE_NOT_NEGATIVE, "" },
-  [PP_LIMIT_JOINT_SHARE] = { "joint_share", 0.02, PP_RANGE_NOT_NEGATIVE, "" },
-  [PP_LIMIT_SQUEEZE] = { "squeeze", 1, PP_RANGE_NOT_NEGATIVE, "" },
-  [PP_LIMIT_OVERLAP] = { "overlap", 1, PP_RANGE_NOT_NEGATIVE, " mm²" },
-  [PP_LIMIT_TUCK] = { "tuck", 2, PP_RANGE_NOT_NEGATIVE, " mm" },
-  [PP_LIMIT_PIECE_MINUTES] = { "piece_minutes", 1, PP_RANGE_NOT_NEGATIVE, " min" },
-  [PP_LIMIT_KNOT_MINUTES] = { "knot_minutes", 0.5, PP_RANGE_NOT_NEGATIVE, " min" },
-  [PP_LIMIT_STEM_MINUTES] = { "stem_minutes", 0.5, PP_RANGE_NOT_NEGATIVE, " min" },
-  [PP_LIMIT_DAB_MINUTES] = { "dab_minutes", 0.25, PP_RANGE_NOT_NEGATIVE, " min" },
-  [PP_LIMIT_OPAQUE] = { "opaque", NAN, PP_RANGE_SHARE, "" },
-  [PP_LIMIT_EXPOSED_CAUTION] = { "exposed_caution", 0.3, PP_RANGE_NOT_NEGATIVE, " mm" },
-  [PP_LIMIT_EXPOSED_FAULT] = { "exposed_fault", 3, PP_RANGE_NOT_NEGATIVE, " mm" },
-  [PP_LIMIT_KNOT_SHARE] = { "knot_share", 0.95, PP_RANGE_SHARE, "" },
-  [PP_LIMIT_PLACE] = { "place", 3, PP_RANGE_NOT_NEGATIVE, " mm" },
-  [PP_LIMIT_KNOT_EFFICIENCY] = { "knot_efficiency", 0.5, PP_RANGE_SHARE, "" },
-  [PP_LIMIT_DESIGN_FACTOR] = { "design_factor", 5, PP_RANGE_POSITIVE, "" },
-  [PP_LIMIT_TILT] = { "tilt", 2, PP_RANGE_NOT_NEGATIVE, "°" },
-  [PP_LIMIT_LEAN] = { "lean", 5, PP_RANGE_NOT_NEGATIVE, "°" },
-  [PP_LIMIT_GROUP] = { "group", 15, PP_RANGE_NOT_NEGATIVE, " mm" },
-  [PP_LIMIT_SEAM] = { "seam", 10, PP_RANGE_NOT_NEGATIVE, " mm" },
-  [PP_LIMIT_DAB_SMALL] = { "dab_small", 2, PP_RANGE_NOT_NEGATIVE, " mm" },
+  [PP_LIMIT_CONTACT] = { "contact", 0.05, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_STEADY] = { "steady", 3, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_SLOPE] = { "slope", 15, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_DAB] = { "dab", 8, RANGE_POSITIVE },
+  [PP_LIMIT_DAB_EVERY] = { "dab_every", 60, RANGE_POSITIVE },
+  [PP_LIMIT_DAB_LEAST] = { "dab_least", 0.05, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_BOND] = { "bond", 0.15, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_WASTE] = { "waste", 1.3, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_KNOT_GLUE] = { "knot_glue", 0.15, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_STRAIN] = { "strain", 0.5, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_JOINT_SHARE] = { "joint_share", 0.02, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_SQUEEZE] = { "squeeze", 1, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_OVERLAP] = { "overlap", 1, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_TUCK] = { "tuck", 2, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_PIECE_MINUTES] = { "piece_minutes", 1, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_KNOT_MINUTES] = { "knot_minutes", 0.5, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_STEM_MINUTES] = { "stem_minutes", 0.5, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_DAB_MINUTES] = { "dab_minutes", 0.25, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_OPAQUE] = { "opaque", NAN, RANGE_SHARE },
+  [PP_LIMIT_EXPOSED_CAUTION] = { "exposed_caution", 0.3, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_EXPOSED_FAULT] = { "exposed_fault", 3, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_KNOT_SHARE] = { "knot_share", 0.95, RANGE_SHARE },
+  [PP_LIMIT_PLACE] = { "place", 3, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_KNOT_EFFICIENCY] = { "knot_efficiency", 0.5, RANGE_SHARE },
+  [PP_LIMIT_DESIGN_FACTOR] = { "design_factor", 5, RANGE_POSITIVE },
+  [PP_LIMIT_TILT] = { "tilt", 2, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_LEAN] = { "lean", 5, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_GROUP] = { "group", 15, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_SEAM] = { "seam", 10, RANGE_NOT_NEGATIVE },
+  [PP_LIMIT_DAB_SMALL] = { "dab_small", 2, RANGE_NOT_NEGATIVE },
 };
 
 void
@@ -86,14 +92,31 @@ pp_limit_get_default (PpLimit limit)
   return rows[limit].standard;
 }
 
+static gboolean
+check (const Row *row,
+       double     value,
+       GError   **error)
+{
+  if (isnan (value))
+    return TRUE;
+  switch (row->range)
+    {
+    case RANGE_NOT_NEGATIVE:
+      return pp_rule_not_negative (value, row->key, error);
+    case RANGE_POSITIVE:
+      return pp_rule_positive (value, row->key, error);
+    case RANGE_SHARE:
+      return pp_rule_between (value, 0, 1, row->key, error);
+    }
+  g_return_val_if_reached (FALSE);
+}
+
 gboolean
 pp_limits_check (const PpLimits *self,
                  GError        **error)
 {
-  PpNumber numbers[PP_N_LIMITS];
-
   for (PpLimit i = 0; i < PP_N_LIMITS; i++)
-    numbers[i] = (PpNumber) { rows[i].key, self->value[i], rows[i].range, PP_NULL_YES,
-                              rows[i].unit };
-  return pp_value_check_all (numbers, PP_N_LIMITS, error);
+    if (!check (&rows[i], self->value[i], error))
+      return FALSE;
+  return TRUE;
 }

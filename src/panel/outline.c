@@ -5,7 +5,7 @@
 #include "panel/outline.h"
 
 #include "panel/i18n.h"
-#include "panel/value-private.h"
+#include "panel/panel-error.h"
 
 #include <string.h>
 
@@ -29,29 +29,38 @@ same_place (PpPoint a,
 }
 
 static gboolean
+all_finite (const PpPoint *points,
+            guint          n)
+{
+  for (guint i = 0; i < n; i++)
+    if (!isfinite (points[i].x) || !isfinite (points[i].y))
+      return FALSE;
+  return TRUE;
+}
+
+static gboolean
 check_ring (const PpPoint *points,
             guint          n,
             guint          ring,
             GError       **error)
 {
-  g_autofree char *path = g_strdup_printf ("coordinates[%u]", ring);
-
   if (n < MIN_POSITIONS)
-    return pp_value_refuse (error, path, _("a ring needs at least %d positions, not %u"),
-                            MIN_POSITIONS, n);
-  if (n > PP_OUTLINE_MAX_POSITIONS)
-    {
-      g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_LIMIT,
-                   _("%s: a ring has at most %d positions, not %u"), path,
-                   PP_OUTLINE_MAX_POSITIONS, n);
-      return FALSE;
-    }
-  for (guint i = 0; i < n; i++)
-    if (!isfinite (points[i].x) || !isfinite (points[i].y))
-      return pp_value_refuse (error, path, _("position %u must be two numbers"), i);
-  if (!same_place (points[0], points[n - 1]))
-    return pp_value_refuse (error, path, _("its last position must be its first again"));
-  return TRUE;
+    g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_VALUE,
+                 _("coordinates[%u]: a ring needs at least %d positions, not %u."), ring,
+                 MIN_POSITIONS, n);
+  else if (n > PP_OUTLINE_MAX_POSITIONS)
+    g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_LIMIT,
+                 _("coordinates[%u]: a ring has at most %d positions, not %u."), ring,
+                 PP_OUTLINE_MAX_POSITIONS, n);
+  else if (!all_finite (points, n))
+    g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_VALUE,
+                 _("coordinates[%u]: each position must be two numbers."), ring);
+  else if (!same_place (points[0], points[n - 1]))
+    g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_VALUE,
+                 _("coordinates[%u]: the last position must be the first again."), ring);
+  else
+    return TRUE;
+  return FALSE;
 }
 
 /* With memory for the rings, positions still to be filled in. */
@@ -91,7 +100,8 @@ pp_outline_new (const guint   *lengths,
 
   if (n_rings == 0)
     {
-      pp_value_refuse (error, "coordinates", _("an outline needs a border"));
+      g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_VALUE,
+                   _("coordinates: an outline needs a border."));
       return NULL;
     }
   for (guint i = 0; i < n_rings; ring += lengths[i++])

@@ -4,7 +4,7 @@
  */
 #include "panel/record.h"
 
-#include "panel/name-private.h"
+#include "panel/name-table.h"
 
 static const char * const shape_names[] = {
   [PP_SHAPE_RECTANGLE] = "rectangle",
@@ -24,9 +24,9 @@ gboolean
 pp_background_shape_from_name (const char        *name,
                                PpBackgroundShape *shape)
 {
-  guint i;
+  int i;
 
-  if (!pp_name_find (shape_names, G_N_ELEMENTS (shape_names), name, &i))
+  if (!pp_name_table_find (shape_names, G_N_ELEMENTS (shape_names), name, &i))
     return FALSE;
   *shape = (PpBackgroundShape) i;
   return TRUE;
@@ -49,9 +49,9 @@ gboolean
 pp_role_from_name (const char *name,
                    PpRole     *role)
 {
-  guint i;
+  int i;
 
-  if (!pp_name_find (role_names, G_N_ELEMENTS (role_names), name, &i))
+  if (!pp_name_table_find (role_names, G_N_ELEMENTS (role_names), name, &i))
     return FALSE;
   *role = (PpRole) i;
   return TRUE;
@@ -73,9 +73,9 @@ gboolean
 pp_place_from_name (const char *name,
                     PpPlace    *place)
 {
-  guint i;
+  int i;
 
-  if (!pp_name_find (place_names, G_N_ELEMENTS (place_names), name, &i))
+  if (!pp_name_table_find (place_names, G_N_ELEMENTS (place_names), name, &i))
     return FALSE;
   *place = (PpPlace) i;
   return TRUE;
@@ -100,9 +100,9 @@ gboolean
 pp_kind_from_name (const char *name,
                    PpKind     *kind)
 {
-  guint i;
+  int i;
 
-  if (!pp_name_find (kind_names, G_N_ELEMENTS (kind_names), name, &i))
+  if (!pp_name_table_find (kind_names, G_N_ELEMENTS (kind_names), name, &i))
     return FALSE;
   *kind = (PpKind) i;
   return TRUE;
@@ -129,9 +129,9 @@ gboolean
 pp_log_what_from_name (const char *name,
                        PpLogWhat  *what)
 {
-  guint i;
+  int i;
 
-  if (!pp_name_find (what_names, G_N_ELEMENTS (what_names), name, &i))
+  if (!pp_name_table_find (what_names, G_N_ELEMENTS (what_names), name, &i))
     return FALSE;
   *what = (PpLogWhat) i;
   return TRUE;
