@@ -97,15 +97,15 @@ find_id (const PpPanel *panel,
 }
 
 static gboolean
-refuse_reference (GError    **error,
-                  const char *format,
-                  const char *place,
-                  const char *id)
+check_hole (const PpPanel *panel,
+            const char    *place,
+            const char    *id,
+            GError       **error)
 {
-  g_autofree char *text = g_strdup_printf ("%s: ", place);
-  g_autofree char *why = g_strdup_printf (format, id); /* one of the texts below */
-
-  g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_REFERENCE, "%s%s", text, why);
+  if (pp_panel_find_hole (panel, id, NULL) != NULL)
+    return TRUE;
+  g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_REFERENCE,
+               _("%s: there is no hole “%s” in this panel."), place, id);
   return FALSE;
 }
 
@@ -115,12 +115,35 @@ check_wire_ends (const PpPanel *panel,
 {
   const PpWire *wire = panel->wire;
 
-  if (wire != NULL && pp_panel_find_hole (panel, wire->from, NULL) == NULL)
-    return refuse_reference (error, _("there is no hole “%s” in this panel."), "wire.from",
-                             wire->from);
-  if (wire != NULL && pp_panel_find_hole (panel, wire->to, NULL) == NULL)
-    return refuse_reference (error, _("there is no hole “%s” in this panel."), "wire.to", wire->to);
-  return TRUE;
+  return wire == NULL
+         || (check_hole (panel, "wire.from", wire->from, error)
+             && check_hole (panel, "wire.to", wire->to, error));
+}
+
+static gboolean
+check_placement (const PpPanel     *panel,
+                 const PpPlacement *placement,
+                 guint              index,
+                 GError           **error)
+{
+  const PpFused *pocket;
+
+  if (pp_panel_find_piece (panel, placement->piece, NULL) == NULL)
+    {
+      g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_REFERENCE,
+                   _("placements[%u].piece: there is no piece “%s” on the tray."), index,
+                   placement->piece);
+      return FALSE;
+    }
+  if (placement->pocket == NULL)
+    return TRUE;
+  pocket = pp_panel_find_fused (panel, placement->pocket, NULL);
+  if (pocket != NULL && pocket->has_pocket)
+    return TRUE;
+  g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_REFERENCE,
+               _("placements[%u].pocket: there is no fused part “%s” with a pocket."), index,
+               placement->pocket);
+  return FALSE;
 }
 
 static gboolean
@@ -128,22 +151,8 @@ check_placements (const PpPanel *panel,
                   GError       **error)
 {
   for (guint i = 0; i < panel->placements->len; i++)
-    {
-      const PpPlacement *placement = pp_panel_placement (panel, i);
-      const PpFused *pocket = NULL;
-      char place[40];
-
-      g_snprintf (place, sizeof place, "placements[%u].piece", i);
-      if (pp_panel_find_piece (panel, placement->piece, NULL) == NULL)
-        return refuse_reference (error, _("there is no piece “%s” on the tray."), place,
-                                 placement->piece);
-      g_snprintf (place, sizeof place, "placements[%u].pocket", i);
-      if (placement->pocket != NULL)
-        pocket = pp_panel_find_fused (panel, placement->pocket, NULL);
-      if (placement->pocket != NULL && (pocket == NULL || !pocket->has_pocket))
-        return refuse_reference (error, _("there is no fused part “%s” with a pocket."), place,
-                                 placement->pocket);
-    }
+    if (!check_placement (panel, pp_panel_placement (panel, i), i, error))
+      return FALSE;
   return TRUE;
 }
 

@@ -10,32 +10,31 @@
 #include "panel/tolerance.h"
 #include "shape/polygon.h"
 
-/* Sides of a full turn: a chord of an arc with half axes up to `reach`, taken in equal steps of
+/* Sides for a quarter turn: a chord of an arc with half axes up to `reach`, taken in equal steps of
  * the parameter, stays within reach·step²/8 of it. */
 static guint
-count_steps (double reach,
-             double turn)
+count_steps (double reach)
 {
   double step = sqrt (8 * PP_CURVE_TOLERANCE / fmax (reach, PP_CURVE_TOLERANCE));
 
-  return MAX (1, (guint) ceil (turn / step));
+  return MAX (1, (guint) ceil (G_PI_2 / step));
 }
 
-/* An arc of the ellipse with half axes (a, b) about `centre`, from angle `start` over `turn`
- * (radians, clockwise as seen), both ends included. */
+/* An arc of the ellipse with half axes (a, b) about `centre`, from angle `start` (radians) over
+ * `quarters` of a turn, clockwise as seen, both ends included; so its extremes are corners. */
 static void
 add_arc (GArray *points,
          PpPoint centre,
          double  a,
          double  b,
          double  start,
-         double  turn)
+         guint   quarters)
 {
-  guint n = count_steps (fmax (a, b), turn);
+  guint n = quarters * count_steps (fmax (a, b));
 
   for (guint i = 0; i <= n; i++)
     {
-      double t = start + turn * i / n;
+      double t = start + quarters * G_PI_2 * i / n;
       PpPoint p = { centre.x + a * cos (t), centre.y + b * sin (t) };
 
       g_array_append_val (points, p);
@@ -56,7 +55,7 @@ add_rectangle (GArray *points,
       PpPoint centre = { corners[i].x + inward[i].x * radius, corners[i].y + inward[i].y * radius };
 
       if (radius > 0)
-        add_arc (points, centre, radius, radius, G_PI + i * G_PI_2, G_PI_2);
+        add_arc (points, centre, radius, radius, G_PI + i * G_PI_2, 1);
       else
         g_array_append_val (points, corners[i]);
     }
@@ -69,7 +68,7 @@ add_arch (GArray *points,
 {
   const PpPoint feet[] = { { width, height }, { 0, height } };
 
-  add_arc (points, (PpPoint) { width / 2, height / 4 }, width / 2, height / 4, G_PI, G_PI);
+  add_arc (points, (PpPoint) { width / 2, height / 4 }, width / 2, height / 4, G_PI, 2);
   g_array_append_vals (points, feet, G_N_ELEMENTS (feet));
 }
 
@@ -88,7 +87,7 @@ pp_background_make_outline (const PpBackground *background)
       add_rectangle (points, width, height, background->corner_radius);
       break;
     case PP_SHAPE_ELLIPSE:
-      add_arc (points, middle, middle.x, middle.y, 0, 2 * G_PI);
+      add_arc (points, middle, middle.x, middle.y, 0, 4);
       g_array_set_size (points, points->len - 1);
       break;
     case PP_SHAPE_ARCH:
