@@ -1,0 +1,63 @@
+/* check-command.c: petalpane-cli check.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "cli/command.h"
+#include "cli/panel-answers.h"
+#include "cli/words.h"
+#include "file/check-write.h"
+#include "panel/i18n.h"
+
+#include <stdio.h>
+
+/* JSON is UTF-8 whatever the locale, so it does not go through g_print(). */
+static int
+print_json (const PpAnswers *answers)
+{
+  g_autoptr (GString) json = pp_check_write (answers->check, answers->plan, answers->left_out);
+
+  if (fwrite (json->str, 1, json->len, stdout) != json->len || fflush (stdout) != 0)
+    return pp_command_fail (NULL, _("the answers could not be written out."));
+  return PP_EXIT_DONE;
+}
+
+static int
+print_words (const PpAnswers *answers)
+{
+  g_autofree char *words = pp_words_of_answers (answers);
+
+  g_print ("%s", words);
+  return PP_EXIT_DONE;
+}
+
+static gboolean
+has_faults (const PpAnswers *answers)
+{
+  return pp_check_count (answers->check, PP_LEVEL_FAULT) > 0 || answers->plan->findings->len > 0;
+}
+
+int
+pp_command_check (int    argc,
+                  char **argv)
+{
+  gboolean json = FALSE, strict = FALSE;
+  const GOptionEntry entries[] = {
+    { "json", 0, 0, G_OPTION_ARG_NONE, &json, N_("Print every answer as JSON"), NULL },
+    { "strict", 0, 0, G_OPTION_ARG_NONE, &strict, N_("Exit with 1 if the panel has faults"), NULL },
+    G_OPTION_ENTRY_NULL,
+  };
+  g_autofree char *file = NULL;
+  g_auto (PpAnswers) answers = { NULL };
+  g_autoptr (GError) error = NULL;
+  int status;
+
+  if (!pp_command_parse (argc, argv, entries, _("Says what would go wrong with a panel, and in "
+                                                "which order to glue it."), &file))
+    return PP_EXIT_UNUSABLE;
+  if (!pp_answers_init (&answers, file, &error))
+    return pp_command_fail (file, error->message);
+  status = json ? print_json (&answers) : print_words (&answers);
+  if (status == PP_EXIT_DONE && strict && has_faults (&answers))
+    return PP_EXIT_FAULTS;
+  return status;
+}

@@ -1,0 +1,39 @@
+/* command.h: the commands of petalpane-cli, and what they share.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Each takes its own arguments, argv[0] being the command's name, and gives the exit status:
+ * PP_EXIT_DONE, PP_EXIT_FAULTS or PP_EXIT_UNUSABLE. What cannot be done is one sentence on
+ * standard error, and nothing is written then.
+ */
+#pragma once
+
+#include <glib.h>
+
+G_BEGIN_DECLS
+
+enum
+{
+  PP_EXIT_DONE = 0,
+  PP_EXIT_FAULTS = 1,   /* the panel has faults, and --strict asked */
+  PP_EXIT_UNUSABLE = 2, /* bad usage, or a file that cannot be used */
+};
+
+int pp_command_check   (int argc, char **argv);
+int pp_command_sheets  (int argc, char **argv);
+int pp_command_picture (int argc, char **argv);
+
+/* Reads options and exactly one FILE, which goes to `file` (transfer full); `summary` says what
+ * the command does. FALSE after a complaint on standard error. */
+gboolean pp_command_parse (int                 argc,
+                           char              **argv,
+                           const GOptionEntry *entries,
+                           const char         *summary,
+                           char              **file);
+
+/* One sentence on standard error, after the program's name and, if given, the file's.
+ * Returns PP_EXIT_UNUSABLE. */
+int      pp_command_fail  (const char         *file,
+                           const char         *sentence);
+
+G_END_DECLS

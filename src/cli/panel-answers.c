@@ -1,0 +1,55 @@
+/* panel-answers.c: a panel file with all that is asked of it, for the commands.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "cli/panel-answers.h"
+
+#include "file/panel-read.h"
+#include "sheet/left-out.h"
+
+static void
+find_heights (PpAnswers *self)
+{
+  guint n = self->check->n;
+
+  self->bases = g_new0 (double, n + 1);
+  self->tops = g_new0 (double, n + 1);
+  for (guint i = 0; i < n; i++)
+    if (self->check->rests[i]->state != PP_STATE_FLOATS)
+      {
+        self->bases[i] = self->check->rests[i]->base;
+        self->tops[i] = self->check->rests[i]->top;
+      }
+}
+
+gboolean
+pp_answers_init (PpAnswers  *self,
+                 const char *file,
+                 GError    **error)
+{
+  *self = (PpAnswers) { .panel = pp_panel_load (file, error) };
+  if (self->panel == NULL)
+    return FALSE;
+  self->check = pp_check_new (self->panel, NULL, NULL, NULL, NULL, error);
+  if (self->check == NULL)
+    return FALSE;
+  self->plan = pp_plan_new (self->check, 0, NULL, NULL, NULL, error);
+  if (self->plan == NULL)
+    return FALSE;
+  self->gallery = pp_gallery_new (self->panel, NULL);
+  self->left_out = pp_left_out_findings (self->panel, self->gallery);
+  find_heights (self);
+  return TRUE;
+}
+
+void
+pp_answers_clear (PpAnswers *self)
+{
+  g_clear_pointer (&self->left_out, g_ptr_array_unref);
+  g_clear_pointer (&self->gallery, pp_gallery_unref);
+  pp_plan_unref (self->plan);
+  pp_check_unref (self->check);
+  pp_panel_unref (self->panel);
+  g_free (self->bases);
+  g_free (self->tops);
+}

@@ -1,0 +1,32 @@
+/* panel-answers.h: a panel file with all that is asked of it, for the commands.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "art/gallery.h"
+#include "glue/plan.h"
+
+G_BEGIN_DECLS
+
+typedef struct
+{
+  PpPanel   *panel;
+  PpCheck   *check;
+  PpPlan    *plan;
+  PpGallery *gallery;
+  GPtrArray *left_out; /* PpFinding: art-left-out */
+  double    *bases;    /* mm, of each placement; 0 for a floating one */
+  double    *tops;
+} PpAnswers;
+
+/* Reads the file and asks everything. FALSE with `error` set if the file cannot be used. Clear it
+ * in any case. */
+gboolean pp_answers_init  (PpAnswers  *self,
+                           const char *file,
+                           GError    **error);
+void     pp_answers_clear (PpAnswers  *self);
+
+G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (PpAnswers, pp_answers_clear)
+
+G_END_DECLS

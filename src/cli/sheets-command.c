@@ -1,0 +1,183 @@
+/* sheets-command.c: petalpane-cli sheets.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "sheet/sheet.h"
+
+#include "cli/command.h"
+#include "cli/panel-answers.h"
+#include "file/save.h"
+#include "panel/i18n.h"
+
+#include <errno.h>
+#include <glib/gstdio.h>
+#include <string.h>
+
+typedef struct
+{
+  char    *out;
+  char    *sheets;
+  char    *paper;
+  char    *format;
+  char    *units;
+  gboolean mono;
+} Options;
+
+static void
+options_clear (Options *self)
+{
+  g_free (self->out);
+  g_free (self->sheets);
+  g_free (self->paper);
+  g_free (self->format);
+  g_free (self->units);
+}
+
+G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (Options, options_clear)
+
+/* The ids of the sheets asked for, all of them by default, ended by NULL; NULL after a complaint.
+ * (transfer full) */
+static char **
+parse_sheets (const char *text)
+{
+  guint n;
+  const PpSheetKind *kinds = pp_sheet_kinds (&n);
+  g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
+  g_auto (GStrv) asked = text != NULL ? g_strsplit (text, ",", -1) : NULL;
+
+  for (guint i = 0; asked == NULL && i < n; i++)
+    g_strv_builder_add (builder, kinds[i].id);
+  for (guint i = 0; asked != NULL && asked[i] != NULL; i++)
+    {
+      if (pp_sheet_kind_find (asked[i]) == NULL)
+        {
+          g_autofree char *sentence
+              = g_strdup_printf (_("--sheets: there is no sheet “%s”."), asked[i]);
+
+          pp_command_fail (NULL, sentence);
+          return NULL;
+        }
+      g_strv_builder_add (builder, asked[i]);
+    }
+  return g_strv_builder_end (builder);
+}
+
+static gboolean
+parse_formats (const char     *text,
+               PpSheetFormats *formats)
+{
+  g_auto (GStrv) names = g_strsplit (text != NULL ? text : "pdf", ",", -1);
+
+  *formats = 0;
+  for (guint i = 0; names[i] != NULL; i++)
+    if (strcmp (names[i], "pdf") == 0)
+      *formats |= PP_SHEET_PDF;
+    else if (strcmp (names[i], "svg") == 0)
+      *formats |= PP_SHEET_SVG;
+    else if (strcmp (names[i], "png") == 0)
+      *formats |= PP_SHEET_PNG;
+    else
+      return FALSE;
+  return *formats != 0;
+}
+
+static gboolean
+parse_units (const char *text,
+             PpUnits    *units)
+{
+  if (strcmp (text, "mm") == 0)
+    *units = PP_UNITS_MM;
+  else if (strcmp (text, "in") == 0)
+    *units = PP_UNITS_INCH;
+  else
+    return FALSE;
+  return TRUE;
+}
+
+/* Saves all files in the folder, which is made where it is not there yet. */
+static int
+save_all (GPtrArray  *files,
+          const char *folder)
+{
+  g_autoptr (GError) error = NULL;
+
+  if (g_mkdir_with_parents (folder, 0777) != 0)
+    return pp_command_fail (folder, g_strerror (errno));
+  for (guint i = 0; i < files->len; i++)
+    {
+      const PpSheetFile *file = g_ptr_array_index (files, i);
+      g_autofree char *path = g_build_filename (folder, file->name, NULL);
+
+      if (!pp_file_save (path, g_bytes_get_data (file->bytes, NULL),
+                         g_bytes_get_size (file->bytes), &error))
+        return pp_command_fail (NULL, error->message);
+    }
+  return PP_EXIT_DONE;
+}
+
+static int
+write_sheets (const char    *file,
+              const Options *options,
+              PpSheetJob    *job,
+              char         **kinds,
+              PpSheetFormats formats)
+{
+  g_auto (PpAnswers) answers = { NULL };
+  g_autoptr (GError) error = NULL;
+  g_autoptr (GPtrArray) files = NULL;
+
+  if (!pp_answers_init (&answers, file, &error))
+    return pp_command_fail (file, error->message);
+  job->check = answers.check;
+  job->plan = answers.plan;
+  job->gallery = answers.gallery;
+  if (options->units == NULL)
+    job->units = answers.panel->units;
+  files = pp_sheets_write (job, (const char * const *) kinds, formats, &error);
+  if (files == NULL)
+    return pp_command_fail (file, error->message);
+  return save_all (files, options->out);
+}
+
+int
+pp_command_sheets (int    argc,
+                   char **argv)
+{
+  g_auto (Options) options = { NULL };
+  const GOptionEntry entries[] = {
+    { "output", 'o', 0, G_OPTION_ARG_FILENAME, &options.out, N_("The folder to write to"),
+      N_("FOLDER") },
+    { "sheets", 0, 0, G_OPTION_ARG_STRING, &options.sheets,
+      N_("Which sheets, all unless said: record, order"), N_("NAME,…") },
+    { "paper", 0, 0, G_OPTION_ARG_STRING, &options.paper,
+      N_("a4, a3, letter, legal, tabloid, or width and height in mm as 300x420"), N_("SIZE") },
+    { "format", 0, 0, G_OPTION_ARG_STRING, &options.format,
+      N_("pdf (all pages in one), svg or png (one a page); pdf unless said"), N_("NAME,…") },
+    { "units", 0, 0, G_OPTION_ARG_STRING, &options.units, N_("mm or in, as the panel unless said"),
+      N_("UNIT") },
+    { "mono", 0, 0, G_OPTION_ARG_NONE, &options.mono,
+      N_("Outlines and hatches instead of colours"), NULL },
+    G_OPTION_ENTRY_NULL,
+  };
+  g_autofree char *file = NULL;
+  g_auto (GStrv) kinds = NULL;
+  PpSheetFormats formats;
+  PpSheetJob job = { 0 };
+
+  if (!pp_command_parse (argc, argv, entries, _("Writes the sheets for the bench."), &file))
+    return PP_EXIT_UNUSABLE;
+  job.mono = options.mono;
+  if (options.out == NULL)
+    return pp_command_fail (NULL, _("-o must name the folder to write to."));
+  if (!pp_paper_parse (options.paper != NULL ? options.paper : "a4", &job.paper))
+    return pp_command_fail (NULL, _("--paper must be a4, a3, letter, legal, tabloid, or width and "
+                                    "height in mm from 120 to 5000, such as 300x420."));
+  if (!parse_formats (options.format, &formats))
+    return pp_command_fail (NULL, _("--format must be of pdf, svg and png."));
+  if (options.units != NULL && !parse_units (options.units, &job.units))
+    return pp_command_fail (NULL, _("--units must be mm or in."));
+  kinds = parse_sheets (options.sheets);
+  if (kinds == NULL)
+    return PP_EXIT_UNUSABLE;
+  return write_sheets (file, &options, &job, kinds, formats);
+}
