@@ -85,7 +85,9 @@ change_each (const PpPanel      *panel,
 
       if (pp_panel_find_placement (panel, ids[i], &index) == NULL)
         return pp_edit_refuse_unknown (ids[i], error);
-      draft = *(const PpPlacement *) g_ptr_array_index (list, index);
+      if (g_ptr_array_index (list, index) != pp_panel_placement (panel, index))
+        continue; /* named twice, changed once */
+      draft = *pp_panel_placement (panel, index);
       change (&draft, data);
       if (!put (list, index, &draft, error))
         return NULL;
@@ -93,11 +95,39 @@ change_each (const PpPanel      *panel,
   return pp_edit_with_placements (panel, g_steal_pointer (&list), error);
 }
 
+gboolean
+pp_edit_is_taken (const PpPanel *panel,
+                  const char    *id)
+{
+  return pp_panel_find_piece (panel, id, NULL) != NULL
+         || pp_panel_find_placement (panel, id, NULL) != NULL
+         || pp_panel_find_fused (panel, id, NULL) != NULL
+         || pp_panel_find_hole (panel, id, NULL) != NULL;
+}
+
+/* The first free id whose number is `*next` or more; leaves in `next` the number after it. A
+ * number beyond those that count may be taken (panel.c, MAX_ID_NUMBER). */
+static char *
+take_id (const PpPanel *panel,
+         const char    *prefix,
+         guint         *next)
+{
+  for (;;)
+    {
+      g_autofree char *id = g_strdup_printf ("%s%u", prefix, (*next)++);
+
+      if (!pp_edit_is_taken (panel, id))
+        return g_steal_pointer (&id);
+    }
+}
+
 char *
 pp_edit_new_id (const PpPanel *panel,
                 const char    *prefix)
 {
-  return g_strdup_printf ("%s%u", prefix, panel->next_id);
+  guint next = panel->next_id;
+
+  return take_id (panel, prefix, &next);
 }
 
 static void
@@ -123,6 +153,7 @@ pp_edit_place (const PpPanel *panel,
   g_autofree char *new_id = pp_edit_new_id (panel, "p");
   PpPlacement draft = pp_placement_draft ();
   PpPlacement *placement;
+  PpPanel *next;
 
   if (pp_panel_find_piece (panel, piece, NULL) == NULL)
     return pp_edit_refuse_unknown (piece, error);
@@ -134,9 +165,10 @@ pp_edit_place (const PpPanel *panel,
     return NULL;
   list = pp_edit_copy_placements (panel);
   g_ptr_array_add (list, placement);
-  if (id != NULL)
+  next = pp_edit_with_placements (panel, g_steal_pointer (&list), error);
+  if (next != NULL && id != NULL)
     *id = g_steal_pointer (&new_id);
-  return pp_edit_with_placements (panel, g_steal_pointer (&list), error);
+  return next;
 }
 
 PpPanel *
@@ -330,6 +362,48 @@ copy_of (const PpPlacement *original,
   return pp_placement_new (&draft, error);
 }
 
+/* Where the placement's id stands in `ids`, at `from` or later; FALSE if it does not. */
+static gboolean
+find_from (const char * const *ids,
+           const char          *id,
+           guint               *from)
+{
+  while (ids[*from] != NULL && !g_str_equal (ids[*from], id))
+    (*from)++;
+  return ids[*from] != NULL;
+}
+
+/* Puts a copy of each placement named on top of `list`, in stacking order; `new_ids` are theirs,
+ * in the order in which `placements` names them. */
+static gboolean
+add_copies (const PpPanel      *panel,
+            const char * const *placements,
+            PpPoint             by,
+            GPtrArray          *list,
+            char              **new_ids,
+            GError            **error)
+{
+  guint next = panel->next_id;
+
+  for (guint i = 0; i < panel->placements->len; i++)
+    {
+      const PpPlacement *original = pp_panel_placement (panel, i);
+      guint at = 0;
+      PpPlacement *copy;
+
+      if (!find_from (placements, original->id, &at))
+        continue;
+      new_ids[at] = take_id (panel, "p", &next);
+      copy = copy_of (original, new_ids[at], by, error);
+      if (copy == NULL)
+        return FALSE;
+      g_ptr_array_add (list, copy);
+      for (guint again = at + 1; find_from (placements, original->id, &again); again++)
+        new_ids[again] = g_strdup (new_ids[at]);
+    }
+  return TRUE;
+}
+
 PpPanel *
 pp_edit_duplicate (const PpPanel      *panel,
                    const char * const *placements,
@@ -338,25 +412,20 @@ pp_edit_duplicate (const PpPanel      *panel,
                    char             ***ids,
                    GError            **error)
 {
-  g_autoptr (GPtrArray) list = pp_edit_copy_placements (panel);
+  g_autoptr (GPtrArray) list = NULL;
+  guint n = g_strv_length ((char **) placements);
   g_autoptr (GPtrArray) new_ids = g_ptr_array_new_with_free_func (g_free);
+  PpPanel *next;
 
-  for (guint i = 0; placements[i] != NULL; i++)
-    {
-      const PpPlacement *original = pp_panel_find_placement (panel, placements[i], NULL);
-      char *id = g_strdup_printf ("p%u", panel->next_id + i);
-      PpPlacement *copy;
-
-      g_ptr_array_add (new_ids, id);
-      if (original == NULL)
-        return pp_edit_refuse_unknown (placements[i], error);
-      copy = copy_of (original, id, (PpPoint) { dx, dy }, error);
-      if (copy == NULL)
-        return NULL;
-      g_ptr_array_add (list, copy);
-    }
-  g_ptr_array_add (new_ids, NULL);
-  if (ids != NULL)
+  for (guint i = 0; i < n; i++)
+    if (pp_panel_find_placement (panel, placements[i], NULL) == NULL)
+      return pp_edit_refuse_unknown (placements[i], error);
+  g_ptr_array_set_size (new_ids, (int) n + 1);
+  list = pp_edit_copy_placements (panel);
+  if (!add_copies (panel, placements, (PpPoint) { dx, dy }, list, (char **) new_ids->pdata, error))
+    return NULL;
+  next = pp_edit_with_placements (panel, g_steal_pointer (&list), error);
+  if (next != NULL && ids != NULL)
     *ids = (char **) g_ptr_array_free (g_steal_pointer (&new_ids), FALSE);
-  return pp_edit_with_placements (panel, g_steal_pointer (&list), error);
+  return next;
 }

@@ -16,6 +16,8 @@ GPtrArray *pp_edit_copy_list     (GPtrArray     *list,
 /* Copies of the three lists that edits change most. */
 GPtrArray *pp_edit_copy_placements (const PpPanel *panel);
 GPtrArray *pp_edit_copy_tray       (const PpPanel *panel);
+/* Whether anything in the panel has this id. */
+gboolean   pp_edit_is_taken        (const PpPanel *panel, const char *id);
 /* Sets PP_PANEL_ERROR_REFERENCE about an id that is not there, and returns NULL. */
 gpointer   pp_edit_refuse_unknown  (const char *id, GError **error);
 /* The panel with another stack; takes `placements`, NULL after an error. */

@@ -3,6 +3,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "panel/edit-private.h"
+#include "panel/i18n.h"
+#include "panel/panel-error.h"
 
 static gboolean
 check_known (const PpPanel      *panel,
@@ -37,21 +39,38 @@ exchange (GPtrArray *list,
   list->pdata[b] = record;
 }
 
+/* The stack as `list` (transfer full) has it; the same panel where nothing moved. */
+static PpPanel *
+restacked (const PpPanel *panel,
+           GPtrArray     *list,
+           gboolean       moved,
+           GError       **error)
+{
+  if (moved)
+    return pp_edit_with_placements (panel, list, error);
+  g_ptr_array_unref (list);
+  return pp_panel_ref (panel);
+}
+
 /* From the top down, so that those lifted do not step over one another. */
 PpPanel *
 pp_edit_lift (const PpPanel      *panel,
               const char * const *placements,
               GError            **error)
 {
-  g_autoptr (GPtrArray) list = NULL;
+  GPtrArray *list;
+  gboolean moved = FALSE;
 
   if (!check_known (panel, placements, error))
     return NULL;
   list = pp_edit_copy_placements (panel);
   for (guint i = list->len; i-- > 1;)
     if (is_listed (list, i - 1, placements) && !is_listed (list, i, placements))
-      exchange (list, i - 1, i);
-  return pp_edit_with_placements (panel, g_steal_pointer (&list), error);
+      {
+        exchange (list, i - 1, i);
+        moved = TRUE;
+      }
+  return restacked (panel, list, moved, error);
 }
 
 PpPanel *
@@ -59,15 +78,19 @@ pp_edit_lower (const PpPanel      *panel,
                const char * const *placements,
                GError            **error)
 {
-  g_autoptr (GPtrArray) list = NULL;
+  GPtrArray *list;
+  gboolean moved = FALSE;
 
   if (!check_known (panel, placements, error))
     return NULL;
   list = pp_edit_copy_placements (panel);
   for (guint i = 0; i + 1 < list->len; i++)
     if (is_listed (list, i + 1, placements) && !is_listed (list, i, placements))
-      exchange (list, i, i + 1);
-  return pp_edit_with_placements (panel, g_steal_pointer (&list), error);
+      {
+        exchange (list, i, i + 1);
+        moved = TRUE;
+      }
+  return restacked (panel, list, moved, error);
 }
 
 PpPanel *
@@ -76,14 +99,20 @@ pp_edit_restack (const PpPanel *panel,
                  guint          index,
                  GError       **error)
 {
-  g_autoptr (GPtrArray) list = NULL;
+  GPtrArray *list;
   guint from;
 
   if (pp_panel_find_placement (panel, placement, &from) == NULL)
     return pp_edit_refuse_unknown (placement, error);
+  if (index >= panel->placements->len)
+    {
+      g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_VALUE,
+                   _("There is no place %u in a stack of %u."), index + 1, panel->placements->len);
+      return NULL;
+    }
   list = pp_edit_copy_placements (panel);
-  g_ptr_array_insert (list, (int) MIN (index, list->len - 1), g_ptr_array_steal_index (list, from));
-  return pp_edit_with_placements (panel, g_steal_pointer (&list), error);
+  g_ptr_array_insert (list, (int) index, g_ptr_array_steal_index (list, from));
+  return restacked (panel, list, index != from, error);
 }
 
 /* The jobs of a plan less those of `ids`. (transfer container) */

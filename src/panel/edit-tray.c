@@ -24,16 +24,6 @@ with_tray (const PpPanel *panel,
   return pp_panel_new (&draft, error);
 }
 
-static gboolean
-is_taken (const PpPanel *panel,
-          const char    *id)
-{
-  return pp_panel_find_piece (panel, id, NULL) != NULL
-         || pp_panel_find_placement (panel, id, NULL) != NULL
-         || pp_panel_find_fused (panel, id, NULL) != NULL
-         || pp_panel_find_hole (panel, id, NULL) != NULL;
-}
-
 PpPanel *
 pp_edit_add_piece (const PpPanel *panel,
                    const PpPiece *piece,
@@ -41,19 +31,21 @@ pp_edit_add_piece (const PpPanel *panel,
                    GError       **error)
 {
   g_autoptr (GPtrArray) tray = pp_edit_copy_tray (panel);
-  g_autofree char *new_id = is_taken (panel, piece->id) ? pp_edit_new_id (panel, "piece-")
-                                                        : g_strdup (piece->id);
+  g_autofree char *new_id = pp_edit_is_taken (panel, piece->id)
+                              ? pp_edit_new_id (panel, "piece-") : g_strdup (piece->id);
   PpPiece draft = *piece;
   PpPiece *added;
+  PpPanel *next;
 
   draft.id = new_id;
   added = pp_piece_new (&draft, error);
   if (added == NULL)
     return NULL;
   g_ptr_array_add (tray, added);
-  if (id != NULL)
+  next = with_tray (panel, tray, error);
+  if (next != NULL && id != NULL)
     *id = g_steal_pointer (&new_id);
-  return with_tray (panel, tray, error);
+  return next;
 }
 
 PpPanel *

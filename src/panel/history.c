@@ -89,7 +89,8 @@ continues (PpHistory  *self,
 static void
 forget_oldest (PpHistory *self)
 {
-  while (self->steps->len > PP_HISTORY_MAX)
+  /* The first is no step but what undo goes back to. */
+  while (self->steps->len > PP_HISTORY_MAX + 1)
     {
       g_ptr_array_remove_index (self->steps, 0);
       self->present--;

@@ -170,6 +170,16 @@ check_count (const char *list,
 }
 
 static gboolean
+check_limits (const PpPanel *panel,
+              GError       **error)
+{
+  if (pp_limits_check (&panel->limits, error))
+    return TRUE;
+  g_prefix_error_literal (error, "limits.");
+  return FALSE;
+}
+
+static gboolean
 check_panel (FullPanel *self,
              GError   **error)
 {
@@ -180,7 +190,7 @@ check_panel (FullPanel *self,
          && check_count ("tray", panel->tray->len, PP_PANEL_MAX_TRAY, error)
          && check_count ("placements", panel->placements->len, PP_PANEL_MAX_PLACEMENTS, error)
          && pp_rule_date (panel->created, "created", error)
-         && pp_limits_check (&panel->limits, error) && add_ids (self, error)
+         && check_limits (panel, error) && add_ids (self, error)
          && check_wire_ends (panel, error) && check_placements (panel, error);
 }
 
