@@ -1,0 +1,38 @@
+# translations.py: po/POTFILES lists exactly the files that hold words for the maker
+#
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""Usage: translations.py [--write]     (--write puts the list right; PP_SOURCE_ROOT is the tree)"""
+import re
+import sys
+
+import tree
+
+MARKED = {
+    '.c': re.compile(r'\b(?:_|N_|C_|NC_|ngettext|g_dngettext|g_dpgettext2?) ?\('),
+    '.h': re.compile(r'\b(?:_|N_|C_|NC_|ngettext) ?\('),
+    '.ui': re.compile(r'translatable="yes"'),
+    '.in': re.compile(r'.'),
+}
+LIST = tree.ROOT / 'po' / 'POTFILES'
+
+
+def is_marked(path):
+    pattern = MARKED[path.suffix]
+    return any(pattern.search(line) for line in tree.lines(path) if not line.startswith('#define'))
+
+
+def wanted():
+    return [str(path) for folder in ('src', 'ui', 'data') for path in tree.files(folder, *MARKED) if is_marked(path)]
+
+
+def listed():
+    return [line for line in LIST.read_text(encoding='utf-8').splitlines() if line and not line.startswith('#')]
+
+
+if sys.argv[1:] == ['--write']:
+    LIST.write_text(''.join(f'{path}\n' for path in wanted()), encoding='utf-8')
+    sys.exit(0)
+missing = [f'{path}: has words to translate, is not listed' for path in wanted() if path not in listed()]
+idle = [f'{path}: is listed, has no words to translate' for path in listed() if path not in wanted()]
+order = [] if listed() == sorted(set(listed())) else ['the list is not sorted, or names a file twice']
+tree.report([('every file is listed', missing), ('no file too many', idle), ('sorted', order)])
