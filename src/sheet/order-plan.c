@@ -25,6 +25,7 @@
 #define NUMBER_SIZE 18.0
 #define CROWDED_SIZE 14.0 /* pt, of the numbers of a crowd */
 #define CROWD 10
+#define SMALL 13.0        /* mm on paper */
 
 PpOrderRun
 pp_order_run_of_mix (const PpPlan *plan,
@@ -131,6 +132,18 @@ draw_dabs (PpBook        *book,
     }
 }
 
+/* A number would hide a small piece. */
+static void
+spare_small (const PpMap  *map,
+             const PpBody *body,
+             GArray       *obstacles)
+{
+  double size = fmax (pp_box_width (body->box), pp_box_height (body->box)) * map->scale;
+
+  if (size < SMALL)
+    add_obstacle (obstacles, pp_map_to_page (map, pp_box_middle (body->box)), size / 2);
+}
+
 /* Dabs and props of the pieces placed now; what they cover goes to `obstacles`, the knots too. */
 static void
 draw_glue (PpBook       *book,
@@ -151,6 +164,7 @@ draw_glue (PpBook       *book,
       if (whens[scene->n_knots + i] != NOW)
         continue;
       draw_dabs (book, map, check->joints[i], obstacles);
+      spare_small (map, scene->bodies[i], obstacles);
       if (rest->hold && rest->has_prop)
         {
           PpPoint at = pp_map_to_page (map, rest->prop);

@@ -21,6 +21,8 @@
 #define NUMBER_SIZE 18.0  /* pt */
 #define WIDE 1.15         /* a page this many times as wide as high has the table at the side */
 #define PLAN_SHARE 0.46   /* of the page, that the picture keeps */
+#define GOOD_SIZE 13.0    /* pt, read at arm's length */
+#define MOST_LINES 3      /* of a row in letters larger than that */
 
 static const double sizes[] = { 15, 14, 13, 12, 11.2, 10.5 }; /* pt, of the table */
 
@@ -109,7 +111,8 @@ get_table_width (const PpBook *book)
   return pp_box_width (book->area) * (is_wide (book) ? 0.5 : 1);
 }
 
-/* The largest letters with which all rows have room; FALSE where even the smallest need more. */
+/* The largest letters with which all rows have room and none is broken too often; FALSE where even
+ * the smallest need more. */
 static gboolean
 fit_table (PpBook  *book,
            PpTable *table,
@@ -122,7 +125,8 @@ fit_table (PpBook  *book,
 
   for (guint i = 0; i < G_N_ELEMENTS (sizes); i++)
     if (pp_table_fit (table, width, sizes[i], NUMBER_SIZE)
-        && pp_table_get_height (table, 0, n) <= height)
+        && pp_table_get_height (table, 0, n) <= height
+        && (sizes[i] <= GOOD_SIZE || pp_table_get_most_lines (table) <= MOST_LINES))
       return TRUE;
   return FALSE;
 }
@@ -174,7 +178,8 @@ draw_part (PpBook  *book,
   below = pp_order_plan_draw (book, mix, part, area);
   say_steps (book, part);
   if (is_wide (book))
-    return pp_table_draw (table, (PpPoint) { area.x1 + 2 * PP_GAP, area.y0 }, first, end);
+    return fmax (below, pp_table_draw (table, (PpPoint) { area.x1 + 2 * PP_GAP, area.y0 }, first,
+                                       end));
   return pp_table_draw (table, (PpPoint) { area.x0, fmin (below, area.y1) + 2 * PP_GAP }, first,
                         end);
 }

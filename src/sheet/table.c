@@ -12,6 +12,7 @@
 #define SPREAD 4           /* fewer columns stay together at the left */
 #define HEADING_LINES 2 /* a heading may break into */
 #define HEADING_STEP 0.5 /* mm */
+#define SHORT 24.0       /* mm; a text no longer is not broken, also where others are */
 #define LEAST_COLUMN 10.0 /* mm */
 
 PpTable *
@@ -112,8 +113,8 @@ measure_cell (PpTable    *self,
     pp_text_measure (self->book, &style, text, PP_NO_WIDTH, &width, NULL);
   column->is_used = column->is_used || *text != '\0';
   column->natural = fmax (column->natural, width);
-  column->least = fmax (column->least, column->wraps ? measure_word (self->book, &style, text)
-                                                     : width);
+  column->least = fmax (column->least, column->wraps && width > SHORT
+                                       ? measure_word (self->book, &style, text) : width);
 }
 
 /* The least width at which a heading takes no more lines than it may. */
@@ -288,6 +289,16 @@ pp_table_get_height (const PpTable *self,
   for (guint row = first; row < end; row++)
     height += g_array_index (self->heights, double, row);
   return height;
+}
+
+guint
+pp_table_get_most_lines (const PpTable *self)
+{
+  double tallest = 0;
+
+  for (guint row = 0; row < self->heights->len; row++)
+    tallest = fmax (tallest, g_array_index (self->heights, double, row));
+  return (guint) ((tallest - 2 * PP_TABLE_PADDING) / pp_text_line_height (self->size) + 0.2);
 }
 
 guint

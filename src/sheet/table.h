@@ -47,6 +47,8 @@ guint    pp_table_get_n_rows (const PpTable  *self);
 double   pp_table_get_height (const PpTable  *self,
                               guint           first,
                               guint           end);
+/* How many lines the row with the most has, about. */
+guint    pp_table_get_most_lines (const PpTable *self);
 /* How many rows from `first` on fit in `height` together with the heading. */
 guint    pp_table_count_fit  (const PpTable  *self,
                               guint           first,
