@@ -8,6 +8,7 @@ programs (their TAP lines), not the programs. A program that ends badly with no 
 own (a crash, a time-out, a leak, too few checks) is one failure more, and so is one that was asked
 for and never ran, and one that ran without a single check. Skipped checks are listed, not counted.
 """
+import collections
 import json
 import re
 import subprocess
@@ -27,18 +28,23 @@ def read_log(path):
 
 
 def asked_for(build, setup):
-    """Names of the test programs of this setup, as the build knows them, sorted."""
+    """(name, protocol) of the test programs of this setup, as the build knows them."""
     text = subprocess.run(['meson', 'introspect', '--tests', build], stdout=subprocess.PIPE, check=True).stdout
-    return sorted(test['name'] for test in json.loads(text)
-                  if setup == 'long' or not any(suite.split(':')[-1] == 'long' for suite in test['suite']))
+    return [(test['name'], test['protocol']) for test in json.loads(text)
+            if setup == 'long' or not any(suite.split(':')[-1] == 'long' for suite in test['suite'])]
 
 
 def short_name(run):
     return run['name'].split(' / ')[-1]
 
 
-def count_program(run):
-    """(passed, failed, skips) of one test program."""
+def count_program(run, has_checks):
+    """(passed, failed, skips) of one test program; without checks of its own it is one check itself."""
+    if not has_checks:
+        if run['result'] == 'SKIP':
+            return 0, 0, [f'{run["name"]}: all of it']
+        return (1, 0, []) if run['result'] in GOOD else (0, 1, [])
+
     passed = failed = 0
     skips = []
     for verdict, name, directive, reason in TAP.findall(run['stdout'] or ''):
@@ -49,20 +55,21 @@ def count_program(run):
         else:
             failed += 1
 
-    if run['result'] == 'SKIP' and re.search(r'^1\.\.0', run['stdout'] or '', re.M):
-        skips.append(f'{run["name"]}: all of it')
-    elif failed == 0 and (run['result'] not in GOOD or passed == 0) and not skips:
+    if run['result'] not in GOOD + ('SKIP',) and failed == 0:
         print(f'{run["name"]} ended with {run["result"]} and no failed check of its own.')
         failed = 1
-    elif failed == 0 and run['result'] not in GOOD + ('SKIP',):
-        print(f'{run["name"]} ended with {run["result"]}.')
-        failed = 1
+    elif passed + failed == 0 and not skips:
+        if re.search(r'^1\.\.0[ \t]*#[ \t]*skip', run['stdout'] or '', re.I | re.M):
+            skips.append(f'{run["name"]}: all of it')
+        else:
+            print(f'{run["name"]} ended with {run["result"]} and checked nothing.')
+            failed = 1
     return passed, failed, skips
 
 
 def never_ran(asked, runs):
     """Names asked for and not in the log; a name asked for twice must be there twice."""
-    left = list(asked)
+    left = sorted(asked)
     for run in runs:
         name = short_name(run)
         if name in left:
@@ -73,15 +80,21 @@ def never_ran(asked, runs):
 def main():
     build, log, setup, status = sys.argv[1:]
     runs = read_log(log)
+    asked = asked_for(build, setup)
+    protocols = dict(asked)
     passed = failed = 0
     skips = []
     print()
     for run in runs:
-        more_passed, more_failed, more_skips = count_program(run)
+        more_passed, more_failed, more_skips = count_program(run, protocols.get(short_name(run)) != 'exitcode')
         passed += more_passed
         failed += more_failed
         skips += more_skips
-    for name in never_ran(asked_for(build, setup), runs):
+    for name, count in collections.Counter(name for name, _ in asked).items():
+        if count > 1:
+            print(f'{count} test programs are called {name}: meson keeps the log of one.')
+            failed += 1
+    for name in never_ran([name for name, _ in asked], runs):
         print(f'{name} never ran.')
         failed += 1
     if status != '0' and failed == 0:
