@@ -136,7 +136,7 @@ pp_fused_draft (void)
     .id = "",
     .name = "",
     .glass = { .density = NAN, .refractive_index = 1.52, .transmittance = 0.9, .expansion = NAN,
-               .colour = "#eef4f2" },
+               .colour = "#c98a2b" },
     .pocket = { .gap = NAN },
   };
 }
@@ -199,7 +199,7 @@ pp_piece_draft (void)
     .count = 1,
     .mass = NAN,
     .density = 2500,
-    .colour = "#c8d2cf",
+    .colour = "#f2efe2",
     .form = { .kind = PP_FORM_FLAT, .foot = 10, .flat = NAN },
   };
 }
