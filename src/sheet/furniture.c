@@ -50,6 +50,12 @@ pp_title_new (const PpPanel *panel)
   return *title != '\0' ? g_steal_pointer (&title) : g_strdup (_("Panel without a title"));
 }
 
+char *
+pp_date_new (const PpPanel *panel)
+{
+  return g_strndup (panel->created, strcspn (panel->created, "T"));
+}
+
 /* Five petals: the mark of the program on paper, and on every tile of a pattern. */
 static void
 draw_petals (PpBook  *book,
@@ -123,19 +129,10 @@ draw_header (PpBook *book,
 }
 
 static char *
-date_of (const PpPanel *panel)
-{
-  const char *time = strchr (panel->created, 'T');
-
-  return time == NULL ? g_strdup (panel->created)
-                      : g_strndup (panel->created, (gsize) (time - panel->created));
-}
-
-static char *
 signature_new (const PpPanel *panel)
 {
   g_autofree char *maker = pp_plain_line_new (panel->maker);
-  g_autofree char *date = date_of (panel);
+  g_autofree char *date = pp_date_new (panel);
 
   if (*maker == '\0' || *date == '\0')
     return g_strdup (*maker != '\0' ? maker : date);
@@ -221,7 +218,11 @@ add_corners (cairo_t *cr,
              int      n)
 {
   for (int i = 0; i < n; i++)
-    cairo_line_to (cr, at.x + radius * sin (i * 2 * G_PI / n), at.y - radius * cos (i * 2 * G_PI / n));
+    {
+      double angle = i * 2 * G_PI / n;
+
+      cairo_line_to (cr, at.x + radius * sin (angle), at.y - radius * cos (angle));
+    }
   cairo_close_path (cr);
 }
 

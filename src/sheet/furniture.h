@@ -16,6 +16,8 @@ void   pp_furniture_draw (PpBook             *book);
 
 /* The panel's title on one line, or words for a panel without one. (transfer full) */
 char  *pp_title_new      (const PpPanel      *panel);
+/* The day on which the panel was begun, or "". (transfer full) */
+char  *pp_date_new       (const PpPanel      *panel);
 /* `text` on one line, without what no XML file may hold. (transfer full) */
 char  *pp_plain_line_new (const char         *text);
 

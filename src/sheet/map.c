@@ -41,7 +41,8 @@ pp_map_fit (const PpScene *scene,
       area.x0 += PP_RULER;
       area.y0 += PP_RULER;
     }
-  self.scale = fmin (fmax (pp_box_width (area), 1) / width, fmax (pp_box_height (area), 1) / height);
+  self.scale = fmin (fmax (pp_box_width (area), 1) / width,
+                     fmax (pp_box_height (area), 1) / height);
   self.scale = fmin (self.scale, 1);
   left = (area.x0 + area.x1 - width * self.scale) / 2;
   self.place = (PpBox) { left, area.y0, left + width * self.scale, area.y0 + height * self.scale };

@@ -144,9 +144,11 @@ draw_clock_notice (PpBook *book,
     _("Start it at 0:00 when the two parts of a sitting\342\200\231s first mix touch. All times on "
       "these pages are read on it, in minutes and seconds."),
     _("If you fall behind, keep each wait and each hold as long as it is; only the clock moves."),
+    pp_stands_over (book->job->check)
+      ? _("A minus before a figure means that much beyond the edge of the glass.") : NULL,
     NULL
   };
-  const PpNotice notice = { PP_LEVEL_NOTE, _("The clock"), lines };
+  const PpNotice notice = { PP_LEVEL_NOTE, _("Clock and places"), lines };
 
   return draw_notice (book, &notice, y);
 }

@@ -30,13 +30,12 @@ static PpTable *
 make_table (PpBook     *book,
             PpOrderRun  run)
 {
-  gboolean inches = book->job->units == PP_UNITS_INCH;
   const PpColumn columns[] = {
     { "", PP_CELL_TICK, PP_ALIGN_LEFT, FALSE },
     { "", PP_CELL_NUMBER, PP_ALIGN_RIGHT, FALSE },
     { _("piece"), PP_CELL_TEXT, PP_ALIGN_LEFT, TRUE },
-    { inches ? _("from left, in") : _("from left, mm"), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
-    { inches ? _("from top, in") : _("from top, mm"), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
+    { pp_from_left_heading (book->job->units), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
+    { pp_from_top_heading (book->job->units), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
     { _("points to, o\342\200\231clock"), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
     { _("dabs"), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
     { _("prop or weight"), PP_CELL_TEXT, PP_ALIGN_LEFT, TRUE },
@@ -62,13 +61,12 @@ static PpTable *
 make_narrow_table (PpBook     *book,
                    PpOrderRun  run)
 {
-  gboolean inches = book->job->units == PP_UNITS_INCH;
   const PpColumn columns[] = {
     { "", PP_CELL_TICK, PP_ALIGN_LEFT, FALSE },
     { "", PP_CELL_NUMBER, PP_ALIGN_RIGHT, FALSE },
     { _("piece, dabs, prop or weight, clock"), PP_CELL_TEXT, PP_ALIGN_LEFT, TRUE },
-    { inches ? _("from left, in") : _("from left, mm"), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
-    { inches ? _("from top, in") : _("from top, mm"), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
+    { pp_from_left_heading (book->job->units), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
+    { pp_from_top_heading (book->job->units), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
     { _("points to, o\342\200\231clock"), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
   };
   PpTable *table = pp_table_new (book, columns, G_N_ELEMENTS (columns));
@@ -207,7 +205,8 @@ draw_mix (PpBook *book,
     }
   for (guint first = 0; first < n_rows;)
     {
-      guint count = MAX (1, pp_table_count_fit (table, first, get_table_room (book, index, reserve)));
+      double room = get_table_room (book, index, reserve);
+      guint count = MAX (1, pp_table_count_fit (table, first, room));
 
       if (first > 0)
         pp_book_begin_page (book, NULL);

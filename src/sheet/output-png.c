@@ -32,6 +32,26 @@ begin_page (PpBook *book)
   cairo_scale (book->cr, PIXELS_PER_MM, PIXELS_PER_MM);
 }
 
+/* A PNG chunk pHYs of 5906 pixels a metre each way (150 dpi) with its check sum: cairo writes none,
+ * and a page without it prints at the printer's whim. */
+static const guint8 resolution[] = {
+  0x00, 0x00, 0x00, 0x09, 0x70, 0x48, 0x59, 0x73, 0x00, 0x00, 0x17,
+  0x12, 0x00, 0x00, 0x17, 0x12, 0x01, 0x67, 0x9f, 0xd2, 0x52,
+};
+
+#define HEAD_LENGTH 33 /* bytes: signature and the chunk IHDR, which always come first */
+
+static GBytes *
+with_resolution (const GByteArray *png)
+{
+  GByteArray *whole = g_byte_array_sized_new (png->len + sizeof resolution);
+
+  g_byte_array_append (whole, png->data, HEAD_LENGTH);
+  g_byte_array_append (whole, resolution, sizeof resolution);
+  g_byte_array_append (whole, png->data + HEAD_LENGTH, png->len - HEAD_LENGTH);
+  return g_byte_array_free_to_bytes (whole);
+}
+
 static void
 end_page (PpBook *book)
 {
@@ -44,8 +64,11 @@ end_page (PpBook *book)
     status = cairo_surface_write_to_png_stream (cairo_get_target (book->cr), pp_output_take, array);
   if (png->status == CAIRO_STATUS_SUCCESS)
     png->status = status;
-  bytes = g_byte_array_free_to_bytes (g_steal_pointer (&array));
-  pp_output_add_page (book, png->files, "png", bytes);
+  if (status == CAIRO_STATUS_SUCCESS)
+    {
+      bytes = with_resolution (array);
+      pp_output_add_page (book, png->files, "png", bytes);
+    }
   g_clear_pointer (&book->cr, cairo_destroy);
 }
 

@@ -11,6 +11,7 @@
 #include "sheet/furniture.h"
 #include "sheet/kinds.h"
 #include "sheet/labels.h"
+#include "sheet/left-out.h"
 #include "sheet/numbers.h"
 #include "sheet/map.h"
 #include "sheet/words.h"
@@ -42,19 +43,6 @@ add_fact (Facts      *self,
     self->facts[self->n_facts++] = (PpFact) { label, value };
 }
 
-static gboolean
-overhangs (const PpCheck *check)
-{
-  return check->extent.width > check->panel->background->width + PP_TIE
-         || check->extent.height > check->panel->background->height + PP_TIE;
-}
-
-static char *
-date_new (const PpPanel *panel)
-{
-  return g_strndup (panel->created, strcspn (panel->created, "T"));
-}
-
 static void
 collect_facts (Facts            *self,
                const PpSheetJob *job)
@@ -66,9 +54,9 @@ collect_facts (Facts            *self,
   self->n_facts = 0;
   self->strings = g_ptr_array_new_with_free_func (g_free);
   add_fact (self, _("Made by"), pp_plain_line_new (panel->maker));
-  add_fact (self, _("Date"), date_new (panel));
+  add_fact (self, _("Date"), pp_date_new (panel));
   add_fact (self, _("Glass"), pp_size_format (glass->width, glass->height, job->units));
-  if (overhangs (check))
+  if (pp_stands_over (check))
     add_fact (self, _("With what stands over"),
               pp_size_format (check->extent.width, check->extent.height, job->units));
   add_fact (self, _("Depth in front of the glass"),
@@ -242,7 +230,8 @@ draw_front (PpBook          *book,
   collect_facts (&facts, book->job);
   facts_height = pp_flow_facts (book, facts.facts, facts.n_facts, (PpPoint) { 0, 0 }, width, FALSE);
   y = draw_picture (book, numbers, book->area.y1 - facts_height - note - 2 * PP_GAP) + PP_GAP + 1;
-  y += pp_flow_facts (book, facts.facts, facts.n_facts, (PpPoint) { book->area.x0, y }, width, TRUE);
+  y += pp_flow_facts (book, facts.facts, facts.n_facts, (PpPoint) { book->area.x0, y }, width,
+                      TRUE);
   if (note > 0)
     pp_text_draw (book, &note_style, book->panel->note,
                   (PpPoint) { book->area.x0, y + PP_GAP }, width);
@@ -266,24 +255,15 @@ add_piece (PpBook          *book,
   pp_book_say (book, line);
 }
 
-static char *
-with_unit (const char *heading,
-           PpUnits     units)
-{
-  return g_strdup_printf ("%s, %s", heading, units == PP_UNITS_INCH ? _("in") : _("mm"));
-}
-
 static PpTable *
 make_list (PpBook          *book,
            const PpNumbers *numbers)
 {
-  g_autofree char *left = with_unit (_("from left"), book->job->units);
-  g_autofree char *top = with_unit (_("from top"), book->job->units);
   const PpColumn columns[] = {
     { "", PP_CELL_NUMBER, PP_ALIGN_RIGHT, FALSE },
     { _("piece"), PP_CELL_TEXT, PP_ALIGN_LEFT, TRUE },
-    { left, PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
-    { top, PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
+    { pp_from_left_heading (book->job->units), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
+    { pp_from_top_heading (book->job->units), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
     { _("points to, o\342\200\231clock"), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
   };
   PpTable *table = pp_table_new (book, columns, G_N_ELEMENTS (columns));
@@ -342,8 +322,10 @@ draw_findings (PpBook     *book,
     { "", PP_CELL_TEXT, PP_ALIGN_LEFT, TRUE },
   };
   g_autoptr (PpTable) table = pp_table_new (book, columns, G_N_ELEMENTS (columns));
+  g_autoptr (GPtrArray) left_out = pp_left_out_findings (book->panel, book->job->gallery);
 
   add_findings (book, table, book->job->check->findings, quiet);
+  add_findings (book, table, left_out, quiet);
   if (book->job->plan != NULL)
     add_findings (book, table, book->job->plan->findings, quiet);
   if (pp_table_get_n_rows (table) == 0)

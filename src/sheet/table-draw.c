@@ -7,6 +7,8 @@
 #include "sheet/furniture.h"
 #include "sheet/table-private.h"
 
+#define TICK_DROP 0.6 /* mm, of a box below the baseline */
+
 static void
 draw_tick (PpBook *book,
            double  x,
@@ -78,15 +80,16 @@ draw_row (PpTable *self,
           guint    row,
           PpPoint  at)
 {
-  double above, below;
+  double above, below, top, baseline;
 
   pp_table_measure_row (self, row, &above, &below);
+  baseline = at.y + PP_TABLE_PADDING + above;
+  top = at.y + PP_TABLE_PADDING + fmax (0, above - PP_TABLE_TICK + TICK_DROP);
   for (guint i = 0; i < self->n_columns; i++)
     {
       if (!self->columns[i].is_used)
         continue;
-      draw_cell (self, &self->columns[i], pp_table_get_cell (self, row, i), at.x,
-                 at.y + PP_TABLE_PADDING + fmax (0, above - PP_TABLE_TICK + 0.6), at.y + PP_TABLE_PADDING + above);
+      draw_cell (self, &self->columns[i], pp_table_get_cell (self, row, i), at.x, top, baseline);
       at.x += self->columns[i].width + self->space;
     }
 }
@@ -103,7 +106,8 @@ draw_heading (PpTable *self,
 
       if (!column->is_used)
         continue;
-      pp_text_measure (self->book, &style, column->heading, pp_column_get_wrap_width (column), NULL, &height);
+      pp_text_measure (self->book, &style, column->heading, pp_column_get_wrap_width (column), NULL,
+                       &height);
       if (*column->heading != '\0')
         pp_text_draw (self->book, &style, column->heading,
                       (PpPoint) { at.x, at.y + self->heading_height - PP_TABLE_PADDING - height },

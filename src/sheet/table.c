@@ -127,7 +127,8 @@ measure_heading (PpBook       *book,
 
   for (;;)
     {
-      g_autoptr (PangoLayout) layout = pp_text_layout (book, &style, column->heading, width + PP_TABLE_SLACK);
+      g_autoptr (PangoLayout) layout = pp_text_layout (book, &style, column->heading,
+                                                       width + PP_TABLE_SLACK);
 
       if (pango_layout_get_line_count (layout) <= HEADING_LINES)
         return width;

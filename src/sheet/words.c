@@ -135,16 +135,15 @@ bare (const PpSheetJob *job,
   return pp_length_format_bare (mm, job->units);
 }
 
-/* As pp_place_format(), in the unit of the sheet. */
+/* In the unit of the sheet, which may be another than the panel's. */
 static char *
 place_of (const PpSheetJob *job,
           PpPoint           p)
 {
-  PpPoint from = from_corner (job, p);
-  g_autofree char *left = pp_length_format (from.x, job->units);
-  g_autofree char *top = pp_length_format (from.y, job->units);
+  PpPanel shown = *job->check->panel;
 
-  return g_strdup_printf (_("%s from the left and %s from the top"), left, top);
+  shown.units = job->units;
+  return pp_place_format (&shown, p);
 }
 
 static void
@@ -260,4 +259,25 @@ pp_job_words_free (PpJobWords *self)
   g_free (self->turn);
   g_free (self->place);
   g_free (self);
+}
+
+const char *
+pp_from_left_heading (PpUnits units)
+{
+  return units == PP_UNITS_INCH ? _("from left, in") : _("from left, mm");
+}
+
+const char *
+pp_from_top_heading (PpUnits units)
+{
+  return units == PP_UNITS_INCH ? _("from top, in") : _("from top, mm");
+}
+
+gboolean
+pp_stands_over (const PpCheck *check)
+{
+  const PpBackground *glass = check->panel->background;
+
+  return check->extent.width > glass->width + PP_TIE
+         || check->extent.height > glass->height + PP_TIE;
 }

@@ -19,7 +19,7 @@ typedef struct
   PpPoint  middle;
   PpPoint  tip;        /* if long */
   PpPoint  base;
-  guint    half_hours; /* direction it points to: 1 for half past 12, 24 for 12; 0: round, any way */
+  guint    half_hours; /* where it points: 1 for half past 12, 24 for 12; 0: round, any way */
 } PpLie;
 
 PpLie  pp_lie_of          (const PpBody *body);
@@ -45,6 +45,12 @@ typedef struct
 PpJobWords *pp_job_words_new  (const PpSheetJob *job,
                                guint             job_index);
 void        pp_job_words_free (PpJobWords       *self);
+
+/* Headings over the figures: "from left, mm". (transfer none) */
+const char *pp_from_left_heading (PpUnits           units);
+const char *pp_from_top_heading  (PpUnits           units);
+/* Whether some piece stands out over the glass. */
+gboolean    pp_stands_over       (const PpCheck    *check);
 
 /* Of a step of the plan. */
 typedef struct

@@ -17,6 +17,7 @@ import subprocess
 import sys
 import tempfile
 import xml.etree.ElementTree as ElementTree
+import zlib
 
 HERE = pathlib.Path(__file__).parent
 SVG = '{http://www.w3.org/2000/svg}'
@@ -129,9 +130,19 @@ def check_svg_size(sheets, width, height):
 
 def check_png_size(sheets, width, height):
     for path in sheets.path.glob('*.png'):
-        pixels = struct.unpack('>II', path.read_bytes()[16:24])
+        data = path.read_bytes()
+        pixels = struct.unpack('>II', data[16:24])
         for got, points in zip(pixels, (width, height)):
             need(abs(got - points / 72 * 150) <= 0.5, f'{path.name}: {pixels}')
+        check_png_resolution(data)
+
+
+def check_png_resolution(data):
+    """Chunk pHYs as in the PNG specification, 11.3.5.3."""
+    at = data.index(b'pHYs')
+    across, down, unit = struct.unpack('>IIB', data[at + 4:at + 13])
+    need((across, down, unit) == (round(150 / 0.0254), round(150 / 0.0254), 1), 'pixels a metre')
+    need(struct.unpack('>I', data[at + 13:at + 17])[0] == zlib.crc32(data[at:at + 13]), 'its sum')
 
 
 def rows_of(text, names):
