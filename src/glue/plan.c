@@ -70,8 +70,8 @@ find_rank (GHashTable    *ranks,
 }
 
 static void
-add_tasks (Work          *work,
-           const PpPlan  *plan)
+add_tasks (Work         *work,
+           const PpPlan *plan)
 {
   const PpOrder *order = plan->order;
   g_autoptr (GHashTable) ranks = find_ranks (plan->check->panel);
@@ -258,8 +258,8 @@ say_too_large (const PpPlan *plan,
   g_autofree char *takes = pp_volume_format (task->volume);
   g_autofree char *largest = pp_volume_format (plan->check->panel->adhesive->largest_mix);
 
-  return g_strdup_printf (_("%s takes %s of glue, more than the largest mix, %s. Let it lie closer "
-                            "to what is beneath, or allow larger mixes if the glue can take it."),
+  return g_strdup_printf (_("%s takes %s of glue at once, but the largest mix is %s. Allow a larger "
+                            "mix if the glue can take it, or let the gap be less."),
                           name, takes, largest);
 }
 
@@ -337,6 +337,8 @@ pp_plan_new (const PpCheck  *check,
   if (schedule == NULL)
     return NULL;
   read_schedule (self, &work, schedule);
+  if (progress != NULL)
+    progress (1, data);
 
   return g_steal_pointer (&self);
 }
