@@ -143,7 +143,7 @@ make_panel (TestDraft *draft)
   g_autoptr (PpAdhesive) adhesive = pp_adhesive_new (&draft->adhesive, &error);
   PpPanel *panel;
 
-  if (draft->wire.from != NULL)
+  if (*draft->wire.from != '\0')
     wire = pp_wire_new (&draft->wire, &error);
   g_assert_no_error (error);
   draft->panel.wire = wire;
