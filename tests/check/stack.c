@@ -46,11 +46,11 @@ test_draft_set_back (TestDraft          *self,
                      const PpBackground *back)
 {
   g_autoptr (GError) error = NULL;
+  const PpBackground *old = self->panel.background; /* may lend `back` its strings */
 
-  if (self->panel.background != NULL)
-    pp_background_unref (self->panel.background);
   self->panel.background = pp_background_new (back, &error);
   g_assert_no_error (error);
+  pp_background_unref (old);
 }
 
 void
