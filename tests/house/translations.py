@@ -29,10 +29,12 @@ def listed():
     return [line for line in LIST.read_text(encoding='utf-8').splitlines() if line and not line.startswith('#')]
 
 
+marked = wanted()
 if sys.argv[1:] == ['--write']:
-    LIST.write_text(''.join(f'{path}\n' for path in wanted()), encoding='utf-8')
+    LIST.write_text(''.join(f'{path}\n' for path in marked), encoding='utf-8')
     sys.exit(0)
-missing = [f'{path}: has words to translate, is not listed' for path in wanted() if path not in listed()]
-idle = [f'{path}: is listed, has no words to translate' for path in listed() if path not in wanted()]
-order = [] if listed() == sorted(set(listed())) else ['the list is not sorted, or names a file twice']
+there = listed()
+missing = [f'{path}: has words to translate, is not listed' for path in marked if path not in there]
+idle = [f'{path}: is listed, has no words to translate' for path in there if path not in marked]
+order = [] if there == sorted(set(there)) else ['the list is not sorted, or names a file twice']
 tree.report([('every file is listed', missing), ('no file too many', idle), ('sorted', order)])
