@@ -1,0 +1,159 @@
+/* composition-findings.c: even groups of flowers, pieces over the edge, more placed than there are.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "check/piece-name.h"
+#include "check/questions.h"
+
+#include "panel/i18n.h"
+#include "panel/measure.h"
+
+#define MOST_COUNTED 8 /* flowers; above, the eye does not count */
+
+static PpPoint
+middle_of_group (const PpScene *scene,
+                 const PpGroup *group)
+{
+  PpBox box = pp_box_empty ();
+
+  for (guint i = 0; i < group->n_members; i++)
+    box = pp_box_union (box, scene->bodies[group->members[i]]->box);
+  return pp_box_middle (box);
+}
+
+static void
+ask_group (PpFindings    *findings,
+           const PpScene *scene,
+           const PpGroup *group)
+{
+  g_autoptr (GPtrArray) ids = g_ptr_array_new ();
+  PpFinding finding = { .code = "even-group", .level = PP_LEVEL_CAUTION,
+                        .origin = PP_ORIGIN_PRACTICE, .value = group->flowers, .limit = NAN };
+  char *text;
+
+  if (group->flowers == 0 || group->flowers % 2 == 1 || group->flowers > MOST_COUNTED)
+    return;
+  for (guint i = 0; i < group->n_members; i++)
+    g_ptr_array_add (ids, (gpointer) scene->bodies[group->members[i]]->placement->id);
+  g_ptr_array_add (ids, NULL);
+  finding.about = (const char * const *) ids->pdata;
+  finding.at = middle_of_group (scene, group);
+  if (group->name != NULL)
+    text = g_strdup_printf (_("The group %s has %u flowers. An odd number looks livelier: one more, "
+                              "one fewer, or group them another way."), group->name,
+                            group->flowers);
+  else
+    text = g_strdup_printf (_("%u flowers stand together. An odd number looks livelier: one more, "
+                              "one fewer, or group them another way."), group->flowers);
+  pp_findings_add (findings, finding, text);
+}
+
+static void
+ask_overhang (PpFindings    *findings,
+              const PpScene *scene,
+              guint          index,
+              double         overhang)
+{
+  const PpBody *body = scene->bodies[index];
+  double limit = body->width / 2;
+  gboolean is_far = pp_is_over (overhang, limit);
+  g_autofree char *name = NULL;
+  g_autofree char *distance = NULL;
+  PpFinding finding = {
+    .code = "overhang",
+    .level = is_far ? PP_LEVEL_CAUTION : PP_LEVEL_NOTE,
+    .at = body->centroid,
+    .about = PP_ABOUT (body->placement->id),
+    .value = overhang,
+    .limit = limit,
+  };
+
+  if (overhang <= 0)
+    return;
+  name = pp_piece_name_of (scene, index);
+  distance = pp_length_format (overhang, scene->panel->units);
+  if (is_far)
+    pp_findings_add (findings, finding,
+                     g_strdup_printf (_("%s reaches %s beyond the edge, more than half its width. "
+                                        "Move it farther onto the glass."), name, distance));
+  else
+    pp_findings_add (findings, finding,
+                     g_strdup_printf (_("%s reaches %s beyond the edge. Allow for it when packing "
+                                        "and hanging."), name, distance));
+}
+
+/* Where the first copy lies that is one too many. */
+static PpPoint
+find_extra (const PpScene *scene,
+            const PpPiece *piece)
+{
+  guint left = piece->count;
+
+  for (guint i = 0; i < scene->n_bodies; i++)
+    if (g_str_equal (scene->bodies[i]->placement->piece, piece->id) && left-- == 0)
+      return scene->bodies[i]->centroid;
+  return scene->background_centroid;
+}
+
+static void
+ask_stock (PpFindings    *findings,
+           const PpScene *scene,
+           const PpPiece *piece,
+           guint          placed)
+{
+  PpFinding finding = {
+    .code = "stock",
+    .level = PP_LEVEL_FAULT,
+    .about = PP_ABOUT (piece->id),
+    .value = placed,
+    .limit = piece->count,
+  };
+
+  if (placed <= piece->count)
+    return;
+  finding.at = find_extra (scene, piece);
+  pp_findings_add (findings, finding,
+                   g_strdup_printf (ngettext ("%s: %u is placed, but there are only %u. Make more "
+                                              "or take some off.",
+                                              "%s: %u are placed, but there are only %u. Make more "
+                                              "or take some off.", placed),
+                                    *piece->name != '\0' ? piece->name : piece->id, placed,
+                                    piece->count));
+}
+
+/* Copies placed of each tray piece, by id; asking the panel for each would take the product of
+ * both lists. (transfer full) */
+static GHashTable *
+count_placed (const PpPanel *panel)
+{
+  GHashTable *counts = g_hash_table_new (g_str_hash, g_str_equal);
+
+  for (guint i = 0; i < panel->placements->len; i++)
+    {
+      const char *piece = pp_panel_placement (panel, i)->piece;
+      guint count = GPOINTER_TO_UINT (g_hash_table_lookup (counts, piece));
+
+      g_hash_table_insert (counts, (gpointer) piece, GUINT_TO_POINTER (count + 1));
+    }
+  return counts;
+}
+
+void
+pp_ask_composition (PpFindings          *findings,
+                    const PpScene       *scene,
+                    const PpComposition *composition)
+{
+  g_autoptr (GHashTable) counts = count_placed (scene->panel);
+
+  for (guint i = 0; i < composition->n_groups; i++)
+    ask_group (findings, scene, &composition->groups[i]);
+  for (guint i = 0; i < scene->n_bodies; i++)
+    ask_overhang (findings, scene, i, composition->overhang[i]);
+  for (guint i = 0; i < scene->panel->tray->len; i++)
+    {
+      const PpPiece *piece = pp_panel_piece (scene->panel, i);
+
+      ask_stock (findings, scene, piece,
+                 GPOINTER_TO_UINT (g_hash_table_lookup (counts, piece->id)));
+    }
+}

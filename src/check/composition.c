@@ -1,0 +1,249 @@
+/* composition.c: groups of flowers, weight for the eye, height over the vase, overhang.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "check/composition.h"
+
+#include "panel/tolerance.h"
+#include "shape/polygon.h"
+
+/* Which group each placement is in, as the least placement of it: chains are followed up `root`,
+ * which only ever points to an earlier placement or itself. */
+static guint
+find_root (const guint *root,
+           guint        i)
+{
+  while (root[i] != i)
+    i = root[i];
+  return i;
+}
+
+static void
+join (guint *root,
+      guint  i,
+      guint  j)
+{
+  guint a = find_root (root, i), b = find_root (root, j);
+
+  root[MAX (a, b)] = MIN (a, b);
+}
+
+static gboolean
+is_lone_flower (const PpBody *body)
+{
+  return body->placement->group == NULL && body->piece->kind == PP_KIND_FLOWER;
+}
+
+static gboolean
+belong_together (const PpBody *a,
+                 const PpBody *b,
+                 double        reach)
+{
+  if (a->placement->group != NULL && b->placement->group != NULL)
+    return g_str_equal (a->placement->group, b->placement->group);
+  return is_lone_flower (a) && is_lone_flower (b)
+         && pp_box_meets (pp_box_grow (a->box, reach + PP_TIE), b->box)
+         && pp_region_distance (a->region, b->region) <= reach + PP_TIE;
+}
+
+/* (transfer full), n_bodies long */
+static guint *
+find_roots (const PpScene *scene)
+{
+  double reach = pp_panel_get_limit (scene->panel, PP_LIMIT_GROUP);
+  guint *root = g_new (guint, scene->n_bodies + 1);
+
+  for (guint i = 0; i < scene->n_bodies; i++)
+    {
+      root[i] = i;
+      for (guint j = 0; j < i; j++)
+        if (find_root (root, j) != find_root (root, i)
+            && belong_together (scene->bodies[i], scene->bodies[j], reach))
+          join (root, i, j);
+    }
+  return root;
+}
+
+static PpGroup
+gather_group (const PpScene *scene,
+              const guint   *root,
+              guint          first)
+{
+  GArray *members = g_array_new (FALSE, FALSE, sizeof (guint));
+  PpGroup group = { .name = scene->bodies[first]->placement->group };
+
+  for (guint i = first; i < scene->n_bodies; i++)
+    if (find_root (root, i) == first)
+      {
+        g_array_append_val (members, i);
+        group.flowers += scene->bodies[i]->piece->kind == PP_KIND_FLOWER;
+      }
+  group.n_members = members->len;
+  group.members = (guint *) (gpointer) g_array_free (members, FALSE);
+  return group;
+}
+
+static void
+find_groups (PpComposition *self,
+             const PpScene *scene)
+{
+  g_autofree guint *root = find_roots (scene);
+  GArray *groups = g_array_new (FALSE, FALSE, sizeof (PpGroup));
+
+  for (guint i = 0; i < scene->n_bodies; i++)
+    if (root[i] == i && (scene->bodies[i]->placement->group != NULL
+                         || is_lone_flower (scene->bodies[i])))
+      {
+        PpGroup group = gather_group (scene, root, i);
+
+        g_array_append_val (groups, group);
+      }
+  self->n_groups = groups->len;
+  self->groups = (PpGroup *) (gpointer) g_array_free (groups, FALSE);
+}
+
+/* The integral of min (x, middle) along dy from a to b. Round a closed ring it is the area to the
+ * left of the line x = middle, exactly, as the divergence of (min (x, middle), 0) is 1 there and
+ * 0 to the right. */
+static double
+sweep_left (PpPoint a,
+            PpPoint b,
+            double  middle)
+{
+  double left = fmin (a.x, middle) - middle, right = fmin (b.x, middle) - middle;
+  double share = 1;
+
+  if ((a.x < middle) != (b.x < middle))
+    share = (a.x < middle ? middle - a.x : middle - b.x) / fabs (b.x - a.x);
+  return (left + right) / 2 * share * (b.y - a.y);
+}
+
+static double
+area_left_of (const PpOutline *outline,
+              double           middle)
+{
+  double sum = 0;
+
+  for (guint r = 0; r < pp_outline_get_n_rings (outline); r++)
+    {
+      guint n;
+      const PpPoint *p = pp_outline_get_ring (outline, r, &n);
+      double ring = 0;
+
+      for (guint i = 0; i + 1 < n; i++)
+        ring += sweep_left (p[i], p[i + 1], middle);
+      sum += r == 0 ? fabs (ring) : -fabs (ring);
+    }
+  return sum;
+}
+
+static void
+weigh (PpComposition   *self,
+       const PpOutline *outline,
+       double           area,
+       double           transmittance,
+       double           middle)
+{
+  double left = area_left_of (outline, middle);
+
+  self->left += left * (1 - transmittance);
+  self->right += (area - left) * (1 - transmittance);
+}
+
+static void
+weigh_all (PpComposition *self,
+           const PpScene *scene)
+{
+  double middle = pp_box_middle (pp_background_get_box (scene->panel->background)).x;
+
+  for (guint i = 0; i < scene->n_parts; i++)
+    weigh (self, scene->parts[i].fused->outline, pp_outline_area (scene->parts[i].fused->outline),
+           scene->parts[i].fused->glass.transmittance, middle);
+  for (guint i = 0; i < scene->n_bodies; i++)
+    weigh (self, scene->bodies[i]->outline, pp_outline_area (scene->bodies[i]->outline),
+           scene->bodies[i]->piece->transmittance, middle);
+}
+
+static const PpPart *
+find_vase (const PpScene *scene)
+{
+  for (guint i = 0; i < scene->n_parts; i++)
+    if (scene->parts[i].fused->role == PP_ROLE_VASE)
+      return &scene->parts[i];
+  return NULL;
+}
+
+static double
+find_vase_ratio (const PpScene *scene)
+{
+  const PpPart *vase = find_vase (scene);
+  double top = INFINITY;
+  PpBox box;
+
+  for (guint i = 0; i < scene->n_bodies; i++)
+    if (scene->bodies[i]->piece->kind == PP_KIND_FLOWER
+        || scene->bodies[i]->piece->kind == PP_KIND_BUD)
+      top = fmin (top, scene->bodies[i]->box.y0);
+  if (vase == NULL || isinf (top))
+    return NAN;
+  box = pp_outline_get_box (vase->fused->outline); /* of a ring with an inside: not 0 high */
+  return fmax (0, (box.y0 - top) / pp_box_height (box));
+}
+
+/* A box whose corners lie on a convex background lies on it wholly. */
+static gboolean
+is_plainly_inside (const PpScene *scene,
+                   PpBox          box)
+{
+  return scene->panel->background->shape != PP_SHAPE_FREE
+         && pp_region_contains (scene->background, (PpPoint) { box.x0, box.y0 })
+         && pp_region_contains (scene->background, (PpPoint) { box.x1, box.y0 })
+         && pp_region_contains (scene->background, (PpPoint) { box.x1, box.y1 })
+         && pp_region_contains (scene->background, (PpPoint) { box.x0, box.y1 });
+}
+
+static double
+find_overhang (const PpScene *scene,
+               const PpBody  *body)
+{
+  guint n;
+  const PpPoint *p = pp_outline_get_ring (body->outline, 0, &n);
+  g_autoptr (PpRegion) outside = NULL;
+  double greatest = 0;
+
+  if (is_plainly_inside (scene, body->box))
+    return 0;
+  outside = pp_region_difference (body->region, scene->background);
+  if (pp_region_get_area (outside) <= PP_TIE)
+    return 0;
+  for (guint i = 0; i + 1 < n; i++)
+    if (!pp_region_contains (scene->background, p[i]))
+      greatest = fmax (greatest, pp_region_point_to_border (scene->background, p[i]));
+  return greatest;
+}
+
+PpComposition *
+pp_composition_new (const PpScene *scene)
+{
+  PpComposition *self = g_new0 (PpComposition, 1);
+
+  find_groups (self, scene);
+  weigh_all (self, scene);
+  self->vase_ratio = find_vase_ratio (scene);
+  self->overhang = g_new0 (double, scene->n_bodies);
+  for (guint i = 0; i < scene->n_bodies; i++)
+    self->overhang[i] = find_overhang (scene, scene->bodies[i]);
+  return self;
+}
+
+void
+pp_composition_free (PpComposition *self)
+{
+  if (self == NULL)
+    return;
+  for (guint i = 0; i < self->n_groups; i++)
+    g_free (self->groups[i].members);
+  g_free (self->groups);
+  g_free (self->overhang);
+  g_free (self);
+}

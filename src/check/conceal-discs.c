@@ -1,0 +1,181 @@
+/* conceal-discs.c: how much of the knots and holes the pieces hide.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The disc is split along the pieces into faces, each with what shines through all that lies over
+ * it. A face that is hidden is done with; faces through which the same share shines become one,
+ * so that a heap of pieces of the same glass stays a handful of faces.
+ */
+#include "check/conceal-private.h"
+
+#include "check/finding.h"
+
+/* A part of the disc that is not hidden yet. */
+typedef struct
+{
+  PpRegion *region;
+  double    through;
+} Face;
+
+static void
+face_clear (gpointer data)
+{
+  pp_region_unref (((Face *) data)->region);
+}
+
+static GArray *
+faces_new (void)
+{
+  GArray *faces = g_array_new (FALSE, FALSE, sizeof (Face));
+
+  g_array_set_clear_func (faces, face_clear);
+  return faces;
+}
+
+/* Takes `region`. */
+static void
+add_face (GArray   *faces,
+          PpRegion *region,
+          double    through,
+          double    opaque)
+{
+  Face face = { region, through };
+
+  if (pp_region_get_area (region) <= 0 || !pp_is_over (through, opaque))
+    {
+      pp_region_unref (region);
+      return;
+    }
+  for (guint i = 0; i < faces->len; i++)
+    {
+      Face *other = &g_array_index (faces, Face, i);
+
+      if (fabs (other->through - through) <= PP_TIE * PP_TIE)
+        {
+          PpRegion *both[] = { other->region, region };
+
+          other->region = pp_region_union (both, G_N_ELEMENTS (both));
+          pp_region_unref (both[0]);
+          pp_region_unref (both[1]);
+          return;
+        }
+    }
+  g_array_append_val (faces, face);
+}
+
+/* A piece, or what is left of it when drawn in, and what shines through it. */
+typedef struct
+{
+  PpRegion *region;
+  double    through;
+} Screen;
+
+static void
+screen_clear (gpointer data)
+{
+  pp_region_unref (((Screen *) data)->region);
+}
+
+static int
+compare_screens (gconstpointer a,
+                 gconstpointer b)
+{
+  const Screen *p = a, *q = b;
+
+  return p->through < q->through ? -1 : p->through > q->through;
+}
+
+/* The pieces over a box, the darkest first: they leave the least to split. (transfer full) */
+static GArray *
+find_screens (const PpScene *scene,
+              PpRest       **rests,
+              PpBox          reach,
+              gboolean       drawn_in)
+{
+  GArray *screens = g_array_new (FALSE, FALSE, sizeof (Screen));
+
+  g_array_set_clear_func (screens, screen_clear);
+  for (guint i = 0; i < scene->n_bodies; i++)
+    {
+      const PpBody *body = scene->bodies[i];
+      Screen screen = { .through = body->piece->transmittance };
+
+      if (!pp_conceal_counts (rests, i) || !pp_box_meets (body->box, reach))
+        continue;
+      screen.region = drawn_in ? pp_conceal_draw_in (scene, i) : pp_region_ref (body->region);
+      g_array_append_val (screens, screen);
+    }
+  g_array_sort (screens, compare_screens);
+  return screens;
+}
+
+/* `faces` split by one piece; (transfer full). */
+static GArray *
+split_faces (GArray       *faces,
+             const Screen *screen,
+             double        opaque)
+{
+  GArray *split = faces_new ();
+
+  for (guint i = 0; i < faces->len; i++)
+    {
+      const Face *face = &g_array_index (faces, Face, i);
+
+      add_face (split, pp_region_intersection (face->region, screen->region),
+                face->through * screen->through, opaque);
+      add_face (split, pp_region_difference (face->region, screen->region), face->through, opaque);
+    }
+  return split;
+}
+
+static double
+share_of (const PpScene *scene,
+          PpRest       **rests,
+          PpRegion      *disc,
+          gboolean       drawn_in)
+{
+  g_autoptr (GArray) screens = find_screens (scene, rests, pp_region_get_box (disc), drawn_in);
+  g_autoptr (GArray) faces = faces_new ();
+  double opaque = pp_panel_get_limit (scene->panel, PP_LIMIT_OPAQUE);
+  double area = pp_region_get_area (disc), shown = 0;
+
+  if (area <= 0) /* nothing to see */
+    return 1;
+  add_face (faces, pp_region_ref (disc), 1, opaque);
+  for (guint i = 0; i < screens->len; i++)
+    {
+      GArray *split = split_faces (faces, &g_array_index (screens, Screen, i), opaque);
+
+      g_array_unref (faces);
+      faces = split;
+    }
+  for (guint i = 0; i < faces->len; i++)
+    shown += pp_region_get_area (g_array_index (faces, Face, i).region);
+  return CLAMP (1 - shown / area, 0, 1);
+}
+
+void
+pp_conceal_share_discs (PpConceal     *self,
+                        const PpScene *scene,
+                        PpRest       **rests)
+{
+  self->n_holes = scene->panel->holes->len;
+  self->holes = g_new0 (PpDiscShare, self->n_holes);
+  for (guint i = 0; i < self->n_holes; i++)
+    {
+      const PpHole *hole = pp_panel_hole (scene->panel, i);
+      g_autoptr (PpRegion) disc = pp_region_new_disc ((PpPoint) { hole->x, hole->y },
+                                                      hole->diameter / 2);
+
+      self->holes[i] = (PpDiscShare) { share_of (scene, rests, disc, FALSE), NAN };
+    }
+  for (guint k = 0; k < scene->n_knots; k++)
+    {
+      const PpHole *hole = pp_scene_knot_hole (scene, k);
+      g_autoptr (PpRegion) disc = pp_region_new_disc ((PpPoint) { hole->x, hole->y },
+                                                      scene->panel->wire->knot_diameter / 2);
+
+      self->knots[k] = (PpDiscShare) { share_of (scene, rests, disc, FALSE),
+                                       share_of (scene, rests, disc, TRUE) };
+    }
+}

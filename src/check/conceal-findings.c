@@ -1,0 +1,268 @@
+/* conceal-findings.c: wire, knots and holes that can be seen from the front.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "check/conceal-private.h"
+#include "check/piece-name.h"
+#include "check/questions.h"
+
+#include "panel/i18n.h"
+#include "panel/measure.h"
+
+/* The placement whose outline is nearest to `p`, FALSE without any. */
+static gboolean
+find_nearest (const PpScene *scene,
+              PpPoint        p,
+              guint         *index)
+{
+  double least = INFINITY;
+
+  for (guint i = 0; i < scene->n_bodies; i++)
+    {
+      double distance = pp_region_point_to_border (scene->bodies[i]->region, p);
+
+      if (pp_is_under (distance, least))
+        {
+          least = distance;
+          *index = i;
+        }
+    }
+  return scene->n_bodies > 0;
+}
+
+/* "left of Mallow", or the place itself where there is no piece to go by. (transfer full) */
+static char *
+describe_place (const PpScene *scene,
+                PpPoint        p)
+{
+  guint index = 0;
+  g_autofree char *name = NULL;
+  PpPoint middle;
+  double dx, dy;
+
+  if (!find_nearest (scene, p, &index))
+    return pp_place_format (scene->panel, p);
+  name = pp_piece_name_of (scene, index);
+  middle = scene->bodies[index]->centroid;
+  dx = p.x - middle.x;
+  dy = p.y - middle.y;
+  /* Translators: these four say where on the panel something is, "19 mm of wire shows, left of
+   * Mallow." */
+  if (fabs (dx) >= fabs (dy))
+    return g_strdup_printf (dx < 0 ? _("left of %s") : _("right of %s"), name);
+  return g_strdup_printf (dy < 0 ? _("above %s") : _("below %s"), name);
+}
+
+/* The longest stretch in plain view that is not beyond the glass. */
+static const PpExposed *
+find_longest (const PpPath *path,
+              guint        *n)
+{
+  const PpExposed *longest = NULL;
+
+  *n = 0;
+  for (guint i = 0; i < path->n_exposed; i++)
+    if (!path->exposed[i].beyond)
+      {
+        (*n)++;
+        if (longest == NULL || pp_is_over (path->exposed[i].length, longest->length))
+          longest = &path->exposed[i];
+      }
+  return longest;
+}
+
+static PpPoint
+midway (PpPoint a,
+        PpPoint b)
+{
+  return (PpPoint) { (a.x + b.x) / 2, (a.y + b.y) / 2 };
+}
+
+static PpPoint
+middle_of_holes (const PpScene *scene)
+{
+  const PpHole *from = pp_scene_knot_hole (scene, 0), *to = pp_scene_knot_hole (scene, 1);
+
+  return midway ((PpPoint) { from->x, from->y }, (PpPoint) { to->x, to->y });
+}
+
+/* (transfer full) */
+static char *
+describe_wire (const PpScene *scene,
+               double         exposed,
+               PpPoint        at,
+               guint          n_stretches)
+{
+  g_autofree char *length = pp_length_format (exposed, scene->panel->units);
+  g_autofree char *place = describe_place (scene, at);
+
+  if (n_stretches == 1)
+    return g_strdup_printf (_("%s of wire shows, %s. Move a piece over it."), length, place);
+  return g_strdup_printf (_("%s of wire shows in %u places, the longest %s. Move pieces over them."),
+                          length, n_stretches, place);
+}
+
+/* FALSE if there is nothing to say. */
+static gboolean
+ask_wire (PpFindings      *findings,
+          const PpScene   *scene,
+          const PpConceal *conceal)
+{
+  double fault = pp_panel_get_limit (scene->panel, PP_LIMIT_EXPOSED_FAULT);
+  double caution = pp_panel_get_limit (scene->panel, PP_LIMIT_EXPOSED_CAUTION);
+  double exposed = pp_path_get_exposed (&conceal->hung);
+  guint n;
+  const PpExposed *longest = find_longest (&conceal->hung, &n);
+  gboolean is_fault = pp_is_over (exposed, fault);
+  PpFinding finding = {
+    .code = "wire-shows",
+    .level = is_fault ? PP_LEVEL_FAULT : PP_LEVEL_CAUTION,
+    .about = PP_ABOUT ("wire"),
+    .value = exposed,
+    .limit = is_fault ? fault : caution,
+  };
+
+  if (!is_fault && !pp_is_over (exposed, caution))
+    return FALSE;
+  finding.at = midway (longest->from, longest->to);
+  pp_findings_add (findings, finding, describe_wire (scene, exposed, finding.at, n));
+  return TRUE;
+}
+
+static void
+ask_wire_barely (PpFindings      *findings,
+                 const PpScene   *scene,
+                 const PpConceal *conceal)
+{
+  double limit = pp_panel_get_limit (scene->panel, PP_LIMIT_EXPOSED_CAUTION);
+  g_autofree char *length = NULL;
+  g_autofree char *shift = NULL;
+  PpFinding finding = {
+    .code = "hidden-barely",
+    .level = PP_LEVEL_CAUTION,
+    .at = middle_of_holes (scene),
+    .about = PP_ABOUT ("wire"),
+    .value = conceal->barely,
+    .limit = limit,
+  };
+
+  if (!pp_is_over (conceal->barely, limit))
+    return;
+  length = pp_length_format (conceal->barely, scene->panel->units);
+  shift = pp_length_format (pp_panel_get_limit (scene->panel, PP_LIMIT_PLACE),
+                            scene->panel->units);
+  pp_findings_add (findings, finding,
+                   g_strdup_printf (_("The wire is only just hidden: %s of it may show if pieces "
+                                      "land up to %s off. Let them reach farther over it."),
+                                    length, shift));
+}
+
+static void
+ask_aslant (PpFindings      *findings,
+            const PpScene   *scene,
+            const PpConceal *conceal)
+{
+  const PpView *worst = &conceal->worst;
+  PpFinding finding = {
+    .code = "shows-aslant",
+    .level = PP_LEVEL_NOTE,
+    .at = middle_of_holes (scene),
+    .about = PP_ABOUT ("wire"),
+    .value = worst->share,
+    .limit = 1,
+  };
+  /* Translators: these say from where the panel is seen. */
+  const char *sides[3][3] = {
+    { _("from the left and below"), _("from the left"), _("from the left and above") },
+    { _("from below"), _("straight on"), _("from above") },
+    { _("from the right and below"), _("from the right"), _("from the right and above") },
+  };
+  int h = (worst->sideways > 0) - (worst->sideways < 0);
+  int v = (worst->updown > 0) - (worst->updown < 0);
+
+  if (!pp_is_under (worst->share, 1))
+    return;
+  /* Never "0 %" of something that shows. */
+  pp_findings_add (findings, finding,
+                   g_strdup_printf (_("Seen %s, %d %% of the wire shows. Let pieces reach farther "
+                                      "over it."), sides[h + 1][v + 1],
+                                    (int) fmax (1, round (100 * (1 - worst->share)))));
+}
+
+/* One knot or hole. Takes `text`. */
+static void
+say_disc (PpFindings    *findings,
+          const PpScene *scene,
+          const PpHole  *hole,
+          const char    *code,
+          PpLevel        level,
+          double         share,
+          char          *text)
+{
+  PpFinding finding = {
+    .code = code,
+    .level = level,
+    .at = { hole->x, hole->y },
+    .about = PP_ABOUT (hole->id),
+    .value = share,
+    .limit = pp_panel_get_limit (scene->panel, PP_LIMIT_KNOT_SHARE),
+  };
+
+  pp_findings_add (findings, finding, text);
+}
+
+static void
+ask_knot (PpFindings        *findings,
+          const PpScene     *scene,
+          const PpDiscShare *knot,
+          const PpHole      *hole)
+{
+  double limit = pp_panel_get_limit (scene->panel, PP_LIMIT_KNOT_SHARE);
+  g_autofree char *place = pp_place_format (scene->panel, (PpPoint) { hole->x, hole->y });
+
+  if (pp_is_under (knot->share, limit))
+    say_disc (findings, scene, hole, "knot-shows", PP_LEVEL_FAULT, knot->share,
+              g_strdup_printf (_("The knot %s shows. Move a piece over it."), place));
+  else if (pp_is_under (knot->barely, limit))
+    say_disc (findings, scene, hole, "knot-barely", PP_LEVEL_CAUTION, knot->barely,
+              g_strdup_printf (_("The knot %s is only just hidden. Move a piece farther over it."),
+                               place));
+}
+
+static void
+ask_hole (PpFindings        *findings,
+          const PpScene     *scene,
+          const PpDiscShare *share,
+          guint              index)
+{
+  const PpHole *hole = pp_panel_hole (scene->panel, index);
+  g_autofree char *place = NULL;
+
+  if (scene->n_knots > 0 && ((guint) scene->knots[0] == index || (guint) scene->knots[1] == index))
+    return;
+  if (!pp_is_under (share->share, pp_panel_get_limit (scene->panel, PP_LIMIT_KNOT_SHARE)))
+    return;
+  place = pp_place_format (scene->panel, (PpPoint) { hole->x, hole->y });
+  say_disc (findings, scene, hole, "hole-shows", PP_LEVEL_CAUTION, share->share,
+            g_strdup_printf (_("The hole %s, in which no wire ends, shows. Move a piece over it."),
+                             place));
+}
+
+void
+pp_ask_concealment (PpFindings      *findings,
+                    const PpScene   *scene,
+                    const PpConceal *conceal)
+{
+  if (conceal == NULL)
+    return;
+  if (conceal->has_wire)
+    {
+      if (!ask_wire (findings, scene, conceal))
+        ask_wire_barely (findings, scene, conceal);
+      ask_aslant (findings, scene, conceal);
+    }
+  for (guint k = 0; k < scene->n_knots; k++)
+    ask_knot (findings, scene, &conceal->knots[k], pp_scene_knot_hole (scene, k));
+  for (guint i = 0; i < conceal->n_holes; i++)
+    ask_hole (findings, scene, &conceal->holes[i], i);
+}

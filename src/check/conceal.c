@@ -1,0 +1,369 @@
+/* conceal.c: how much of the wire is hidden, straight on.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Exact: the wire's centre line and its two edges are cut wherever one of them meets an outline.
+ * Between two cuts nothing changes on any of the three, so one look at the middle settles it.
+ */
+#include "check/conceal-private.h"
+
+#include "check/cover.h"
+#include "check/finding.h"
+
+/* What lies before the wire. The outlines made for drawn in pieces are held by `made`. */
+typedef struct
+{
+  PpCover    background;
+  GArray    *covers; /* PpCover: fused parts and pieces */
+  GPtrArray *made;
+  double     opaque;
+  double     radius; /* mm, of the wire */
+} Sight;
+
+PpRun
+pp_run_lying (const PpScene *scene)
+{
+  const PpHole *from = pp_scene_knot_hole (scene, 0), *to = pp_scene_knot_hole (scene, 1);
+
+  return (PpRun) { .points = { { from->x, from->y }, { to->x, to->y } }, .n_legs = 1 };
+}
+
+PpRun
+pp_run_hung (const PpScene *scene,
+             const PpHang  *hang)
+{
+  PpRun run = pp_run_lying (scene);
+
+  if (hang->is_taut)
+    return run;
+  run.points[2] = run.points[1];
+  run.points[1] = hang->hook;
+  run.n_legs = 2;
+  return run;
+}
+
+PpLeg
+pp_run_get_leg (const PpRun *self,
+                guint        leg)
+{
+  PpPoint a = self->points[leg], b = self->points[leg + 1];
+  PpLeg result = { .from = a, .length = pp_point_distance (a, b) };
+
+  if (result.length <= PP_NO_LENGTH)
+    return (PpLeg) { .from = a };
+  result.direction = (PpPoint) { (b.x - a.x) / result.length, (b.y - a.y) / result.length };
+  result.normal = (PpPoint) { -result.direction.y, result.direction.x };
+  return result;
+}
+
+PpPoint
+pp_leg_point (const PpLeg *self,
+              double       along,
+              double       aside)
+{
+  return (PpPoint) { self->from.x + along * self->direction.x + aside * self->normal.x,
+                     self->from.y + along * self->direction.y + aside * self->normal.y };
+}
+
+PpBox
+pp_run_get_box (const PpRun *self,
+                double       radius)
+{
+  PpBox box = pp_box_empty ();
+
+  for (guint i = 0; i <= self->n_legs; i++)
+    box = pp_box_add_point (box, self->points[i]);
+  return pp_box_grow (box, radius + PP_TIE);
+}
+
+gboolean
+pp_conceal_counts (PpRest **rests,
+                   guint    index)
+{
+  return rests[index]->state != PP_STATE_FLOATS;
+}
+
+PpRegion *
+pp_conceal_draw_in (const PpScene *scene,
+                    guint          index)
+{
+  return pp_region_inset (scene->bodies[index]->region,
+                          pp_panel_get_limit (scene->panel, PP_LIMIT_PLACE));
+}
+
+static void
+add_cover (GArray          *covers,
+           const PpOutline *outline,
+           double           transmittance,
+           PpBox            reach)
+{
+  PpCover cover = pp_cover_make (outline, transmittance);
+
+  if (pp_box_meets (cover.box, reach))
+    g_array_append_val (covers, cover);
+}
+
+static void
+hold_outline (const PpOutline *polygon,
+              gpointer         data)
+{
+  g_ptr_array_add (data, pp_outline_ref (polygon));
+}
+
+/* Each polygon of a piece drawn in covers on its own: they do not overlap. */
+static void
+add_drawn_in (Sight         *sight,
+              const PpScene *scene,
+              guint          index,
+              PpBox          reach)
+{
+  g_autoptr (PpRegion) region = pp_conceal_draw_in (scene, index);
+  guint first = sight->made->len;
+
+  pp_region_foreach (region, hold_outline, sight->made);
+  for (guint i = first; i < sight->made->len; i++)
+    add_cover (sight->covers, g_ptr_array_index (sight->made, i),
+               scene->bodies[index]->piece->transmittance, reach);
+}
+
+static void
+sight_init (Sight         *self,
+            const PpScene *scene,
+            PpRest       **rests,
+            const PpRun   *run,
+            gboolean       drawn_in)
+{
+  const PpPanel *panel = scene->panel;
+  double radius = panel->wire->diameter / 2;
+  PpBox reach = pp_run_get_box (run, radius);
+
+  *self = (Sight) {
+    .background = pp_cover_make (scene->background_outline, panel->background->glass.transmittance),
+    .covers = g_array_new (FALSE, FALSE, sizeof (PpCover)),
+    .made = g_ptr_array_new_with_free_func ((GDestroyNotify) pp_outline_unref),
+    .opaque = pp_panel_get_limit (panel, PP_LIMIT_OPAQUE),
+    .radius = radius,
+  };
+  for (guint i = 0; i < scene->n_parts; i++)
+    add_cover (self->covers, scene->parts[i].fused->outline,
+               scene->parts[i].fused->glass.transmittance, reach);
+  for (guint i = 0; i < scene->n_bodies; i++)
+    {
+      const PpBody *body = scene->bodies[i];
+
+      if (!pp_conceal_counts (rests, i) || !pp_box_meets (body->box, reach))
+        continue;
+      if (drawn_in)
+        add_drawn_in (self, scene, i, reach);
+      else
+        add_cover (self->covers, body->outline, body->piece->transmittance, reach);
+    }
+}
+
+static void
+sight_clear (Sight *self)
+{
+  g_array_unref (self->covers);
+  g_ptr_array_unref (self->made);
+}
+
+static gboolean
+is_hidden_at (const Sight *self,
+              PpPoint      p)
+{
+  double through = 1;
+
+  if (pp_cover_contains (&self->background, p))
+    through *= self->background.transmittance;
+  for (guint i = 0; i < self->covers->len && pp_is_over (through, self->opaque); i++)
+    {
+      const PpCover *cover = &g_array_index (self->covers, PpCover, i);
+
+      if (pp_cover_contains (cover, p))
+        through *= cover->transmittance;
+    }
+  return !pp_is_over (through, self->opaque);
+}
+
+static int
+compare_doubles (gconstpointer a,
+                 gconstpointer b)
+{
+  double p = *(const double *) a, q = *(const double *) b;
+
+  return p < q ? -1 : p > q;
+}
+
+/* Where anything changes on the centre line or an edge, from 0 to its length, rising. (transfer
+ * full) */
+static GArray *
+cut_leg (const Sight *self,
+         const PpLeg *leg)
+{
+  const double asides[] = { 0, -self->radius, self->radius };
+  GArray *cuts = g_array_new (FALSE, TRUE, sizeof (double));
+  double start = 0;
+
+  g_array_append_val (cuts, start);
+  g_array_append_val (cuts, leg->length);
+  for (guint k = 0; k < G_N_ELEMENTS (asides); k++)
+    {
+      PpPoint from = pp_leg_point (leg, 0, asides[k]);
+
+      pp_cover_cut (&self->background, from, leg->direction, leg->length, cuts);
+      for (guint i = 0; i < self->covers->len; i++)
+        pp_cover_cut (&g_array_index (self->covers, PpCover, i), from, leg->direction, leg->length,
+                      cuts);
+    }
+  g_array_sort (cuts, compare_doubles);
+  return cuts;
+}
+
+/* Adds an exposed stretch, or makes the last one longer where `runs_on` from it. */
+static void
+expose (GArray      *exposed,
+        const PpLeg *leg,
+        double       start,
+        double       end,
+        gboolean     beyond,
+        gboolean     runs_on)
+{
+  PpExposed *last = exposed->len > 0 ? &g_array_index (exposed, PpExposed, exposed->len - 1) : NULL;
+  PpExposed stretch = { .from = pp_leg_point (leg, start, 0), .to = pp_leg_point (leg, end, 0),
+                        .length = end - start, .beyond = beyond };
+
+  if (runs_on && last != NULL && last->beyond == beyond)
+    {
+      last->to = stretch.to;
+      last->length += stretch.length;
+    }
+  else
+    g_array_append_val (exposed, stretch);
+}
+
+/* `runs_on` is TRUE while the wire right before is exposed. */
+static void
+look_at_leg (const Sight *self,
+             const PpLeg *leg,
+             GArray      *exposed,
+             gboolean    *runs_on)
+{
+  g_autoptr (GArray) cuts = cut_leg (self, leg);
+
+  for (guint i = 0; i + 1 < cuts->len; i++)
+    {
+      double start = g_array_index (cuts, double, i), end = g_array_index (cuts, double, i + 1);
+      double middle = (start + end) / 2;
+      PpPoint centre = pp_leg_point (leg, middle, 0);
+
+      if (end - start <= PP_NO_LENGTH)
+        continue;
+      if (is_hidden_at (self, centre)
+          && is_hidden_at (self, pp_leg_point (leg, middle, -self->radius))
+          && is_hidden_at (self, pp_leg_point (leg, middle, self->radius)))
+        {
+          *runs_on = FALSE;
+          continue;
+        }
+      expose (exposed, leg, start, end, !pp_cover_contains (&self->background, centre), *runs_on);
+      *runs_on = TRUE;
+    }
+}
+
+/* What is exposed is summed and what is hidden is the rest, so that a wire without an exposed
+ * stretch is hidden to the last figure. One without length is hidden. */
+static void
+path_init (PpPath      *self,
+           const Sight *sight,
+           const PpRun *run)
+{
+  GArray *exposed = g_array_new (FALSE, FALSE, sizeof (PpExposed));
+  gboolean runs_on = FALSE;
+
+  *self = (PpPath) { 0 };
+  for (guint i = 0; i < run->n_legs; i++)
+    {
+      PpLeg leg = pp_run_get_leg (run, i);
+
+      self->length += leg.length;
+      look_at_leg (sight, &leg, exposed, &runs_on);
+    }
+  self->hidden = self->length;
+  for (guint i = 0; i < exposed->len; i++)
+    {
+      const PpExposed *stretch = &g_array_index (exposed, PpExposed, i);
+
+      self->hidden = fmax (0, self->hidden - stretch->length);
+      self->beyond += stretch->beyond ? stretch->length : 0;
+    }
+  self->share = self->length > 0 ? self->hidden / self->length : 1;
+  self->n_exposed = exposed->len;
+  self->exposed = (PpExposed *) (gpointer) g_array_free (exposed, FALSE);
+}
+
+static void
+look_along (PpPath        *path,
+            const PpScene *scene,
+            PpRest       **rests,
+            PpRun          run,
+            gboolean       drawn_in)
+{
+  Sight sight;
+
+  sight_init (&sight, scene, rests, &run, drawn_in);
+  path_init (path, &sight, &run);
+  sight_clear (&sight);
+}
+
+static void
+path_clear (PpPath *self)
+{
+  g_clear_pointer (&self->exposed, g_free);
+}
+
+PpConceal *
+pp_conceal_new (const PpScene *scene,
+                PpRest       **rests,
+                const PpHang  *hang)
+{
+  PpConceal *self = g_new0 (PpConceal, 1);
+
+  g_return_val_if_fail ((hang != NULL) == (scene->n_knots > 0), self);
+  self->has_wire = hang != NULL;
+  if (self->has_wire)
+    {
+      PpRun hung = pp_run_hung (scene, hang);
+      PpPath barely;
+
+      look_along (&self->lying, scene, rests, pp_run_lying (scene), FALSE);
+      look_along (&self->hung, scene, rests, hung, FALSE);
+      look_along (&barely, scene, rests, hung, TRUE);
+      self->barely = pp_path_get_exposed (&barely);
+      path_clear (&barely);
+      pp_conceal_look_aslant (self, scene, rests, hang);
+    }
+  pp_conceal_share_discs (self, scene, rests);
+  return self;
+}
+
+void
+pp_conceal_free (PpConceal *self)
+{
+  if (self == NULL)
+    return;
+  path_clear (&self->lying);
+  path_clear (&self->hung);
+  g_free (self->holes);
+  g_free (self);
+}
+
+double
+pp_path_get_exposed (const PpPath *self)
+{
+  double sum = 0;
+
+  for (guint i = 0; i < self->n_exposed; i++)
+    if (!self->exposed[i].beyond)
+      sum += self->exposed[i].length;
+  return sum;
+}

@@ -1,0 +1,124 @@
+/* cover.c: outlines as things that hide what lies behind them.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Whoever cuts a line judges each piece of it at its middle, so a cut too many does no harm and
+ * one too few would: sides that only touch the line are cut at what touches.
+ */
+#include "check/cover.h"
+
+#include "panel/tolerance.h"
+#include "shape/polygon.h"
+
+PpCover
+pp_cover_make (const PpOutline *outline,
+               double           transmittance)
+{
+  return (PpCover) { outline, pp_outline_get_box (outline), transmittance };
+}
+
+/* Goes round one ring. TRUE if `p` lies on it; else `inside` is turned over at each side that
+ * passes to the right of it. */
+static gboolean
+is_on_ring (const PpPoint *ring,
+            guint          n,
+            PpPoint        p,
+            gboolean      *inside)
+{
+  for (guint i = 0; i + 1 < n; i++)
+    {
+      PpPoint a = ring[i], b = ring[i + 1];
+
+      if ((a.y > p.y + PP_TIE && b.y > p.y + PP_TIE) || (a.y < p.y - PP_TIE && b.y < p.y - PP_TIE)
+          || (a.x < p.x - PP_TIE && b.x < p.x - PP_TIE))
+        continue;
+      if (pp_segment_distance (a, b, p) <= PP_TIE)
+        return TRUE;
+      if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x))
+        *inside = !*inside;
+    }
+  return FALSE;
+}
+
+gboolean
+pp_cover_contains (const PpCover *self,
+                   PpPoint        p)
+{
+  PpBox box = pp_box_grow (self->box, PP_TIE);
+  gboolean inside = FALSE;
+
+  if (p.x < box.x0 || p.x > box.x1 || p.y < box.y0 || p.y > box.y1)
+    return FALSE;
+  for (guint r = 0; r < pp_outline_get_n_rings (self->outline); r++)
+    {
+      guint n;
+      const PpPoint *ring = pp_outline_get_ring (self->outline, r, &n);
+
+      if (is_on_ring (ring, n, p, &inside))
+        return TRUE;
+    }
+  return inside;
+}
+
+/* A point of the outline in the frame of the line: along it and to its right. */
+typedef struct
+{
+  double along;
+  double aside;
+} InLine;
+
+static InLine
+to_line (PpPoint p,
+         PpPoint start,
+         PpPoint direction)
+{
+  double dx = p.x - start.x, dy = p.y - start.y;
+
+  return (InLine) { dx * direction.x + dy * direction.y, dy * direction.x - dx * direction.y };
+}
+
+static void
+add_cut (GArray *cuts,
+         double  along,
+         double  length)
+{
+  if (along > 0 && along < length)
+    g_array_append_val (cuts, along);
+}
+
+static void
+cut_by_side (InLine  a,
+             InLine  b,
+             double  length,
+             GArray *cuts)
+{
+  if (fabs (a.aside) <= PP_TIE)
+    add_cut (cuts, a.along, length);
+  if (fabs (b.aside) <= PP_TIE)
+    add_cut (cuts, b.along, length);
+  if ((a.aside < 0) != (b.aside < 0)) /* so they differ, and nothing is divided by 0 */
+    add_cut (cuts, a.along + (b.along - a.along) * (a.aside / (a.aside - b.aside)), length);
+}
+
+void
+pp_cover_cut (const PpCover *self,
+              PpPoint        start,
+              PpPoint        direction,
+              double         length,
+              GArray        *cuts)
+{
+  for (guint r = 0; r < pp_outline_get_n_rings (self->outline); r++)
+    {
+      guint n;
+      const PpPoint *ring = pp_outline_get_ring (self->outline, r, &n);
+      InLine a = to_line (ring[0], start, direction);
+
+      for (guint i = 1; i < n; i++)
+        {
+          InLine b = to_line (ring[i], start, direction);
+
+          cut_by_side (a, b, length, cuts);
+          a = b;
+        }
+    }
+}

@@ -1,0 +1,322 @@
+/* holes.c: where holes may be drilled.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * All distances are from the rim. The distances come from ASTM C1048 and EN 12150-1, which are for
+ * glass to be heat treated; kiln-formed annealed glass has no such standard, so they are borrowed
+ * guidance. A hole whose centre lies beyond the edge has a negative distance: that of its centre,
+ * and its radius more.
+ */
+#include "check/questions.h"
+
+#include "panel/i18n.h"
+#include "panel/measure.h"
+
+#define LEAST_RIM 6.0         /* mm, from the edge, and least diameter */
+#define LEAST_BETWEEN 10.0    /* mm, rim to rim */
+#define CORNER_FACTOR 6.5     /* thicknesses, rim to corner */
+#define WIRE_PLAY 0.5         /* mm a hole is wider than its wire */
+#define KNOT_GRIP 1.0         /* mm a knot is wider than its hole */
+#define SHARP_TURN 30.0       /* degrees at a vertex that make it a corner */
+#define NO_CUT 1e-6           /* mm² of an insert that count as not cut */
+
+typedef struct
+{
+  PpFindings    *findings;
+  const PpScene *scene;
+  const PpHole  *hole;
+  PpPoint        centre;
+  double         radius;
+  double         thickness; /* of the glass there, mm */
+} Drilling;
+
+static double
+thickness_at (const PpScene *scene,
+              PpPoint        p)
+{
+  double thickness = scene->panel->background->thickness;
+
+  for (guint i = 0; i < scene->n_parts; i++)
+    if (pp_region_contains (scene->parts[i].region, p))
+      thickness += scene->parts[i].fused->thickness;
+  return thickness;
+}
+
+static void
+say (const Drilling *self,
+     const char     *code,
+     PpLevel         level,
+     double          value,
+     double          limit,
+     const char     *other,
+     char           *text)
+{
+  gboolean own = level == PP_LEVEL_FAULT || g_str_equal (code, "knot-small");
+  const char * const about[] = { self->hole->id, other, NULL };
+
+  pp_findings_add (self->findings,
+                   (PpFinding) { .code = code,
+                                 .level = level,
+                                 .origin = own ? PP_ORIGIN_OWN : PP_ORIGIN_STANDARD,
+                                 .at = self->centre,
+                                 .about = about,
+                                 .value = value,
+                                 .limit = limit },
+                   text);
+}
+
+static char *
+length (const Drilling *self,
+        double          mm)
+{
+  return pp_length_format (mm, self->scene->panel->units);
+}
+
+static void
+ask_edge (const Drilling *self)
+{
+  double border = pp_region_point_to_border (self->scene->background, self->centre);
+  gboolean inside = pp_region_contains (self->scene->background, self->centre);
+  double distance = (inside ? border : -border) - self->radius;
+  double least = fmax (self->thickness, LEAST_RIM);
+  double wanted = fmax (2 * self->thickness, LEAST_RIM);
+  g_autofree char *is = length (self, fmax (distance, 0));
+  g_autofree char *fault = length (self, least);
+  g_autofree char *caution = length (self, wanted);
+
+  if (pp_is_under (distance, 0))
+    say (self, "hole-edge", PP_LEVEL_FAULT, distance, least, NULL,
+         g_strdup_printf (_("The %s hole lies across the edge of the glass. Move it inward, at least "
+                            "%s from the edge."), self->hole->id, fault));
+  else if (pp_is_under (distance, least))
+    say (self, "hole-edge", PP_LEVEL_FAULT, distance, least, NULL,
+         g_strdup_printf (_("The %s hole is %s from the edge and the glass may crack. Keep it at "
+                            "least %s away."), self->hole->id, is, fault));
+  else if (pp_is_under (distance, wanted) && !self->hole->drilled)
+    say (self, "hole-edge", PP_LEVEL_CAUTION, distance, wanted, NULL,
+         g_strdup_printf (_("The %s hole is only %s from the edge; %s is safer. Move it inward."),
+                          self->hole->id, is, caution));
+}
+
+static gboolean
+has_wire (const Drilling *self)
+{
+  const PpWire *wire = self->scene->panel->wire;
+
+  return wire != NULL
+         && (g_str_equal (wire->from, self->hole->id) || g_str_equal (wire->to, self->hole->id));
+}
+
+static void
+ask_wire (const Drilling *self)
+{
+  const PpWire *wire = self->scene->panel->wire;
+  double diameter = self->hole->diameter;
+  g_autofree char *needed = NULL;
+
+  if (!has_wire (self))
+    return;
+  needed = length (self, wire->diameter + WIRE_PLAY);
+  if (pp_is_under (diameter, wire->diameter + WIRE_PLAY))
+    say (self, "hole-wire", PP_LEVEL_FAULT, diameter, wire->diameter + WIRE_PLAY, NULL,
+         g_strdup_printf (_("The wire does not go through the %s hole. Drill it at least %s wide."),
+                          self->hole->id, needed));
+  if (pp_is_under (wire->knot_diameter, diameter + KNOT_GRIP))
+    say (self, "knot-small", PP_LEVEL_CAUTION, wire->knot_diameter, diameter + KNOT_GRIP, NULL,
+         g_strdup_printf (_("The knot may pull through the %s hole. Make it thicker, or drill "
+                            "smaller."), self->hole->id));
+}
+
+static void
+ask_part (const Drilling *self,
+          const PpPart   *part)
+{
+  const char *name = *part->fused->name != '\0' ? part->fused->name : part->fused->id;
+
+  if (pp_is_under (pp_region_point_to_border (part->region, self->centre), self->radius))
+    say (self, "hole-border", PP_LEVEL_FAULT, NAN, NAN, part->fused->id,
+         g_strdup_printf (_("The %s hole cuts the border of %s, where glass cracks first. Move it "
+                            "inside or outside."), self->hole->id, name));
+  if (part->insert != NULL)
+    {
+      g_autoptr (PpRegion) disc = pp_region_new_disc (self->centre, self->radius);
+
+      if (pp_region_overlap (disc, part->insert) > NO_CUT)
+        say (self, "hole-pocket", PP_LEVEL_FAULT, NAN, NAN, part->fused->id,
+             g_strdup_printf (_("The %s hole opens into the pocket of %s. Move it away."),
+                              self->hole->id, name));
+    }
+}
+
+static void
+ask_size (const Drilling *self)
+{
+  const PpBackground *background = self->scene->panel->background;
+  double diameter = self->hole->diameter;
+  double least = fmax (self->thickness, LEAST_RIM);
+  double most = fmin (background->width, background->height) / 3;
+  g_autofree char *fine = length (self, least);
+  g_autofree char *wide = length (self, most);
+
+  if (pp_is_under (diameter, least))
+    say (self, "hole-small", PP_LEVEL_NOTE, diameter, least, NULL,
+         g_strdup_printf (_("The %s hole is small for glass this thick; %s or more is drilled more "
+                            "safely."), self->hole->id, fine));
+  if (pp_is_over (diameter, most))
+    say (self, "hole-large", PP_LEVEL_NOTE, diameter, most, NULL,
+         g_strdup_printf (_("The %s hole is wide for this glass; at most %s is advised."),
+                          self->hole->id, wide));
+}
+
+static void
+add_corner (GArray *corners,
+            double  x,
+            double  y)
+{
+  PpPoint p = { x, y };
+
+  g_array_append_val (corners, p);
+}
+
+/* Twice the area of the ring: its sign tells which way it turns. */
+static double
+ring_turn (const PpPoint *p,
+           guint          n)
+{
+  double sum = 0;
+
+  for (guint i = 0; i + 1 < n; i++)
+    sum += (p[i].x - p[0].x) * (p[i + 1].y - p[0].y) - (p[i + 1].x - p[0].x) * (p[i].y - p[0].y);
+  return sum;
+}
+
+/* Degrees by which the border turns at b, positive where it is convex. */
+static double
+turn_at (PpPoint a,
+         PpPoint b,
+         PpPoint c,
+         double  sense)
+{
+  double ux = b.x - a.x, uy = b.y - a.y, vx = c.x - b.x, vy = c.y - b.y;
+  double turn = atan2 (ux * vy - uy * vx, ux * vx + uy * vy) * 180 / G_PI;
+
+  return sense > 0 ? turn : -turn;
+}
+
+static void
+add_free_corners (GArray          *corners,
+                  const PpOutline *outline)
+{
+  guint n, kept = 0;
+  const PpPoint *ring = pp_outline_get_ring (outline, 0, &n);
+  g_autofree PpPoint *p = g_new (PpPoint, n);
+  double sense = ring_turn (ring, n);
+
+  for (guint i = 0; i + 1 < n; i++) /* without repeats and without the closing position */
+    if (ring[i].x != ring[i + 1].x || ring[i].y != ring[i + 1].y)
+      p[kept++] = ring[i];
+  for (guint i = 0; i < kept; i++)
+    if (pp_is_over (turn_at (p[(i + kept - 1) % kept], p[i], p[(i + 1) % kept], sense), SHARP_TURN))
+      add_corner (corners, p[i].x, p[i].y);
+}
+
+/* Corners of the background: taken sharp where they are rounded. */
+static GArray *
+find_corners (const PpBackground *background)
+{
+  GArray *corners = g_array_new (FALSE, FALSE, sizeof (PpPoint));
+  double w = background->width, h = background->height;
+
+  switch (background->shape)
+    {
+    case PP_SHAPE_RECTANGLE:
+      add_corner (corners, 0, 0);
+      add_corner (corners, w, 0);
+      G_GNUC_FALLTHROUGH;
+    case PP_SHAPE_ARCH:
+      add_corner (corners, 0, h);
+      add_corner (corners, w, h);
+      break;
+    case PP_SHAPE_FREE:
+      add_free_corners (corners, background->outline);
+      break;
+    case PP_SHAPE_ELLIPSE:
+      break;
+    }
+  return corners;
+}
+
+static void
+ask_corner (const Drilling *self,
+            GArray         *corners)
+{
+  double nearest = INFINITY, limit = CORNER_FACTOR * self->thickness;
+  g_autofree char *is = NULL;
+  g_autofree char *wanted = length (self, limit);
+
+  for (guint i = 0; i < corners->len; i++)
+    nearest = fmin (nearest, pp_point_distance (g_array_index (corners, PpPoint, i), self->centre));
+  nearest -= self->radius;
+  if (!pp_is_under (nearest, limit))
+    return;
+  is = length (self, fmax (nearest, 0));
+  say (self, "hole-corner", PP_LEVEL_NOTE, nearest, limit, NULL,
+       g_strdup_printf (_("The %s hole is %s from a corner; %s or more is safer for drilling."),
+                        self->hole->id, is, wanted));
+}
+
+static void
+ask_neighbour (const Drilling *self,
+               const Drilling *other)
+{
+  double distance = pp_point_distance (self->centre, other->centre) - self->radius - other->radius;
+  double limit = fmax (2 * fmax (self->thickness, other->thickness), LEAST_BETWEEN);
+  g_autofree char *is = length (self, fmax (distance, 0));
+  g_autofree char *wanted = length (self, limit);
+
+  if ((self->hole->drilled && other->hole->drilled) || !pp_is_under (distance, limit))
+    return;
+  say (self, "hole-hole", PP_LEVEL_NOTE, distance, limit, other->hole->id,
+       g_strdup_printf (_("The holes %s and %s are %s apart; %s or more is safer."),
+                        self->hole->id, other->hole->id, is, wanted));
+}
+
+static Drilling
+drilling_of (PpFindings    *findings,
+             const PpScene *scene,
+             guint          index)
+{
+  const PpHole *hole = pp_panel_hole (scene->panel, index);
+  PpPoint centre = { hole->x, hole->y };
+
+  return (Drilling) { findings, scene, hole, centre, hole->diameter / 2,
+                      thickness_at (scene, centre) };
+}
+
+void
+pp_ask_holes (PpFindings    *findings,
+              const PpScene *scene)
+{
+  g_autoptr (GArray) corners = find_corners (scene->panel->background);
+
+  for (guint i = 0; i < scene->panel->holes->len; i++)
+    {
+      const Drilling drilling = drilling_of (findings, scene, i);
+
+      ask_edge (&drilling);
+      ask_wire (&drilling);
+      for (guint k = 0; k < scene->n_parts; k++)
+        ask_part (&drilling, &scene->parts[k]);
+      if (!drilling.hole->drilled)
+        {
+          ask_size (&drilling);
+          ask_corner (&drilling, corners);
+        }
+      for (guint k = 0; k < i; k++)
+        {
+          const Drilling other = drilling_of (findings, scene, k);
+
+          ask_neighbour (&other, &drilling);
+        }
+    }
+}

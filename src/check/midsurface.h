@@ -1,0 +1,35 @@
+/* midsurface.h: where a slanting line of sight meets a settled piece.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "check/cover.h"
+#include "check/settle.h"
+
+G_BEGIN_DECLS
+
+/* A settled piece as the surface halfway through its thickness: base plane + underside +
+ * thickness/2. Borrows from rest and body. */
+typedef struct
+{
+  const PpRest *rest;
+  const PpBody *body;
+  PpCover       cover;
+  PpPlane       plane;  /* of a flat one's middle: z = c + a·x + b·y in the panel frame */
+  double        lowest; /* mm, nowhere inside its outline does the surface leave these heights */
+  double        highest;
+} PpMidsurface;
+
+PpMidsurface pp_midsurface_make       (const PpRest       *rest,
+                                       const PpBody       *body);
+/* Where a line of sight that slants by `slant` (mm in plan a mm of height) may start on the front
+ * face if it is to meet the piece. */
+PpBox        pp_midsurface_get_shadow (const PpMidsurface *self,
+                                       PpPoint             slant);
+/* Whether the line `start` + z·`slant` meets the surface somewhere inside the outline. */
+gboolean     pp_midsurface_meets      (const PpMidsurface *self,
+                                       PpPoint             start,
+                                       PpPoint             slant);
+
+G_END_DECLS
