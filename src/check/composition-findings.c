@@ -39,8 +39,8 @@ ask_group (PpFindings    *findings,
   finding.about = (const char * const *) ids->pdata;
   finding.at = middle_of_group (scene, group);
   if (group->name != NULL)
-    text = g_strdup_printf (_("The group %s has %u flowers. An odd number looks livelier: one more, "
-                              "one fewer, or group them another way."), group->name,
+    text = g_strdup_printf (_("The group %s has %u flowers. An odd number looks livelier: one "
+                              "more, one fewer, or group them another way."), group->name,
                             group->flowers);
   else
     text = g_strdup_printf (_("%u flowers stand together. An odd number looks livelier: one more, "

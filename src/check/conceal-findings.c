@@ -98,7 +98,8 @@ describe_wire (const PpScene *scene,
 
   if (n_stretches == 1)
     return g_strdup_printf (_("%s of wire shows, %s. Move a piece over it."), length, place);
-  return g_strdup_printf (_("%s of wire shows in %u places, the longest %s. Move pieces over them."),
+  return g_strdup_printf (_("%s of wire shows in %u places, the longest %s. Move pieces over "
+                            "them."),
                           length, n_stretches, place);
 }
 

@@ -5,9 +5,10 @@
  * A flat piece is a plane, met at one point. A shaped one is walked along: the line is followed
  * from where it may first touch the surface to where it last may, in steps of at most WALK in
  * plan; where it passes from under the surface to over it or back, the crossing is halved down to
- * PP_TIE. Passing twice within one step is missed. Such a line grazes the surface: with a rise of
- * 12 mm over 25 mm, as bowed as petals get, it dips in by less than 0.3 µm·mm⁻¹·WALK², far under
- * PP_CURVE_TOLERANCE, so only lines along the very rim of what hides are judged otherwise.
+ * PP_TIE. Passing twice within one step is missed: such a line grazes the surface. With a rise of
+ * 12 mm over 25 mm, as bowed as petals get, it is under it by no more than 2·12/25²·WALK²/8 =
+ * 0.0003 mm, less than PP_CURVE_TOLERANCE, so it makes no difference but along the very rim of what
+ * hides.
  */
 #include "check/midsurface.h"
 
