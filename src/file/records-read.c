@@ -9,13 +9,14 @@
 #include "panel/i18n.h"
 #include "panel/panel.h"
 
-/* What pp_X_new() answered, its complaint taken up. */
+/* What pp_X_new() answered, its complaint taken up. By address, since `record` is made, and
+ * `error` set, while the arguments are. */
 static gpointer
 finish (PpMembers *members,
         gpointer   record,
-        GError    *error)
+        GError   **error)
 {
-  pp_reader_take (members->reader, members->path, error);
+  pp_reader_take (members->reader, members->path, *error);
   return record;
 }
 
@@ -63,7 +64,7 @@ pp_read_background (PpMembers *members)
   draft.extra = extra = pp_members_dup_rest (members);
   if (pp_reader_failed (members->reader))
     return NULL;
-  return finish (members, pp_background_new (&draft, &error), error);
+  return finish (members, pp_background_new (&draft, &error), &error);
 }
 
 static void
@@ -122,7 +123,7 @@ pp_read_fused (PpMembers *members)
   draft.extra = extra = pp_members_dup_rest (members);
   if (pp_reader_failed (members->reader))
     return NULL;
-  return finish (members, pp_fused_new (&draft, &error), error);
+  return finish (members, pp_fused_new (&draft, &error), &error);
 }
 
 PpHole *
@@ -140,7 +141,7 @@ pp_read_hole (PpMembers *members)
   draft.extra = extra = pp_members_dup_rest (members);
   if (pp_reader_failed (members->reader))
     return NULL;
-  return finish (members, pp_hole_new (&draft, &error), error);
+  return finish (members, pp_hole_new (&draft, &error), &error);
 }
 
 PpWire *
@@ -165,7 +166,7 @@ pp_read_wire (PpMembers *members)
   draft.extra = extra = pp_members_dup_rest (members);
   if (pp_reader_failed (members->reader))
     return NULL;
-  return finish (members, pp_wire_new (&draft, &error), error);
+  return finish (members, pp_wire_new (&draft, &error), &error);
 }
 
 PpDisplay *
@@ -184,7 +185,7 @@ pp_read_display (PpMembers *members)
   draft.extra = extra = pp_members_dup_rest (members);
   if (pp_reader_failed (members->reader))
     return NULL;
-  return finish (members, pp_display_new (&draft, &error), error);
+  return finish (members, pp_display_new (&draft, &error), &error);
 }
 
 static void
@@ -234,7 +235,7 @@ pp_read_adhesive (PpMembers *members)
   draft.extra = extra = pp_members_dup_rest (members);
   if (pp_reader_failed (members->reader))
     return NULL;
-  return finish (members, pp_adhesive_new (&draft, &error), error);
+  return finish (members, pp_adhesive_new (&draft, &error), &error);
 }
 
 PpPlacement *
@@ -257,7 +258,7 @@ pp_read_placement (PpMembers *members)
   draft.extra = extra = pp_members_dup_rest (members);
   if (pp_reader_failed (members->reader))
     return NULL;
-  return finish (members, pp_placement_new (&draft, &error), error);
+  return finish (members, pp_placement_new (&draft, &error), &error);
 }
 
 PpLogEntry *
@@ -277,7 +278,7 @@ pp_read_log_entry (PpMembers *members)
   draft.extra = extra = pp_members_dup_rest (members);
   if (pp_reader_failed (members->reader))
     return NULL;
-  return finish (members, pp_log_entry_new (&draft, &error), error);
+  return finish (members, pp_log_entry_new (&draft, &error), &error);
 }
 
 PpQuiet *
@@ -294,7 +295,7 @@ pp_read_quiet (PpMembers *members)
   draft.extra = extra = pp_members_dup_rest (members);
   if (pp_reader_failed (members->reader))
     return NULL;
-  return finish (members, pp_quiet_new (&draft, &error), error);
+  return finish (members, pp_quiet_new (&draft, &error), &error);
 }
 
 GPtrArray *
