@@ -86,8 +86,7 @@ say_findings (PpCheck *self)
   pp_ask_pockets (&findings, self->scene, self->rests);
   if (self->conceal != NULL)
     pp_ask_concealment (&findings, self->scene, self->conceal);
-  if (self->hang != NULL)
-    pp_ask_hanging (&findings, self->scene, self->hang, &self->mass);
+  pp_ask_hanging (&findings, self->scene, self->hang, &self->mass);
   pp_ask_composition (&findings, self->scene, self->composition);
   g_ptr_array_sort (findings.list, pp_finding_compare);
   self->findings = g_ptr_array_ref (findings.list);

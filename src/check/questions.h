@@ -35,7 +35,8 @@ void pp_ask_pockets     (PpFindings          *findings,
 void pp_ask_concealment (PpFindings          *findings,
                          const PpScene       *scene,
                          const PpConceal     *conceal);
-/* turns-over, wire-short, wire-taut, not-level, slips, wire-load, leans, hook-load.
+/* turns-over, wire-short, wire-taut, not-level, slips, wire-load, leans; hook-load, also where
+ * `hang` is NULL because there is no wire.
  * hang-findings.c */
 void pp_ask_hanging     (PpFindings          *findings,
                          const PpScene       *scene,

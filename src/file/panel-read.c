@@ -234,7 +234,7 @@ pp_panel_load (const char *path,
 {
   g_autoptr (GBytes) bytes = NULL;
 
-  if (!pp_file_load (path, PP_FILE_MAX_BYTES, &bytes, error))
+  if (!pp_file_load (path, PP_JSON_MAX_BYTES, &bytes, error))
     return NULL;
   return pp_panel_read (bytes, error);
 }

@@ -12,9 +12,6 @@
 
 G_BEGIN_DECLS
 
-/* Bytes of a file: 64 MiB. */
-#define PP_FILE_MAX_BYTES (64 * 1024 * 1024)
-
 /* Returns (transfer full). Errors: PP_FILE_ERROR. */
 PpPanel *pp_panel_read (GBytes     *bytes,
                         GError    **error);
