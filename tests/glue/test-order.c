@@ -8,11 +8,13 @@
 #include "stack.h"
 
 #include "glue/order.h"
-#include "rings.h"
+#include "jug.h"
 
 #define TILE "-20 -20, 20 -20, 20 20, -20 20"
 #define BLOCK "-10 -10, 10 -10, 10 10, -10 10"
 #define SPECK "-5 -5, 5 -5, 5 5, -5 5"
+#define COMB "-25 -20, -15 -20, -15 10, -5 10, -5 -20, 5 -20, 5 10, 15 10, 15 -20, 25 -20, " \
+             "25 20, -25 20"
 #define DOME "-30 -30, 30 -30, 30 30, -30 30"
 
 /* The parts of a check that an order asks. */
@@ -216,42 +218,6 @@ test_on_knot (void)
 }
 
 static void
-add_jug (TestDraft *draft)
-{
-  g_autoptr (PpOutline) outline = test_outline ("70 130, 130 130, 130 190, 70 190");
-  g_autoptr (PpOutline) insert = test_outline ("90 110, 110 110, 110 180, 90 180");
-  g_autoptr (GError) error = NULL;
-  PpFused fused = pp_fused_draft ();
-
-  fused.id = "jug";
-  fused.thickness = 3;
-  fused.outline = outline;
-  fused.has_pocket = TRUE;
-  fused.pocket.insert = insert;
-  fused.pocket.insert_thickness = 6;
-  g_ptr_array_add (draft->panel.fused, pp_fused_new (&fused, &error));
-  g_assert_no_error (error);
-}
-
-static void
-place_stem (TestDraft  *draft,
-            const char *id,
-            double      x,
-            double      y)
-{
-  g_autoptr (GError) error = NULL;
-  PpPlacement placement = pp_placement_draft ();
-
-  placement.id = id;
-  placement.piece = "stem";
-  placement.x = x;
-  placement.y = y;
-  placement.pocket = "jug";
-  g_ptr_array_add (draft->panel.placements, pp_placement_new (&placement, &error));
-  g_assert_no_error (error);
-}
-
-static void
 assert_stages (const PpOrder *order,
                const PpStage *expected)
 {
@@ -259,8 +225,8 @@ assert_stages (const PpOrder *order,
     g_assert_cmpint (order->stages[job], ==, expected[job]);
 }
 
-/* Two knots, a stem, a tile on the pocket (over the stem only where that is inside: no common
- * cell), a cup, a tile on that cup, a tile on that tile, one alone. */
+/* Two knots, a stem, a tile on the pocket (1 mm over the stem, but only where that is inside, so
+ * that no cell is common), a cup, a tile on that cup, a tile on that tile, one alone. */
 static void
 test_stages (void)
 {
@@ -272,16 +238,16 @@ test_stages (void)
   TestDraft draft;
 
   test_draft_init (&draft, 300, 300, 6);
-  add_jug (&draft);
+  jug_add (&draft);
   test_draft_add_hole (&draft, "a", 60, 20, 6);
   test_draft_add_hole (&draft, "b", 140, 25, 6);
   test_draft_add_wire (&draft, 90);
-  test_draft_add_piece (&draft, "stem", "-3 -40, 3 -40, 3 40, -3 40", 5, NAN, NULL);
+  test_draft_add_piece (&draft, "stem", "-3 -40, 3 -40, 3 40, -3 40", 8, NAN, NULL);
   test_draft_add_piece (&draft, "tile", TILE, 4, NAN, NULL);
   cup.form.kind = PP_FORM_CUPPED;
   cup.form.rise = 5;
   test_draft_add_piece (&draft, "cup", DOME, 4, NAN, &cup);
-  place_stem (&draft, "s1", 100, 135);
+  jug_place_stem (&draft, "s1", 100, 135);
   test_draft_place (&draft, "p2", "tile", 100, 160);
   test_draft_place (&draft, "p3", "cup", 230, 60);
   test_draft_place (&draft, "p4", "tile", 230, 60);
@@ -391,7 +357,7 @@ add_random_pieces (TestDraft *draft,
                    guint      n,
                    double     side)
 {
-  static const char * const names[] = { "tile", "block", "dome", "wave" };
+  static const char * const names[] = { "tile", "block", "dome", "wave", "comb" };
   PpPiece dome = pp_piece_draft ();
   PpPiece wave = pp_piece_draft ();
 
@@ -403,6 +369,7 @@ add_random_pieces (TestDraft *draft,
   test_draft_add_piece (draft, "block", BLOCK, 3, NAN, NULL);
   test_draft_add_piece (draft, "dome", DOME, 2, NAN, &dome);
   test_draft_add_piece (draft, "wave", "0 -40, 9 0, 0 40, -9 0", 2, NAN, &wave);
+  test_draft_add_piece (draft, "comb", COMB, 2, NAN, &dome);
   for (guint i = 0; i < n; i++)
     {
       g_autofree char *id = g_strdup_printf ("p%u", i);

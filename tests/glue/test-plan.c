@@ -9,6 +9,7 @@
 #include "stack.h"
 
 #include "glue/plan.h"
+#include "jug.h"
 #include "verify.h"
 
 #define TILE "-20 -20, 20 -20, 20 20, -20 20"
@@ -204,6 +205,23 @@ test_dabs (void)
   g_assert_cmpfloat_with_epsilon (plan->steps[0].volume, plan->check->joints[0]->volume, CLOSE);
 }
 
+/* A stem of 80 mm has two dabs. */
+static void
+test_stem (void)
+{
+  TestDraft draft;
+
+  init_tiles (&draft);
+  jug_add (&draft);
+  test_draft_add_piece (&draft, "stem", "-3 -40, 3 -40, 3 40, -3 40", 5, NAN, NULL);
+  jug_place_stem (&draft, "s1", 100, 135);
+  g_autoptr (PpPlan) plan = plan_of (&draft);
+
+  g_assert_cmpuint (plan->check->joints[0]->n_dabs, ==, 2);
+  assert_steps (plan, "s1 1 m1");
+  g_assert_cmpfloat_with_epsilon (plan->placed_by, 1.5, CLOSE);
+}
+
 /* A tile over the edge of a block hangs and must be held; what lies on it waits for the grab. Laid
  * on the block's middle it does not. */
 static void
@@ -359,6 +377,7 @@ main (int argc, char **argv)
   g_test_add_func ("/plan/order-of-the-file", test_order_of_the_file);
   g_test_add_func ("/plan/mix", test_mix);
   g_test_add_func ("/plan/dabs", test_dabs);
+  g_test_add_func ("/plan/stem", test_stem);
   g_test_add_func ("/plan/grab", test_grab);
   g_test_add_func ("/plan/done", test_done);
   g_test_add_func ("/plan/accepted", test_accepted);
