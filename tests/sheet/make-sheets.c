@@ -39,7 +39,8 @@ static const Plot plots[] = {
   { "untitled", "", 300, 420, 5, TRUE, NAN },
   { "long-title",
     "The far bank of the estuary on the last warm evening of September, with sedge, campion, "
-    "oxeye, flag iris and a jug of cornflowers that somebody left behind on the towpath wall <& again>",
+    "oxeye, flag iris and a jug of cornflowers that somebody left behind on the towpath "
+    "wall <& again>",
     300, 420, 6, TRUE, NAN },
   { "arabic",
     "\330\262\331\207\330\261\330\251 \330\247\331\204\330\254\330\257\330\247\330\261 "
