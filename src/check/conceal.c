@@ -246,6 +246,7 @@ static void
 look_at_leg (const Sight *self,
              const PpLeg *leg,
              GArray      *exposed,
+             double      *hidden,
              gboolean    *runs_on)
 {
   g_autoptr (GArray) cuts = cut_leg (self, leg);
@@ -262,6 +263,7 @@ look_at_leg (const Sight *self,
           && is_hidden_at (self, pp_leg_point (leg, middle, -self->radius))
           && is_hidden_at (self, pp_leg_point (leg, middle, self->radius)))
         {
+          *hidden += end - start;
           *runs_on = FALSE;
           continue;
         }
@@ -270,8 +272,7 @@ look_at_leg (const Sight *self,
     }
 }
 
-/* What is exposed is summed and what is hidden is the rest, so that a wire without an exposed
- * stretch is hidden to the last figure. One without length is hidden. */
+/* A wire without an exposed stretch is hidden to the last figure, one without length too. */
 static void
 path_init (PpPath      *self,
            const Sight *sight,
@@ -286,16 +287,13 @@ path_init (PpPath      *self,
       PpLeg leg = pp_run_get_leg (run, i);
 
       self->length += leg.length;
-      look_at_leg (sight, &leg, exposed, &runs_on);
+      look_at_leg (sight, &leg, exposed, &self->hidden, &runs_on);
     }
-  self->hidden = self->length;
   for (guint i = 0; i < exposed->len; i++)
-    {
-      const PpExposed *stretch = &g_array_index (exposed, PpExposed, i);
-
-      self->hidden = fmax (0, self->hidden - stretch->length);
-      self->beyond += stretch->beyond ? stretch->length : 0;
-    }
+    if (g_array_index (exposed, PpExposed, i).beyond)
+      self->beyond += g_array_index (exposed, PpExposed, i).length;
+  if (exposed->len == 0)
+    self->hidden = self->length;
   self->share = self->length > 0 ? self->hidden / self->length : 1;
   self->n_exposed = exposed->len;
   self->exposed = (PpExposed *) (gpointer) g_array_free (exposed, FALSE);
