@@ -71,36 +71,24 @@ count_mixes (const Weights *weights)
   return most;
 }
 
-/* The least minute at which each job may start. */
-static double *
-find_heads (const PpLine  *line,
-            const Weights *weights)
+/* The least minute at which a job may start, but for chains of waits before it: those are in the
+ * tail of the job that they begin with. */
+static double
+find_head (const PpLine  *line,
+           const Weights *weights,
+           guint          job)
 {
-  double *heads = g_new (double, line->n);
+  Weights sum = weights[job];
+  double minutes = 0;
 
-  for (guint job = 0; job < line->n; job++)
-    {
-      Weights sum = weights[job];
-      double minutes = 0;
+  for (guint k = 0; k < job; k++)
+    if (pp_line_must_precede (line, k, job))
+      {
+        add (&sum, &weights[k]);
+        minutes += line->tasks[k]->minutes;
+      }
 
-      heads[job] = 0;
-      for (guint k = 0; k < job; k++)
-        if (pp_line_must_precede (line, k, job))
-          {
-            add (&sum, &weights[k]);
-            minutes += line->tasks[k]->minutes;
-            heads[job] = fmax (heads[job], heads[k] + line->tasks[k]->minutes);
-          }
-      heads[job] = fmax (heads[job], minutes + count_mixes (&sum) * line->problem->mixing);
-      for (guint at = line->offsets[job]; at < line->offsets[job + 1]; at++)
-        {
-          const guint k = line->before[at];
-
-          heads[job] = fmax (heads[job], heads[k] + line->tasks[k]->minutes + line->lags[at]);
-        }
-    }
-
-  return heads;
+  return minutes + count_mixes (&sum) * line->problem->mixing;
 }
 
 /* The least minutes between the end of each job and the end of all. */
@@ -153,7 +141,6 @@ pp_bound_of (const PpLine *line)
       minutes += line->tasks[job]->minutes;
     }
 
-  g_autofree double *heads = find_heads (line, weights);
   g_autofree double *tails = find_tails (line, weights);
   PpBound bound = {
     .end = minutes + count_mixes (&all) * line->problem->mixing,
@@ -161,7 +148,8 @@ pp_bound_of (const PpLine *line)
   };
 
   for (guint job = 0; job < line->n; job++)
-    bound.end = fmax (bound.end, heads[job] + line->tasks[job]->minutes + tails[job]);
+    bound.end = fmax (bound.end, find_head (line, weights, job) + line->tasks[job]->minutes
+                                + tails[job]);
 
   return bound;
 }

@@ -7,6 +7,7 @@
  */
 #include "stack.h"
 
+#include "glue/clearance.h"
 #include "glue/order.h"
 #include "jug.h"
 
@@ -18,16 +19,22 @@
 #define DOME "-30 -30, 30 -30, 30 30, -30 30"
 
 /* The parts of a check that an order asks. */
-static PpOrder *
-order_of (const TestStack *stack)
+static PpCheck
+check_of (const TestStack *stack)
 {
-  const PpCheck check = {
+  return (PpCheck) {
     .panel = stack->panel,
     .scene = stack->scene,
     .n = stack->scene->n_bodies,
     .rests = stack->rests,
     .joints = stack->joints,
   };
+}
+
+static PpOrder *
+order_of (const TestStack *stack)
+{
+  const PpCheck check = check_of (stack);
 
   return pp_order_new (&check);
 }
@@ -338,9 +345,12 @@ assert_pair (const TestStack *stack,
                                             stack->scene->bodies[upper]->region);
   const gboolean rests = pp_rest_rests_on (stack->rests[upper],
                                            PP_OWNER (PP_OWNER_PLACEMENT, lower));
-  const gboolean hard = rests
-                        || (overlap > 1 && least_over_common_cells (stack, lower, upper) < 2);
+  const double clearance = least_over_common_cells (stack, lower, upper);
+  const gboolean hard = rests || (overlap > 1 && clearance < 2);
+  const PpCheck check = check_of (stack);
   gboolean below = FALSE;
+
+  g_assert_cmpfloat (pp_clearance_between (&check, lower, upper, -HUGE_VAL), ==, clearance);
 
   for (guint i = 0; i < order->n_below[upper]; i++)
     below = below || order->below[upper][i] == lower;

@@ -91,6 +91,9 @@ static const Row rows[] = {
   { "wait-then-work", 6, { AT (0), AT (0), { 1, 0.1, 1, 0, NONE }, { 1, 0.1, 1, 0, NONE },
                            { 1, 0.1, 1, 0, NONE }, { 1, 0.1, 1, 0, NONE } },
     1, { { 0, 1, 10 } }, 0, TRUE, 18, 3, 16, 0, 18, FALSE, { 0, 1, 2, 3, 4, 5 } },
+  /* A wait in each of two stages: 1-2, 12-13, 13-14, 24-25. */
+  { "two-waits", 4, { AT (0), AT (0), { 1, 0.1, 1, 0, NONE }, { 1, 0.1, 1, 0, NONE } },
+    2, { { 0, 1, 10 }, { 2, 3, 10 } }, 0, TRUE, 25, 3, 23, 0, 25, TRUE, { 0, 1, 2, 3 } },
   /* The maker's order, against the depth; what is not in it follows. */
   { "accepted", 4, { RANKED (10, 2), RANKED (20, 1), RANKED (30, 0), AT (0) },
     0, { { 0 } }, 0, TRUE, 5, 1, 0, 0, 5, FALSE, { 2, 1, 0, 3 } },
