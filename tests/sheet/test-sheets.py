@@ -355,7 +355,7 @@ CASES = {name[6:]: value for name, value in list(globals().items())
 
 
 def main(make, case):
-    os.environ.setdefault('LSAN_OPTIONS', f'suppressions={HERE / "lsan.supp"}:print_suppressions=0')
+    os.environ.setdefault('LSAN_OPTIONS', f'suppressions="{HERE}/lsan.supp":print_suppressions=0')
     os.environ['LC_ALL'] = 'C.UTF-8'
     CASES[case](make)
 
