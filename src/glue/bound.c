@@ -5,7 +5,7 @@
  * Mixes of a set of jobs: a mix has room for so many minutes and so many millilitres. A function u
  * of the share that a job takes of a mix is dual feasible if shares that sum to at most 1 have u
  * that sum to at most 1; the sum of u, rounded up, is then a bound. Used are u(x) = x and u(x) =
- * (the greatest whole number below (k + 1)·x)/k (Fekete and Schepers, 2001, from memory), which see
+ * (the greatest whole number below (k + 1)·x)/k (known from bin packing; from memory), which see
  * that of jobs that take more than a third only two fit.
  *
  * The end: around any job lie all that must precede it, all that must follow, and itself; hands do

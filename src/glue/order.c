@@ -119,8 +119,8 @@ own_stage (const PpScene *scene,
   return pp_body_is_flat (scene->bodies[placement]) ? PP_STAGE_FLAT : PP_STAGE_SHAPED;
 }
 
-/* Edges into `job` stand from `from` on, by rising first; a longer way is known by the time that its
- * shortcut comes. */
+/* Edges into `job` stand from `from` on, by rising first; a longer way is known by the time that
+ * its shortcut comes. */
 static void
 close_edges (Work  *work,
              guint  job,

@@ -258,8 +258,8 @@ say_too_large (const PpPlan *plan,
   g_autofree char *takes = pp_volume_format (task->volume);
   g_autofree char *largest = pp_volume_format (plan->check->panel->adhesive->largest_mix);
 
-  return g_strdup_printf (_("%s takes %s of glue at once, but the largest mix is %s. Allow a larger "
-                            "mix if the glue can take it, or let the gap be less."),
+  return g_strdup_printf (_("%s takes %s of glue at once, but the largest mix is %s. Allow a "
+                            "larger mix if the glue's instructions do."),
                           name, takes, largest);
 }
 

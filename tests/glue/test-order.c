@@ -117,8 +117,8 @@ test_pile (void)
     }
 }
 
-/* A dome of rise 12 over a speck. It stands on its corner cells, (29.75, 29.75) from the middle, and
- * is lowest over the speck's corner cells, (4.75, 4.75) from it: higher there than at its feet by
+/* A dome of rise 12 over a speck. It stands on its corner cells, (29.75, 29.75) from the middle,
+ * and is lowest over the speck's corner cells, (4.75, 4.75) from it: higher there than at its feet by
  * 12·(2·29.75² - 2·4.75²)/1800 = 11.5. So a speck of 9.5 mm leaves just the 2 mm of a tuck. */
 static void
 test_tuck (void)

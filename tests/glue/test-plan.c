@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Times are derived by hand beside each test: mixing 1, a knot 0.5, a stem 0.5, a piece 1, 0.25 more
- * for each dab after the second; a tile of 40 mm has one dab, of 0.05 ml. Every plan is held
+ * Times are derived by hand beside each test: mixing 1, a knot 0.5, a stem 0.5, a piece 1, 0.25
+ * more for each dab after the second; a tile of 40 mm has one dab, of 0.05 ml. Every plan is held
  * against the rules by verify.c.
  */
 #include "stack.h"

@@ -72,7 +72,7 @@ static const Row rows[] = {
   { "mix-late", 3, { { 1, 6, 0, 0, NONE }, { 1, 1, 0, 10, NONE }, { 1, 1, 0, 20, NONE } },
     1, { { 0, 2, 10 } }, 0, TRUE, 13, 2, 8, 0, 13, TRUE, { 0, 1, 2 } },
   /* Cut as late as can be: {0, 1} 0-5, {2, 3, 4} 5-9. Cut at once, the second mixing fits into the
-   * wait: 3-4, then 4-8. Another order would do two more during the wait: 5 + 2 = 7 is the bound. */
+   * wait: 3-4, then 4-8. Another order would do two more in the wait: 5 + 2 = 7 is the bound. */
   { "cut-early", 5, { AT (0), AT (10), AT (20), AT (30), AT (40) },
     1, { { 0, 1, 2 } }, 0, TRUE, 8, 2, 3, 0, 7, FALSE, { 0, 1, 2, 3, 4 } },
   /* A lower stage first, however near. */
@@ -265,7 +265,7 @@ test_renumbered (void)
     }
 }
 
-/* The schedule of "mix-late": 0 at 1-2 from the mix of 0, 1 at 9-10 and 2 at 12-13 from that of 8. */
+/* The schedule of "mix-late": 0 at 1-2 from the first mix, 1 at 9-10 and 2 at 12-13 from that of 8. */
 static void
 spoil (PpSchedule *schedule,
        const char *rule)
