@@ -5,7 +5,7 @@
 #include "file/members.h"
 
 #include "file/file-error.h"
-#include "file/json-write.h"
+#include "file/json-append.h"
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
 #include "shape/polygon.h"

@@ -57,8 +57,8 @@ def some_panel(rand):
         if rand.random() < 0.3:
             piece['crown'] = {'height': 3, 'radius': 5}
         tray.append(piece)
-        placements.append({'id': f'p{k}', 'piece': f't{k}', 'x': rand.uniform(5, 95),
-                           'y': rand.uniform(5, 75), 'mirrored': rand.random() < 0.5,
+        placements.append({'id': f'p{k}', 'piece': f't{k}', 'x': rand.uniform(-25, 125),
+                           'y': rand.uniform(-5, 85), 'mirrored': rand.random() < 0.5,
                            'rotation': rand.choice([0, 90, rand.uniform(-180, 360)])})
     return {'format': 'petalpane-panel', 'version': 1,
             'background': {'shape': 'rectangle', 'width': 100, 'height': 80, 'thickness': 5},
@@ -136,9 +136,9 @@ def judge_rest(answer, placed, ground):
     base = c + a * (x - xc) + b * (y - yc)
     gap = base[held] + u[held] - below
     touching = gap <= CONTACT + TIE
-    if np.abs(gap - CONTACT).min() < 1e-5:
-        touching |= gap <= CONTACT + 1e-5   # too near to tell; compared loosely below
-    yield from judge_feet(answer, placed, ground, cells, held, touching, (x, y))
+    if np.abs(gap - CONTACT - TIE).min() > 1e-8:   # else rounding decides what touches
+        yield from judge_feet(answer, placed, ground, cells, held, touching, (x, y))
+    yield from judge_prop(answer, placed, ground, (x[held], y[held], h))
     for key, value in (('base', (base + u).min()), ('top', (base + placed.top(x, y)).max())):
         if abs(answer[key] - value) > 1e-6:
             yield f'{key} {answer[key]}, not {value}'
@@ -146,6 +146,28 @@ def judge_rest(answer, placed, ground):
         if top >= ground.height.get(cell, -math.inf) - TIE:
             ground.height[cell] = max(top, ground.height.get(cell, -math.inf))
             ground.owner[cell] = placed.id
+
+
+def judge_prop(answer, placed, ground, held):
+    """Where the prop stands, and how tall: under the corner most opposite the level feet."""
+    if answer['state'] == 'steady':
+        if answer['prop'] is not None:
+            yield 'steady, with a prop'
+        return
+    x, y, h = held
+    xc, yc = placed.centre
+    feet = h >= h.max() - CONTACT - TIE
+    fx, fy = x[feet].mean() - xc, y[feet].mean() - yc
+    ring = placed.rings[0][:-1]
+    away = [(vx - xc) * fx + (vy - yc) * fy for vx, vy in ring]
+    k = next(k for k, value in enumerate(away) if value <= min(away) + 0.01)
+    vx, vy = ring[k]
+    cell = (math.floor(vx / CELL), math.floor(vy / CELL))
+    tall = max(h.max() + float(placed.underside(vx, vy))
+               - ground.height.get(cell, -ground.thickness), 0)
+    prop = answer['prop']
+    if max(abs(prop['x'] - vx), abs(prop['y'] - vy), abs(prop['height'] - tall)) > 1e-6:
+        yield f'prop {prop}, not {(vx, vy, tall)}'
 
 
 def judge_feet(answer, placed, ground, cells, held, touching, centres):
@@ -202,7 +224,7 @@ def main():
             for complaint in complaints:
                 print(f'# panel {seed}: {complaint}')
             print('not ok' if complaints else 'ok', seed + 1, f'- panel of seed {seed}')
-    wide = all(seen.get(state, 0) > 0 for state in ('steady', 'unsteady', 'tips'))
+    wide = all(seen.get(state, 0) > 0 for state in ('steady', 'unsteady', 'tips', 'floats'))
     print('ok' if wide else 'not ok', number + 1, f'- states met: {seen}')
 
 
