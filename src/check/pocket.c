@@ -2,7 +2,8 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What counts of an insert is the part of it under the fused glass: there the pocket is.
+ * What counts of an insert is the part of it under the fused glass: there the pocket is. An insert
+ * that misses its fused part leaves a mouth of no width, and no seam and no depth are asked of it.
  */
 #include "check/part-name.h"
 #include "check/piece-name.h"
@@ -11,6 +12,7 @@
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "panel/tolerance.h"
+#include "shape/polygon.h"
 
 #define SAME_EXPANSION 1e-7   /* /K by which two glasses may differ */
 #define BEYOND 1.0            /* mm² of glass beyond another that count as nothing */
@@ -105,18 +107,6 @@ clip_below (Side  *side,
 }
 
 static double
-point_to_side (PpPoint     p,
-               const Side *side)
-{
-  double dx = side->b.x - side->a.x, dy = side->b.y - side->a.y;
-  double squared = dx * dx + dy * dy;
-  double t = squared > 0 ? ((p.x - side->a.x) * dx + (p.y - side->a.y) * dy) / squared : 0;
-
-  t = CLAMP (t, 0, 1);
-  return hypot (p.x - side->a.x - t * dx, p.y - side->a.y - t * dy);
-}
-
-static double
 cross (PpPoint o,
        PpPoint a,
        PpPoint b)
@@ -131,17 +121,32 @@ side_to_side (const Side *p,
   if (cross (p->a, p->b, q->a) * cross (p->a, p->b, q->b) < 0
       && cross (q->a, q->b, p->a) * cross (q->a, q->b, p->b) < 0)
     return 0;
-  return fmin (fmin (point_to_side (p->a, q), point_to_side (p->b, q)),
-               fmin (point_to_side (q->a, p), point_to_side (q->b, p)));
+  return fmin (fmin (pp_segment_distance (q->a, q->b, p->a),
+                     pp_segment_distance (q->a, q->b, p->b)),
+               fmin (pp_segment_distance (p->a, p->b, q->a),
+                     pp_segment_distance (p->a, p->b, q->b)));
 }
 
-/* Least distance of one side to an outline. */
+/* Whether two sides may, by their boxes, be nearer than `distance`. */
+static gboolean
+may_be_nearer (const Side *p,
+               const Side *q,
+               double      distance)
+{
+  double x = fmax (fmin (p->a.x, p->b.x) - fmax (q->a.x, q->b.x),
+                   fmin (q->a.x, q->b.x) - fmax (p->a.x, p->b.x));
+  double y = fmax (fmin (p->a.y, p->b.y) - fmax (q->a.y, q->b.y),
+                   fmin (q->a.y, q->b.y) - fmax (p->a.y, p->b.y));
+
+  return fmax (x, y) < distance;
+}
+
+/* The lesser of `least` and the distance of one side to an outline. */
 static double
 side_to_outline (const Side      *side,
-                 const PpOutline *outline)
+                 const PpOutline *outline,
+                 double           least)
 {
-  double least = INFINITY;
-
   for (guint r = 0; r < pp_outline_get_n_rings (outline); r++)
     {
       guint n;
@@ -151,7 +156,8 @@ side_to_outline (const Side      *side,
         {
           const Side other = { p[i], p[i + 1] };
 
-          least = fmin (least, side_to_side (side, &other));
+          if (may_be_nearer (side, &other, least))
+            least = fmin (least, side_to_side (side, &other));
         }
     }
   return least;
@@ -175,7 +181,7 @@ find_seam (const Fusing *self,
           Side side = { p[i], p[i + 1] };
 
           if (clip_below (&side, mouth_y + BELOW_MOUTH))
-            least = fmin (least, side_to_outline (&side, fused->pocket.insert));
+            least = side_to_outline (&side, fused->pocket.insert, least);
         }
     }
   return least;
@@ -263,7 +269,8 @@ ask_mouth (const Fusing *self)
                             "Let the insert reach the rim."), pp_part_name_of (self->part), is));
 }
 
-/* Of a stem as it lies level: its greatest top less its least underside. */
+/* Of a stem as it lies level: its greatest top less its least underside. One too thin for a cell
+ * is as high as it is thick. */
 static double
 stem_height (const PpBody *body)
 {
@@ -282,7 +289,7 @@ stem_height (const PpBody *body)
           greatest = fmax (greatest, pp_heights_top (&body->heights, own));
         }
     }
-  return greatest > least ? greatest - least : 0;
+  return greatest > least ? greatest - least : body->piece->thickness;
 }
 
 static void
@@ -317,18 +324,20 @@ ask_stem_place (const Fusing *self,
   double bottom = pp_region_get_box (self->part->insert).y1;
   double foot = pp_region_get_area (within) > 0 ? pp_region_get_box (within).y1
                                                 : pp_region_get_box (self->pocket).y0;
-  g_autofree char *over = length (self, bottom - foot);
+  g_autofree char *over = NULL;
 
   if (pp_is_over (pp_region_get_area (beside), BEYOND))
     say (self, "stem-astray", PP_LEVEL_FAULT, PP_ORIGIN_OWN, PP_ABOUT (body->placement->id, part),
          pp_region_get_area (beside), BEYOND,
          g_strdup_printf (_("%s runs beside the pocket of %s, where there is no room. Turn or move "
                             "it into the pocket."), name, pp_part_name_of (self->part)));
-  if (pp_is_over (bottom - foot, SHORT))
-    say (self, "stem-short", PP_LEVEL_NOTE, PP_ORIGIN_OWN, PP_ABOUT (body->placement->id, part),
-         bottom - foot, SHORT,
-         g_strdup_printf (_("%s ends %s above the bottom of the pocket. Push it farther in if it "
-                            "should stand firm."), name, over));
+  if (!pp_is_over (bottom - foot, SHORT))
+    return;
+  over = length (self, bottom - foot);
+  say (self, "stem-short", PP_LEVEL_NOTE, PP_ORIGIN_OWN, PP_ABOUT (body->placement->id, part),
+       bottom - foot, SHORT,
+       g_strdup_printf (_("%s ends %s above the bottom of the pocket. Push it farther in if it "
+                          "should stand firm."), name, over));
 }
 
 /* The widths of the stems against the mouth. */
@@ -378,9 +387,7 @@ pp_ask_pockets (PpFindings    *findings,
         continue;
       ask_mouth (&fusing);
       if (pp_region_get_area (pocket) > 0)
-        {
-          ask_seam (&fusing);
-          ask_stems (&fusing);
-        }
+        ask_seam (&fusing);
+      ask_stems (&fusing);
     }
 }
