@@ -65,7 +65,7 @@ add_mix (PpBook  *book,
   g_autofree char *b = pp_volume_format (mix->b);
   const char *cells[] = { number, sitting, steps, start, a, b };
 
-  pp_table_add (table, cells);
+  pp_table_add (table, cells, NULL);
 }
 
 static double
@@ -114,7 +114,7 @@ draw_supports (PpBook *book,
       const char *cells[] = { "", number, words->name, step->support };
 
       if (*step->support != '\0')
-        pp_table_add (table, cells);
+        pp_table_add (table, cells, NULL);
     }
   if (pp_table_get_n_rows (table) == 0)
     return y;

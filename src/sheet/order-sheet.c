@@ -51,7 +51,7 @@ make_table (PpBook     *book,
       const char *cells[] = { "", number, words->act, words->from_left, words->from_top,
                               words->turn, step->dabs, step->support, step->clock };
 
-      pp_table_add (table, cells);
+      pp_table_add (table, cells, step->sentence);
     }
   return table;
 }
@@ -79,7 +79,7 @@ make_narrow_table (PpBook     *book,
       g_autofree char *act = pp_step_act_format (words, step);
       const char *cells[] = { "", number, act, words->from_left, words->from_top, words->turn };
 
-      pp_table_add (table, cells);
+      pp_table_add (table, cells, step->sentence);
     }
   return table;
 }
@@ -141,18 +141,6 @@ make_fitting_table (PpBook     *book,
   return make_narrow_table (book, run);
 }
 
-static void
-say_steps (PpBook     *book,
-           PpOrderRun  run)
-{
-  for (guint i = run.first; i < run.end; i++)
-    {
-      g_autoptr (PpStepWords) step = pp_step_words_new (book->job, i);
-
-      pp_book_say (book, step->sentence);
-    }
-}
-
 /* Picture and rows `first` to `end` - 1 of the table of a mix; returns the y below. */
 static double
 draw_part (PpBook  *book,
@@ -174,7 +162,6 @@ draw_part (PpBook  *book,
   else
     area.y1 -= height + 2 * PP_GAP;
   below = pp_order_plan_draw (book, mix, part, area);
-  say_steps (book, part);
   if (is_wide (book))
     return fmax (below, pp_table_draw (table, (PpPoint) { area.x1 + 2 * PP_GAP, area.y0 }, first,
                                        end));

@@ -251,8 +251,7 @@ add_piece (PpBook          *book,
   g_autofree char *line = g_strdup_printf ("%s. %s: %s.", number, words->name, words->place);
   const char *cells[] = { number, words->name, words->middle_left, words->middle_top, words->turn };
 
-  pp_table_add (table, cells);
-  pp_book_say (book, line);
+  pp_table_add (table, cells, line);
 }
 
 static PpTable *
@@ -294,8 +293,7 @@ draw_list (PpBook          *book,
 }
 
 static void
-add_findings (PpBook          *book,
-              PpTable         *table,
+add_findings (PpTable         *table,
               const GPtrArray *findings,
               gboolean         quiet)
 {
@@ -306,8 +304,7 @@ add_findings (PpBook          *book,
 
       if (finding->quiet != quiet)
         continue;
-      pp_table_add (table, cells);
-      pp_book_say (book, finding->text);
+      pp_table_add (table, cells, finding->text);
     }
 }
 
@@ -324,10 +321,10 @@ draw_findings (PpBook     *book,
   g_autoptr (PpTable) table = pp_table_new (book, columns, G_N_ELEMENTS (columns));
   g_autoptr (GPtrArray) left_out = pp_left_out_findings (book->panel, book->job->gallery);
 
-  add_findings (book, table, book->job->check->findings, quiet);
-  add_findings (book, table, left_out, quiet);
+  add_findings (table, book->job->check->findings, quiet);
+  add_findings (table, left_out, quiet);
   if (book->job->plan != NULL)
-    add_findings (book, table, book->job->plan->findings, quiet);
+    add_findings (table, book->job->plan->findings, quiet);
   if (pp_table_get_n_rows (table) == 0)
     return y;
   y = pp_flow_heading (book, heading, y + 2 * PP_GAP, 25);

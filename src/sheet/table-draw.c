@@ -95,6 +95,23 @@ draw_row (PpTable *self,
 }
 
 static void
+say_row (PpTable *self,
+         guint    row)
+{
+  const char *words = g_ptr_array_index (self->words, row);
+  g_autoptr (GString) line = g_string_new (NULL);
+
+  for (guint i = 0; words == NULL && i < self->n_columns; i++)
+    {
+      const char *cell = pp_table_get_cell (self, row, i);
+
+      if (*cell != '\0')
+        g_string_append_printf (line, "%s%s", line->len > 0 ? ", " : "", cell);
+    }
+  pp_book_say (self->book, words != NULL ? words : g_strdelimit (line->str, "\n", ' '));
+}
+
+static void
 draw_heading (PpTable *self,
               PpPoint  at)
 {
@@ -131,6 +148,7 @@ pp_table_draw (PpTable *self,
   for (guint row = first; row < end; row++)
     {
       draw_row (self, row, at);
+      say_row (self, row);
       at.y += g_array_index (self->heights, double, row);
       if (row + 1 < end)
         draw_line (self, x, at.y, PP_INK_RULE, PP_LINE_THIN);

@@ -30,6 +30,7 @@ struct _PpTable
   guint      n_columns;
   PpTableColumn     columns[PP_TABLE_MAX_COLUMNS];
   GPtrArray *cells;    /* row after row */
+  GPtrArray *words;         /* of each row; NULL: its cells */
   double     width;
   double     space;         /* mm, between columns */
   double     size;

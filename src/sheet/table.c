@@ -31,6 +31,7 @@ pp_table_new (PpBook         *book,
                                   .align = columns[i].align,
                                   .wraps = columns[i].wraps };
   self->cells = g_ptr_array_new_with_free_func (g_free);
+  self->words = g_ptr_array_new_with_free_func (g_free);
   self->heights = g_array_new (FALSE, FALSE, sizeof (double));
   return self;
 }
@@ -41,16 +42,19 @@ pp_table_free (PpTable *self)
   for (guint i = 0; i < self->n_columns; i++)
     g_free (self->columns[i].heading);
   g_ptr_array_unref (self->cells);
+  g_ptr_array_unref (self->words);
   g_array_unref (self->heights);
   g_free (self);
 }
 
 void
 pp_table_add (PpTable     *self,
-              const char **cells)
+              const char **cells,
+              const char  *words)
 {
   for (guint i = 0; i < self->n_columns; i++)
     g_ptr_array_add (self->cells, g_strdup (cells[i]));
+  g_ptr_array_add (self->words, g_strdup (words));
 }
 
 guint

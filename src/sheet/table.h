@@ -33,9 +33,11 @@ PpTable *pp_table_new        (PpBook         *book,
                               const PpColumn *columns,
                               guint           n_columns);
 void     pp_table_free       (PpTable        *self);
-/* One text for each column; several lines are parted by "\n". */
+/* One text for each column; several lines are parted by "\n". `words` (nullable) is what the row
+ * says to those who cannot see it, on the page on which it is drawn; else its cells in a row. */
 void     pp_table_add        (PpTable        *self,
-                              const char    **cells);
+                              const char    **cells,
+                              const char     *words);
 /* Leaves out each column that no row has anything in, then finds widths and heights for cells of
  * `size` pt. FALSE if some word or figure is wider than its column; it is then broken. */
 gboolean pp_table_fit        (PpTable        *self,

@@ -162,6 +162,19 @@ add_wire (PpPanel    *draft,
   draft->wire = pp_wire_new (&wire, NULL);
 }
 
+/* The panel holds what it needs of them. */
+static void
+release_draft (PpPanel *draft)
+{
+  pp_background_unref (draft->background);
+  pp_adhesive_unref (draft->adhesive);
+  if (draft->wire != NULL)
+    pp_wire_unref (draft->wire);
+  g_ptr_array_unref (draft->holes);
+  g_ptr_array_unref (draft->tray);
+  g_ptr_array_unref (draft->placements);
+}
+
 static PpPanel *
 make_panel (const Plot *plot)
 {
@@ -181,15 +194,16 @@ make_panel (const Plot *plot)
   draft.created = "2026-05-02";
   draft.background = pp_background_new (&glass, NULL);
   draft.adhesive = pp_adhesive_new (&glue, NULL);
-  draft.holes = g_ptr_array_new ();
-  draft.tray = g_ptr_array_new ();
-  draft.placements = g_ptr_array_new ();
+  draft.holes = g_ptr_array_new_with_free_func ((GDestroyNotify) pp_hole_unref);
+  draft.tray = g_ptr_array_new_with_free_func ((GDestroyNotify) pp_piece_unref);
+  draft.placements = g_ptr_array_new_with_free_func ((GDestroyNotify) pp_placement_unref);
   if (plot->has_wire)
     add_wire (&draft, plot);
   add_pieces (&draft, plot);
   panel = pp_panel_new (&draft, &error);
   if (panel == NULL)
     g_error ("%s: %s", plot->name, error->message);
+  release_draft (&draft);
   return panel;
 }
 

@@ -303,6 +303,7 @@ def check_svg(make):
             root = ElementTree.parse(path).getroot()
             need([child.tag for child in root[:2]] == [SVG + 'title', SVG + 'desc'], path.name)
             need(TITLES[panel] in root[0].text, root[0].text)
+            need(root[1].text, f'{path.name} says something')
             ids = [e.get('id') for e in root.iter() if e.get('id') is not None]
             need(len(ids) == len(set(ids)), path.name + ' names each part once')
             check_references(path, set(ids))
