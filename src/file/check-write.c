@@ -7,7 +7,7 @@
 #include "file/check-write.h"
 
 #include "file/concealment-write.h"
-#include "file/json-write.h"
+#include "file/json-values.h"
 
 static void
 write_mass (PpJsonWriter  *w,
@@ -123,7 +123,7 @@ write_below (PpJsonWriter  *w,
 static void
 write_placements (PpJsonWriter  *w,
                   const PpCheck *check,
-                  const PpPlan  *plan)
+                  const PpOrder *order)
 {
   pp_json_write_begin_array (w, "placements");
   for (guint i = 0; i < check->n; i++)
@@ -134,8 +134,7 @@ write_placements (PpJsonWriter  *w,
       write_figures (w, check->rests[i]);
       write_feet (w, check->rests[i]);
       write_joint (w, check->joints[i]);
-      if (plan != NULL)
-        write_below (w, check, plan->order, i);
+      write_below (w, check, order, i);
       pp_json_write_end_object (w);
     }
   pp_json_write_end_array (w);
@@ -254,10 +253,7 @@ write_findings (PpJsonWriter *w,
       pp_json_write_string (w, "level", pp_level_get_name (finding->level));
       pp_json_write_string (w, "text", finding->text);
       pp_json_write_point (w, "at", finding->at);
-      pp_json_write_begin_array (w, "about");
-      for (guint k = 0; finding->about[k] != NULL; k++)
-        pp_json_write_string (w, NULL, finding->about[k]);
-      pp_json_write_end_array (w);
+      pp_json_write_strings (w, "about", finding->about);
       pp_json_write_number_or_null (w, "value", finding->value);
       pp_json_write_number_or_null (w, "limit", finding->limit);
       pp_json_write_string (w, "origin", pp_origin_get_name (finding->origin));
@@ -272,13 +268,14 @@ pp_check_write (const PpCheck *check,
                 GPtrArray     *more)
 {
   g_autoptr (PpJsonWriter) w = pp_json_writer_new ();
+  g_autoptr (PpOrder) own = plan == NULL ? pp_order_new (check) : NULL;
 
   pp_json_write_begin_object (w, NULL);
   pp_json_write_string (w, "format", "petalpane-check");
   pp_json_write_integer (w, "version", 1);
   pp_json_write_string (w, "panel", check->panel->title);
   write_mass (w, check);
-  write_placements (w, check, plan);
+  write_placements (w, check, plan != NULL ? plan->order : own);
   pp_write_concealment (w, check);
   pp_write_hanging (w, check->hang);
   write_composition (w, check, check->composition);

@@ -1,41 +1,10 @@
-/* concealment-write.c: concealment and hanging as JSON, and values that may be null.
+/* concealment-write.c: concealment and hanging as JSON.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "file/concealment-write.h"
 
-void
-pp_json_write_number_or_null (PpJsonWriter *w,
-                              const char   *name,
-                              double        number)
-{
-  if (isnan (number))
-    pp_json_write_null (w, name);
-  else
-    pp_json_write_number (w, name, number);
-}
-
-void
-pp_json_write_string_or_null (PpJsonWriter *w,
-                              const char   *name,
-                              const char   *string)
-{
-  if (string == NULL)
-    pp_json_write_null (w, name);
-  else
-    pp_json_write_string (w, name, string);
-}
-
-void
-pp_json_write_point (PpJsonWriter *w,
-                     const char   *name,
-                     PpPoint       p)
-{
-  pp_json_write_begin_array (w, name);
-  pp_json_write_number (w, NULL, p.x);
-  pp_json_write_number (w, NULL, p.y);
-  pp_json_write_end_array (w);
-}
+#include "file/json-values.h"
 
 /* The inside of an object about one path of the wire. */
 static void

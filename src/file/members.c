@@ -8,7 +8,6 @@
 #include "file/json-append.h"
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
-#include "shape/polygon.h"
 
 gboolean
 pp_reader_failed (PpReader *self)
@@ -64,7 +63,8 @@ pp_members_init (PpMembers  *self,
   if (node != NULL && JSON_NODE_HOLDS_OBJECT (node))
     self->object = json_node_get_object (node);
   else
-    pp_reader_complain (reader, PP_FILE_ERROR_VALUE, path, _("must be an object."));
+    pp_reader_complain (reader, *path != '\0' ? PP_FILE_ERROR_VALUE : PP_FILE_ERROR_FORMAT, path,
+                        _("must be an object."));
 }
 
 void
@@ -124,14 +124,19 @@ pp_members_get (PpMembers  *self,
   g_hash_table_add (self->taken, (char *) name);
   node = json_object_get_member (self->object, name);
   if (node == NULL && need == PP_MUST_HAVE)
-    complain (self, name, _("is missing and must be given."));
+    {
+      g_autofree char *path = pp_members_dup_path (self, name);
+
+      pp_reader_complain (self->reader, PP_FILE_ERROR_FORMAT, path,
+                          _("is missing and must be given."));
+    }
   return node;
 }
 
-static gboolean
-is_number (JsonNode *node)
+gboolean
+pp_json_is_number (JsonNode *node)
 {
-  return JSON_NODE_HOLDS_VALUE (node)
+  return node != NULL && JSON_NODE_HOLDS_VALUE (node)
          && (json_node_get_value_type (node) == G_TYPE_INT64
              || json_node_get_value_type (node) == G_TYPE_DOUBLE);
 }
@@ -142,7 +147,7 @@ take_double (PpMembers  *self,
              JsonNode   *node,
              double     *value)
 {
-  if (is_number (node))
+  if (pp_json_is_number (node))
     *value = json_node_get_double (node);
   else
     complain (self, name, _("must be a number."));
@@ -185,7 +190,7 @@ pp_members_get_count (PpMembers  *self,
 
   if (node == NULL)
     return;
-  number = is_number (node) ? json_node_get_double (node) : -1;
+  number = pp_json_is_number (node) ? json_node_get_double (node) : -1;
   if (number < 0 || number > G_MAXINT || number != floor (number))
     complain (self, name, _("must be a whole number, 0 or more."));
   else
@@ -293,113 +298,6 @@ pp_members_enter (PpMembers  *self,
     return FALSE;
   pp_members_init (child, self->reader, node, path);
   return TRUE;
-}
-
-static gboolean
-read_position (JsonNode *node,
-               PpPoint  *p)
-{
-  JsonArray *pair = node != NULL && JSON_NODE_HOLDS_ARRAY (node) ? json_node_get_array (node) : NULL;
-
-  if (pair == NULL || json_array_get_length (pair) != 2
-      || !is_number (json_array_get_element (pair, 0))
-      || !is_number (json_array_get_element (pair, 1)))
-    return FALSE;
-  p->x = json_array_get_double_element (pair, 0);
-  p->y = json_array_get_double_element (pair, 1);
-  return TRUE;
-}
-
-/* Appends the positions of one ring. */
-static void
-read_ring (PpMembers *polygon,
-           JsonArray *rings,
-           guint      r,
-           GArray    *lengths,
-           GArray    *points)
-{
-  JsonNode *node = json_array_get_element (rings, r);
-  JsonArray *ring = JSON_NODE_HOLDS_ARRAY (node) ? json_node_get_array (node) : NULL;
-  guint n = ring != NULL ? json_array_get_length (ring) : 0;
-
-  if (n > PP_OUTLINE_MAX_POSITIONS)
-    {
-      pp_reader_complain (polygon->reader, PP_FILE_ERROR_LIMIT, polygon->path,
-                          _("a ring may have at most %d positions, not %u."),
-                          PP_OUTLINE_MAX_POSITIONS, n);
-      return;
-    }
-  for (guint i = 0; i < n; i++)
-    {
-      PpPoint p;
-
-      if (!read_position (json_array_get_element (ring, i), &p))
-        {
-          pp_reader_complain (polygon->reader, PP_FILE_ERROR_VALUE, polygon->path,
-                              _("position %u of ring %u must be two numbers."), i, r);
-          return;
-        }
-      g_array_append_val (points, p);
-    }
-  g_array_append_val (lengths, n);
-}
-
-/* Crossing rings are asked of GEOS only here: what is in a panel never crosses. */
-static PpOutline *
-refuse_crossing (PpMembers *polygon,
-                 PpOutline *outline)
-{
-  g_autofree char *reason = NULL;
-  PpPoint at;
-
-  if (outline == NULL || pp_outline_is_simple (outline, &reason, &at))
-    return outline;
-  pp_reader_complain (polygon->reader, PP_FILE_ERROR_VALUE, polygon->path,
-                      _("the outline crosses or touches itself near (%.4g, %.4g)."), at.x, at.y);
-  pp_outline_unref (outline);
-  return NULL;
-}
-
-static PpOutline *
-read_polygon (PpMembers *polygon)
-{
-  g_autoptr (GArray) lengths = g_array_new (FALSE, FALSE, sizeof (guint));
-  g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (PpPoint));
-  g_autofree char *extra = NULL;
-  g_autoptr (GError) error = NULL;
-  const char *type = NULL;
-  JsonArray *rings;
-  PpOutline *outline;
-
-  pp_members_get_string (polygon, "type", PP_MUST_HAVE, &type);
-  rings = pp_members_get_array (polygon, "coordinates", PP_MUST_HAVE);
-  if (type != NULL && strcmp (type, "Polygon") != 0)
-    complain (polygon, "type", _("an outline must be a Polygon."));
-  for (guint r = 0; rings != NULL && r < json_array_get_length (rings); r++)
-    if (!pp_reader_failed (polygon->reader))
-      read_ring (polygon, rings, r, lengths, points);
-  if (pp_reader_failed (polygon->reader))
-    return NULL;
-  extra = pp_members_dup_rest (polygon);
-  outline = pp_outline_new ((const guint *) lengths->data, lengths->len,
-                            (const PpPoint *) points->data, extra, &error);
-  pp_reader_take (polygon->reader, polygon->path, g_steal_pointer (&error));
-  return refuse_crossing (polygon, outline);
-}
-
-PpOutline *
-pp_members_get_outline (PpMembers  *self,
-                        const char *name,
-                        PpNeed      need)
-{
-  PpMembers polygon;
-  PpOutline *outline;
-
-  if (!pp_members_enter (self, name, need, &polygon))
-    return NULL;
-  outline = read_polygon (&polygon);
-  pp_members_clear (&polygon);
-  return outline;
 }
 
 const char **

@@ -100,6 +100,8 @@ const char **pp_members_get_strings  (PpMembers  *self,
                                       const char *name,
                                       PpNeed      need);
 
+gboolean   pp_json_is_number         (JsonNode   *node);
+
 gboolean   pp_reader_failed          (PpReader   *self);
 /* Keeps a complaint about a place, if it is the first. */
 void       pp_reader_complain        (PpReader   *self,

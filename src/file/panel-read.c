@@ -1,41 +1,16 @@
 /* panel-read.c: a panel from its file.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
- *
- * The strict scanner goes over the bytes first; json-glib, which takes much that is not JSON,
- * only reads what it has passed.
  */
 #include "file/panel-read.h"
 
+#include "file/head-read.h"
 #include "file/json-scan.h"
 #include "file/records-read.h"
 #include "file/save.h"
-#include "panel/i18n.h"
-
-#define FORMAT "petalpane-panel"
-#define VERSION 1
 
 /* Log and quieted findings have no limit of their own; the file's size bounds them. */
 #define NO_LIMIT G_MAXUINT
-
-static void
-read_head (PpMembers *members)
-{
-  const char *format = "";
-  double version = VERSION;
-
-  pp_members_get_string (members, "format", PP_MUST_HAVE, &format);
-  if (!pp_reader_failed (members->reader) && strcmp (format, FORMAT) != 0)
-    pp_reader_complain (members->reader, PP_FILE_ERROR_FORMAT, "format",
-                        _("this is not a Petalpane panel, which says “%s” here."), FORMAT);
-  pp_members_get_double (members, "version", PP_MUST_HAVE, &version);
-  if (version > VERSION)
-    pp_reader_complain (members->reader, PP_FILE_ERROR_VERSION, "version",
-                        _("this panel was written by a later Petalpane; open it with that one."));
-  else if (version != VERSION)
-    pp_reader_complain (members->reader, PP_FILE_ERROR_VALUE, "version",
-                        _("there is no such version of the format."));
-}
 
 static gboolean
 units_from_name (const char *name,
@@ -168,7 +143,7 @@ read_all (PpMembers *members,
 {
   PpPanel *draft = &reading->draft;
 
-  read_head (members);
+  pp_read_head (members, "petalpane-panel");
   read_titles (members, draft);
   draft->background = read_one (members, "background", PP_MUST_HAVE,
                                 (PpReadFunc) pp_read_background);
@@ -213,19 +188,9 @@ PpPanel *
 pp_panel_read (GBytes  *bytes,
                GError **error)
 {
-  g_autoptr (JsonParser) parser = json_parser_new_immutable ();
-  gsize length;
-  const char *text = g_bytes_get_data (bytes, &length);
-  g_autoptr (GError) broken = NULL;
+  g_autoptr (JsonNode) root = pp_json_read (bytes, error);
 
-  if (!pp_json_scan (text, length, error))
-    return NULL;
-  if (!json_parser_load_from_data (parser, text, (gssize) length, &broken))
-    {
-      g_set_error (error, PP_FILE_ERROR, PP_FILE_ERROR_SYNTAX, "%s", broken->message);
-      return NULL;
-    }
-  return read_root (json_parser_get_root (parser), error);
+  return root != NULL ? read_root (root, error) : NULL;
 }
 
 PpPanel *

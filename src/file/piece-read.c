@@ -27,9 +27,7 @@ read_heights_row (PpMembers *form,
       JsonNode *cell = json_array_get_element (row, j);
       double height;
 
-      if (!JSON_NODE_HOLDS_VALUE (cell)
-          || (json_node_get_value_type (cell) != G_TYPE_INT64
-              && json_node_get_value_type (cell) != G_TYPE_DOUBLE))
+      if (!pp_json_is_number (cell))
         {
           pp_reader_complain (form->reader, PP_FILE_ERROR_VALUE, path, _("must be numbers."));
           return;

@@ -199,9 +199,7 @@ read_ratio (PpMembers *members,
     {
       JsonNode *node = json_array_get_element (array, i);
 
-      good = JSON_NODE_HOLDS_VALUE (node)
-             && (json_node_get_value_type (node) == G_TYPE_INT64
-                 || json_node_get_value_type (node) == G_TYPE_DOUBLE);
+      good = pp_json_is_number (node);
       ratio[i] = good ? json_node_get_double (node) : 0;
     }
   if (array != NULL && !good)
