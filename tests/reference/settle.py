@@ -228,4 +228,5 @@ def main():
     print('ok' if wide else 'not ok', number + 1, f'- states met: {seen}')
 
 
-main()
+if __name__ == '__main__':
+    main()
