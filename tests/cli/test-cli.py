@@ -136,7 +136,7 @@ def check_picture(folder, path):
 def check_sheets(folder, path):
     # cairo's SVG surface loses memory of its own with each group; only sheets may.
     root = os.environ.get('PP_SOURCE_ROOT', '.')
-    os.environ['LSAN_OPTIONS'] = f'suppressions={root}/tests/sheet/lsan.supp:print_suppressions=0'
+    os.environ['LSAN_OPTIONS'] = f'suppressions="{root}/tests/sheet/lsan.supp":print_suppressions=0'
     out = os.path.join(folder, 'sheets')
     done = run('sheets', path, '-o', out, '--format', 'pdf,svg', '--paper', 'letter')
     names = sorted(os.listdir(out))
