@@ -124,6 +124,20 @@ draw_fused (cairo_t       *cr,
   cairo_restore (cr);
 }
 
+/* Thinner than it is, so that the maker still finds the stem. */
+#define VEIL_OVER_STEM 0.6
+
+void
+pp_draw_pocket_glass (cairo_t       *cr,
+                      const PpFused *fused,
+                      const PpBody  *stem)
+{
+  cairo_save (cr);
+  clip_to (cr, stem->outline);
+  draw_fused (cr, fused, VEIL_OVER_STEM);
+  cairo_restore (cr);
+}
+
 /* A drilled hole shows its ground wall as a ring; one still to drill is a broken line. */
 static void
 draw_hole (cairo_t      *cr,

@@ -21,5 +21,9 @@ void pp_draw_glass (cairo_t       *cr,
                     double         veil);
 void pp_draw_knots (cairo_t       *cr,
                     const PpScene *scene);
+/* The glass of the fused part in whose pocket a stem stands, once more over that stem. */
+void pp_draw_pocket_glass (cairo_t       *cr,
+                           const PpFused *fused,
+                           const PpBody  *stem);
 
 G_END_DECLS

@@ -154,9 +154,13 @@ draw_from_front (cairo_t          *cr,
   for (guint i = 0; i < scene->n_bodies; i++)
     {
       const PpBody *body = scene->bodies[i];
+      int pocket = scene->pockets[i];
 
+      /* A stem in a pocket stands within the glass: it throws no shadow on it. */
       draw_shifted (cr, body, pp_gallery_get (gallery, body->piece), slant,
-                    get_base (body, heights, i), get_top (body, tops, i), TRUE);
+                    get_base (body, heights, i), get_top (body, tops, i), pocket == PP_NO_INDEX);
+      if (pocket != PP_NO_INDEX)
+        pp_draw_pocket_glass (cr, scene->parts[pocket].fused, body);
     }
 }
 
