@@ -54,7 +54,7 @@ pp_command_check (int    argc,
   if (!pp_command_parse (argc, argv, entries, _("Says what would go wrong with a panel, and in "
                                                 "which order to glue it."), &file))
     return PP_EXIT_UNUSABLE;
-  if (!pp_answers_init (&answers, file, &error))
+  if (!pp_answers_init (&answers, file, NULL, &error))
     return pp_command_fail (file, error->message);
   status = json ? print_json (&answers) : print_words (&answers);
   if (status == PP_EXIT_DONE && strict && has_faults (&answers))

@@ -5,6 +5,7 @@
 #include "cli/panel-answers.h"
 
 #include "file/panel-read.h"
+#include "panel/edit.h"
 #include "sheet/left-out.h"
 
 static void
@@ -22,12 +23,25 @@ find_heights (PpAnswers *self)
       }
 }
 
-gboolean
-pp_answers_init (PpAnswers  *self,
-                 const char *file,
-                 GError    **error)
+static PpPanel *
+load_panel (const char    *file,
+            const PpUnits *units,
+            GError       **error)
 {
-  *self = (PpAnswers) { .panel = pp_panel_load (file, error) };
+  g_autoptr (PpPanel) panel = pp_panel_load (file, error);
+
+  if (panel == NULL || units == NULL)
+    return g_steal_pointer (&panel);
+  return pp_edit_set_units (panel, *units);
+}
+
+gboolean
+pp_answers_init (PpAnswers     *self,
+                 const char    *file,
+                 const PpUnits *units,
+                 GError       **error)
+{
+  *self = (PpAnswers) { .panel = load_panel (file, units, error) };
   if (self->panel == NULL)
     return FALSE;
   self->check = pp_check_new (self->panel, NULL, NULL, NULL, NULL, error);

@@ -20,12 +20,13 @@ typedef struct
   double    *tops;
 } PpAnswers;
 
-/* Reads the file and asks everything. FALSE with `error` set if the file cannot be used. Clear it
- * in any case. */
-gboolean pp_answers_init  (PpAnswers  *self,
-                           const char *file,
-                           GError    **error);
-void     pp_answers_clear (PpAnswers  *self);
+/* Reads the file and asks everything, in `units` (nullable: the panel's own). FALSE with `error`
+ * set if the file cannot be used. Clear it in any case. */
+gboolean pp_answers_init  (PpAnswers     *self,
+                           const char    *file,
+                           const PpUnits *units,
+                           GError       **error);
+void     pp_answers_clear (PpAnswers     *self);
 
 G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (PpAnswers, pp_answers_clear)
 

@@ -125,14 +125,17 @@ write_sheets (const char    *file,
   g_auto (PpAnswers) answers = { NULL };
   g_autoptr (GError) error = NULL;
   g_autoptr (GPtrArray) files = NULL;
+  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
+  g_autofree char *date = g_date_time_format_iso8601 (now);
 
-  if (!pp_answers_init (&answers, file, &error))
+  if (!pp_answers_init (&answers, file, options->units != NULL ? &job->units : NULL, &error))
     return pp_command_fail (file, error->message);
   job->check = answers.check;
   job->plan = answers.plan;
   job->gallery = answers.gallery;
-  if (options->units == NULL)
-    job->units = answers.panel->units;
+  /* A build that wants the same bytes each time fixes the date; then the sheets take that. */
+  job->date = g_getenv ("SOURCE_DATE_EPOCH") == NULL ? date : NULL;
+  job->units = answers.panel->units;
   files = pp_sheets_write (job, (const char * const *) kinds, formats, &error);
   if (files == NULL)
     return pp_command_fail (file, error->message);

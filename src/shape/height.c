@@ -53,7 +53,6 @@ pp_heights_underside (const PpHeights *self,
                       PpPoint          own)
 {
   const PpForm *form = self->form;
-  double r = hypot (own.x, own.y);
   double length = self->end - self->start;
   double along = length > 0 ? 2 * (own.y - (self->start + self->end) / 2) / length : 0;
   double flat = isnan (form->flat) ? length / 2 : form->flat;
@@ -65,9 +64,12 @@ pp_heights_underside (const PpHeights *self,
     case PP_FORM_CUPPED:
       if (form->foot >= self->reach)
         return 0;
-      return form->rise * square (fmax (r - form->foot, 0) / (self->reach - form->foot));
+      return form->rise * square (fmax (hypot (own.x, own.y) - form->foot, 0)
+                                 / (self->reach - form->foot));
     case PP_FORM_DOMED:
-      return self->reach > 0 ? form->rise * (1 - square (r / self->reach)) : form->rise;
+      if (self->reach <= 0)
+        return form->rise;
+      return form->rise * (1 - square (hypot (own.x, own.y) / self->reach));
     case PP_FORM_ARCHED:
       return form->rise * (1 - square (along));
     case PP_FORM_CURLED:
