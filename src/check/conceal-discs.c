@@ -85,12 +85,32 @@ compare_screens (gconstpointer a,
   return p->through < q->through ? -1 : p->through > q->through;
 }
 
+/* mm beyond all that can matter, so that rounding does not. */
+#define SPARE 1.0
+
+/* What a piece covers of `reach` when drawn in by `distance`. Only its border near by is swept:
+ * the rest is cut off first, far enough away. (transfer full) */
+static PpRegion *
+draw_in (PpRegion *piece,
+         PpBox     reach,
+         double    distance)
+{
+  PpBox box = pp_box_grow (reach, distance + SPARE);
+  const PpPoint corners[] = { { box.x0, box.y0 }, { box.x1, box.y0 }, { box.x1, box.y1 },
+                              { box.x0, box.y1 } };
+  g_autoptr (PpOutline) outline = pp_outline_new_ring (corners, G_N_ELEMENTS (corners));
+  g_autoptr (PpRegion) window = pp_region_new (outline);
+  g_autoptr (PpRegion) near = pp_region_intersection (piece, window);
+
+  return pp_region_inset (near, distance);
+}
+
 /* The pieces over a box, the darkest first: they leave the least to split. (transfer full) */
 static GArray *
 find_screens (const PpScene *scene,
               PpRest       **rests,
               PpBox          reach,
-              gboolean       drawn_in)
+              double         drawn_in)
 {
   GArray *screens = g_array_new (FALSE, FALSE, sizeof (Screen));
 
@@ -102,7 +122,8 @@ find_screens (const PpScene *scene,
 
       if (!pp_conceal_counts (rests, i) || !pp_box_meets (body->box, reach))
         continue;
-      screen.region = drawn_in ? pp_conceal_draw_in (scene, i) : pp_region_ref (body->region);
+      screen.region = drawn_in > 0 ? draw_in (body->region, reach, drawn_in)
+                                   : pp_region_ref (body->region);
       g_array_append_val (screens, screen);
     }
   g_array_sort (screens, compare_screens);
@@ -132,7 +153,7 @@ static double
 share_of (const PpScene *scene,
           PpRest       **rests,
           PpRegion      *disc,
-          gboolean       drawn_in)
+          double         drawn_in)
 {
   g_autoptr (GArray) screens = find_screens (scene, rests, pp_region_get_box (disc), drawn_in);
   g_autoptr (GArray) faces = faces_new ();
@@ -159,6 +180,8 @@ pp_conceal_share_discs (PpConceal     *self,
                         const PpScene *scene,
                         PpRest       **rests)
 {
+  double place = pp_panel_get_limit (scene->panel, PP_LIMIT_PLACE);
+
   self->n_holes = scene->panel->holes->len;
   self->holes = g_new0 (PpDiscShare, self->n_holes);
   for (guint i = 0; i < self->n_holes; i++)
@@ -167,7 +190,7 @@ pp_conceal_share_discs (PpConceal     *self,
       g_autoptr (PpRegion) disc = pp_region_new_disc ((PpPoint) { hole->x, hole->y },
                                                       hole->diameter / 2);
 
-      self->holes[i] = (PpDiscShare) { share_of (scene, rests, disc, FALSE), NAN };
+      self->holes[i] = (PpDiscShare) { share_of (scene, rests, disc, 0), NAN };
     }
   for (guint k = 0; k < scene->n_knots; k++)
     {
@@ -175,7 +198,7 @@ pp_conceal_share_discs (PpConceal     *self,
       g_autoptr (PpRegion) disc = pp_region_new_disc ((PpPoint) { hole->x, hole->y },
                                                       scene->panel->wire->knot_diameter / 2);
 
-      self->knots[k] = (PpDiscShare) { share_of (scene, rests, disc, FALSE),
-                                       share_of (scene, rests, disc, TRUE) };
+      self->knots[k] = (PpDiscShare) { share_of (scene, rests, disc, 0),
+                                       share_of (scene, rests, disc, place) };
     }
 }

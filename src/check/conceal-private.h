@@ -43,9 +43,6 @@ gboolean pp_conceal_counts      (PpRest       **rests,
 /* mm: the reach of a wire with its edges. */
 PpBox    pp_run_get_box         (const PpRun   *self,
                                  double         radius);
-/* A body's region drawn in by lim.place; (transfer full). */
-PpRegion *pp_conceal_draw_in    (const PpScene *scene,
-                                 guint          index);
 /* The shares of the knots' and holes' discs (conceal-discs.c). */
 void     pp_conceal_share_discs (PpConceal     *self,
                                  const PpScene *scene,

@@ -10,14 +10,13 @@
 #include "check/cover.h"
 #include "check/finding.h"
 
-/* What lies before the wire. The outlines made for drawn in pieces are held by `made`. */
+/* What lies before the wire. */
 typedef struct
 {
-  PpCover    background;
-  GArray    *covers; /* PpCover: fused parts and pieces */
-  GPtrArray *made;
-  double     opaque;
-  double     radius; /* mm, of the wire */
+  PpCover background;
+  GArray *covers; /* PpCover: fused parts and pieces */
+  double  opaque;
+  double  radius; /* mm, of the wire */
 } Sight;
 
 PpRun
@@ -83,55 +82,22 @@ pp_conceal_counts (PpRest **rests,
   return rests[index]->state != PP_STATE_FLOATS;
 }
 
-PpRegion *
-pp_conceal_draw_in (const PpScene *scene,
-                    guint          index)
-{
-  return pp_region_inset (scene->bodies[index]->region,
-                          pp_panel_get_limit (scene->panel, PP_LIMIT_PLACE));
-}
-
 static void
-add_cover (GArray          *covers,
-           const PpOutline *outline,
-           double           transmittance,
-           PpBox            reach)
+add_cover (GArray *covers,
+           PpCover cover,
+           PpBox   reach)
 {
-  PpCover cover = pp_cover_make (outline, transmittance);
-
   if (pp_box_meets (cover.box, reach))
     g_array_append_val (covers, cover);
 }
 
-static void
-hold_outline (const PpOutline *polygon,
-              gpointer         data)
-{
-  g_ptr_array_add (data, pp_outline_ref (polygon));
-}
-
-/* Each polygon of a piece drawn in covers on its own: they do not overlap. */
-static void
-add_drawn_in (Sight         *sight,
-              const PpScene *scene,
-              guint          index,
-              PpBox          reach)
-{
-  g_autoptr (PpRegion) region = pp_conceal_draw_in (scene, index);
-  guint first = sight->made->len;
-
-  pp_region_foreach (region, hold_outline, sight->made);
-  for (guint i = first; i < sight->made->len; i++)
-    add_cover (sight->covers, g_ptr_array_index (sight->made, i),
-               scene->bodies[index]->piece->transmittance, reach);
-}
-
+/* `drawn_in`: mm by which pieces are. */
 static void
 sight_init (Sight         *self,
             const PpScene *scene,
             PpRest       **rests,
             const PpRun   *run,
-            gboolean       drawn_in)
+            double         drawn_in)
 {
   const PpPanel *panel = scene->panel;
   double radius = panel->wire->diameter / 2;
@@ -140,23 +106,20 @@ sight_init (Sight         *self,
   *self = (Sight) {
     .background = pp_cover_make (scene->background_outline, panel->background->glass.transmittance),
     .covers = g_array_new (FALSE, FALSE, sizeof (PpCover)),
-    .made = g_ptr_array_new_with_free_func ((GDestroyNotify) pp_outline_unref),
     .opaque = pp_panel_get_limit (panel, PP_LIMIT_OPAQUE),
     .radius = radius,
   };
   for (guint i = 0; i < scene->n_parts; i++)
-    add_cover (self->covers, scene->parts[i].fused->outline,
-               scene->parts[i].fused->glass.transmittance, reach);
+    add_cover (self->covers, pp_cover_make (scene->parts[i].fused->outline,
+                                            scene->parts[i].fused->glass.transmittance), reach);
   for (guint i = 0; i < scene->n_bodies; i++)
     {
       const PpBody *body = scene->bodies[i];
+      PpCover cover = pp_cover_make (body->outline, body->piece->transmittance);
 
-      if (!pp_conceal_counts (rests, i) || !pp_box_meets (body->box, reach))
-        continue;
-      if (drawn_in)
-        add_drawn_in (self, scene, i, reach);
-      else
-        add_cover (self->covers, body->outline, body->piece->transmittance, reach);
+      cover.drawn_in = drawn_in;
+      if (pp_conceal_counts (rests, i))
+        add_cover (self->covers, cover, reach);
     }
 }
 
@@ -164,7 +127,6 @@ static void
 sight_clear (Sight *self)
 {
   g_array_unref (self->covers);
-  g_ptr_array_unref (self->made);
 }
 
 static gboolean
@@ -304,7 +266,7 @@ look_along (PpPath        *path,
             const PpScene *scene,
             PpRest       **rests,
             PpRun          run,
-            gboolean       drawn_in)
+            double         drawn_in)
 {
   Sight sight;
 
@@ -333,9 +295,10 @@ pp_conceal_new (const PpScene *scene,
       PpRun hung = pp_run_hung (scene, hang);
       PpPath barely;
 
-      look_along (&self->lying, scene, rests, pp_run_lying (scene), FALSE);
-      look_along (&self->hung, scene, rests, hung, FALSE);
-      look_along (&barely, scene, rests, hung, TRUE);
+      look_along (&self->lying, scene, rests, pp_run_lying (scene), 0);
+      look_along (&self->hung, scene, rests, hung, 0);
+      look_along (&barely, scene, rests, hung,
+                  pp_panel_get_limit (scene->panel, PP_LIMIT_PLACE));
       self->barely = pp_path_get_exposed (&barely);
       path_clear (&barely);
       pp_conceal_look_aslant (self, scene, rests, hang);

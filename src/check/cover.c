@@ -3,7 +3,9 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Whoever cuts a line judges each piece of it at its middle, so a cut too many does no harm and
- * one too few would: sides that only touch the line are cut at what touches.
+ * one too few would: sides that only touch the line are cut at what touches. What is drawn in
+ * begins on the rims of capsules about the sides: on two lines beside each and on circles about
+ * its ends.
  */
 #include "check/cover.h"
 
@@ -14,7 +16,7 @@ PpCover
 pp_cover_make (const PpOutline *outline,
                double           transmittance)
 {
-  return (PpCover) { outline, pp_outline_get_box (outline), transmittance };
+  return (PpCover) { outline, pp_outline_get_box (outline), transmittance, 0 };
 }
 
 /* Goes round one ring. TRUE if `p` lies on it; else `inside` is turned over at each side that
@@ -40,11 +42,45 @@ is_on_ring (const PpPoint *ring,
   return FALSE;
 }
 
+/* Whether a ring is nearer to `p` than `distance`, ties aside. */
+static gboolean
+is_near_ring (const PpPoint *ring,
+              guint          n,
+              PpPoint        p,
+              double         distance)
+{
+  for (guint i = 0; i + 1 < n; i++)
+    {
+      PpPoint a = ring[i], b = ring[i + 1];
+
+      if (fmin (a.x, b.x) < p.x + distance && fmax (a.x, b.x) > p.x - distance
+          && fmin (a.y, b.y) < p.y + distance && fmax (a.y, b.y) > p.y - distance
+          && pp_segment_distance (a, b, p) < distance - PP_TIE)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+static gboolean
+is_near_border (const PpCover *self,
+                PpPoint        p)
+{
+  for (guint r = 0; r < pp_outline_get_n_rings (self->outline); r++)
+    {
+      guint n;
+      const PpPoint *ring = pp_outline_get_ring (self->outline, r, &n);
+
+      if (is_near_ring (ring, n, p, self->drawn_in))
+        return TRUE;
+    }
+  return FALSE;
+}
+
 gboolean
 pp_cover_contains (const PpCover *self,
                    PpPoint        p)
 {
-  PpBox box = pp_box_grow (self->box, PP_TIE);
+  PpBox box = pp_box_grow (self->box, PP_TIE - self->drawn_in);
   gboolean inside = FALSE;
 
   if (p.x < box.x0 || p.x > box.x1 || p.y < box.y0 || p.y > box.y1)
@@ -55,9 +91,9 @@ pp_cover_contains (const PpCover *self,
       const PpPoint *ring = pp_outline_get_ring (self->outline, r, &n);
 
       if (is_on_ring (ring, n, p, &inside))
-        return TRUE;
+        return self->drawn_in <= 0;
     }
-  return inside;
+  return inside && (self->drawn_in <= 0 || !is_near_border (self, p));
 }
 
 /* A point of the outline in the frame of the line: along it and to its right. */
@@ -100,6 +136,35 @@ cut_by_side (InLine  a,
     add_cut (cuts, a.along + (b.along - a.along) * (a.aside / (a.aside - b.aside)), length);
 }
 
+/* Where the line meets the capsule of all within `radius` of a side, and more: the lines beside
+ * it and the circle about its start. That about its end is the next side's. */
+static void
+cut_by_capsule (InLine  a,
+                InLine  b,
+                double  radius,
+                double  length,
+                GArray *cuts)
+{
+  double side = hypot (b.along - a.along, b.aside - a.aside);
+  double half = radius * radius - a.aside * a.aside;
+
+  if (half >= 0)
+    {
+      add_cut (cuts, a.along - sqrt (half), length);
+      add_cut (cuts, a.along + sqrt (half), length);
+    }
+  if (side <= 0)
+    return;
+  for (int k = -1; k <= 1; k += 2)
+    {
+      double along = -k * radius * (b.aside - a.aside) / side;
+      double aside = k * radius * (b.along - a.along) / side;
+
+      cut_by_side ((InLine) { a.along + along, a.aside + aside },
+                   (InLine) { b.along + along, b.aside + aside }, length, cuts);
+    }
+}
+
 void
 pp_cover_cut (const PpCover *self,
               PpPoint        start,
@@ -117,7 +182,10 @@ pp_cover_cut (const PpCover *self,
         {
           InLine b = to_line (ring[i], start, direction);
 
-          cut_by_side (a, b, length, cuts);
+          if (self->drawn_in > 0)
+            cut_by_capsule (a, b, self->drawn_in, length, cuts);
+          else
+            cut_by_side (a, b, length, cuts);
           a = b;
         }
     }

@@ -14,17 +14,19 @@ typedef struct
   const PpOutline *outline;
   PpBox            box;
   double           transmittance; /* 0 opaque to 1 clear */
+  double           drawn_in;      /* mm; only what is that far from the outline is covered */
 } PpCover;
 
+/* Not drawn in. */
 PpCover  pp_cover_make     (const PpOutline *outline,
                             double           transmittance);
-/* Inside by the even-odd rule, or within PP_TIE of the outline: what lies flush with a border is
- * covered. */
+/* Inside by the even-odd rule, or within PP_TIE of the outline: what lies flush with a border,
+ * drawn in or not, is covered. */
 gboolean pp_cover_contains (const PpCover   *self,
                             PpPoint          p);
-/* Adds to `cuts` (of double) where the line from `start` along the unit vector `direction` meets
- * the outline, as mm from `start` within 0 to `length`; of a side along the line, both ends. Some
- * are there twice, none is missing. */
+/* Adds to `cuts` (of double) wherever the line from `start` along the unit vector `direction` may
+ * pass into or out of what is covered, as mm from `start` within 0 to `length`. Some are there
+ * twice or for nothing, none is missing. */
 void     pp_cover_cut      (const PpCover   *self,
                             PpPoint          start,
                             PpPoint          direction,

@@ -205,7 +205,7 @@ def judge_wire(scene, answer, rand):
             if abs(a - b) > 1e-6:
                 yield f'{name} {what} {a}, not {b}'
     barely = see(runs['hung'], list(covers_of(scene, True)), back)[2]
-    if abs(answer['barely'] - barely) > 0.05:
+    if abs(answer['barely'] - barely) > 0.01:
         yield f"barely {answer['barely']}, not {barely}"
     for view in rand.sample(answer['views'], 6):
         share = look_aslant(scene, runs['hung'], view)
