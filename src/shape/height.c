@@ -31,6 +31,13 @@ square (double x)
   return x * x;
 }
 
+/* Asked for every cell of every piece: without a root where none is needed. */
+static double
+reach_squared (PpPoint own)
+{
+  return own.x * own.x + own.y * own.y;
+}
+
 /* Bilinear in the grid, clamped at its border. */
 static double
 grid_height (const PpHeightGrid *grid,
@@ -64,12 +71,12 @@ pp_heights_underside (const PpHeights *self,
     case PP_FORM_CUPPED:
       if (form->foot >= self->reach)
         return 0;
-      return form->rise * square (fmax (hypot (own.x, own.y) - form->foot, 0)
+      return form->rise * square (fmax (sqrt (reach_squared (own)) - form->foot, 0)
                                  / (self->reach - form->foot));
     case PP_FORM_DOMED:
       if (self->reach <= 0)
         return form->rise;
-      return form->rise * (1 - square (hypot (own.x, own.y) / self->reach));
+      return form->rise * (1 - reach_squared (own) / square (self->reach));
     case PP_FORM_ARCHED:
       return form->rise * (1 - square (along));
     case PP_FORM_CURLED:
@@ -91,7 +98,7 @@ pp_heights_top (const PpHeights *self,
   double top = pp_heights_underside (self, own) + self->thickness;
 
   if (self->crown.height > 0)
-    top += self->crown.height * fmax (0, 1 - square (hypot (own.x, own.y) / self->crown.radius));
+    top += self->crown.height * fmax (0, 1 - reach_squared (own) / square (self->crown.radius));
   return top;
 }
 
