@@ -7,10 +7,12 @@
  * guidance. A hole whose centre lies beyond the edge has a negative distance: that of its centre,
  * and its radius more.
  */
+#include "check/part-name.h"
 #include "check/questions.h"
 
 #include "panel/i18n.h"
 #include "panel/measure.h"
+#include "shape/polygon.h"
 
 #define LEAST_RIM 6.0         /* mm, from the edge, and least diameter */
 #define LEAST_BETWEEN 10.0    /* mm, rim to rim */
@@ -131,7 +133,7 @@ static void
 ask_part (const Drilling *self,
           const PpPart   *part)
 {
-  const char *name = *part->fused->name != '\0' ? part->fused->name : part->fused->id;
+  const char *name = pp_part_name_of (part);
 
   if (pp_is_under (pp_region_point_to_border (part->region, self->centre), self->radius))
     say (self, "hole-border", PP_LEVEL_FAULT, NAN, NAN, part->fused->id,
@@ -178,18 +180,6 @@ add_corner (GArray *corners,
   g_array_append_val (corners, p);
 }
 
-/* Twice the area of the ring: its sign tells which way it turns. */
-static double
-ring_turn (const PpPoint *p,
-           guint          n)
-{
-  double sum = 0;
-
-  for (guint i = 0; i + 1 < n; i++)
-    sum += (p[i].x - p[0].x) * (p[i + 1].y - p[0].y) - (p[i + 1].x - p[0].x) * (p[i].y - p[0].y);
-  return sum;
-}
-
 /* Degrees by which the border turns at b, positive where it is convex. */
 static double
 turn_at (PpPoint a,
@@ -210,7 +200,7 @@ add_free_corners (GArray          *corners,
   guint n, kept = 0;
   const PpPoint *ring = pp_outline_get_ring (outline, 0, &n);
   g_autofree PpPoint *p = g_new (PpPoint, n);
-  double sense = ring_turn (ring, n);
+  double sense = pp_ring_area (ring, n);
 
   for (guint i = 0; i + 1 < n; i++) /* without repeats and without the closing position */
     if (ring[i].x != ring[i + 1].x || ring[i].y != ring[i + 1].y)

@@ -107,19 +107,11 @@ clip_below (Side  *side,
 }
 
 static double
-cross (PpPoint o,
-       PpPoint a,
-       PpPoint b)
-{
-  return (a.x - o.x) * (b.y - o.y) - (a.y - o.y) * (b.x - o.x);
-}
-
-static double
 side_to_side (const Side *p,
               const Side *q)
 {
-  if (cross (p->a, p->b, q->a) * cross (p->a, p->b, q->b) < 0
-      && cross (q->a, q->b, p->a) * cross (q->a, q->b, p->b) < 0)
+  if (pp_point_cross (p->a, p->b, q->a) * pp_point_cross (p->a, p->b, q->b) < 0
+      && pp_point_cross (q->a, q->b, p->a) * pp_point_cross (q->a, q->b, p->b) < 0)
     return 0;
   return fmin (fmin (pp_segment_distance (q->a, q->b, p->a),
                      pp_segment_distance (q->a, q->b, p->b)),

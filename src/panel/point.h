@@ -52,6 +52,16 @@ pp_point_distance (PpPoint a,
   return hypot (a.x - b.x, a.y - b.y);
 }
 
+/* Twice the signed area of the triangle o, a, b: positive where the turn from a to b about o is
+ * clockwise as seen (y down). */
+static inline double
+pp_point_cross (PpPoint o,
+                PpPoint a,
+                PpPoint b)
+{
+  return (a.x - o.x) * (b.y - o.y) - (a.y - o.y) * (b.x - o.x);
+}
+
 static inline PpBox
 pp_box_empty (void)
 {

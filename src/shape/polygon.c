@@ -56,6 +56,14 @@ sum_outline (const PpOutline *outline,
   return total;
 }
 
+double
+pp_ring_area (const PpPoint *ring,
+              guint          n_positions)
+{
+  g_return_val_if_fail (n_positions > 0, 0);
+  return sum_ring (ring, n_positions, ring[0]).area2 / 2;
+}
+
 static PpPoint
 first_position (const PpOutline *outline)
 {
@@ -79,14 +87,6 @@ pp_outline_centroid (const PpOutline *outline)
   if (!(sums.area2 > 0))
     return pp_box_middle (pp_outline_get_box (outline));
   return (PpPoint) { about.x + sums.mx / (3 * sums.area2), about.y + sums.my / (3 * sums.area2) };
-}
-
-static double
-cross_product (PpPoint o,
-               PpPoint a,
-               PpPoint b)
-{
-  return (a.x - o.x) * (b.y - o.y) - (a.y - o.y) * (b.x - o.x);
 }
 
 static int
@@ -113,7 +113,7 @@ add_chain (const PpPoint *points,
 
   for (guint i = 0; i < n_points; i++, p += step)
     {
-      while (n > first + 1 && cross_product (hull[n - 2], hull[n - 1], *p) <= 0)
+      while (n > first + 1 && pp_point_cross (hull[n - 2], hull[n - 1], *p) <= 0)
         n--;
       hull[n++] = *p;
     }
@@ -173,7 +173,7 @@ pp_hull_margin (const PpPoint *hull,
       PpPoint a = hull[i], b = hull[(i + 1) % n_corners];
 
       least = fmin (least, pp_segment_distance (a, b, p));
-      inside = inside && cross_product (a, b, p) >= 0;
+      inside = inside && pp_point_cross (a, b, p) >= 0;
     }
   return inside ? least : -least;
 }
@@ -190,9 +190,9 @@ hull_width (const PpPoint *hull,
     {
       PpPoint a = hull[i], b = hull[(i + 1) % n];
 
-      while (cross_product (a, b, hull[(far + 1) % n]) > cross_product (a, b, hull[far]))
+      while (pp_point_cross (a, b, hull[(far + 1) % n]) > pp_point_cross (a, b, hull[far]))
         far = (far + 1) % n;
-      least = fmin (least, cross_product (a, b, hull[far]) / pp_point_distance (a, b));
+      least = fmin (least, pp_point_cross (a, b, hull[far]) / pp_point_distance (a, b));
     }
   return least;
 }

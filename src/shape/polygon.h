@@ -10,6 +10,9 @@
 
 G_BEGIN_DECLS
 
+/* Signed: positive where a closed ring turns clockwise as seen (y down). */
+double   pp_ring_area          (const PpPoint   *ring,
+                                guint            n_positions);
 /* Border less holes, never negative, whichever way the rings turn. */
 double   pp_outline_area       (const PpOutline *outline);
 /* Centroid of the area, holes taken out. An outline without area gives its box's middle. */

@@ -6,6 +6,7 @@
 
 #include "panel/tolerance.h"
 #include "shape/geos-private.h"
+#include "shape/polygon.h"
 
 struct _PpRegion
 {
@@ -219,14 +220,6 @@ move_inward (PpPoint p,
                      p.y + side * distance * (b.x - a.x) / length };
 }
 
-static double
-turn_at (PpPoint a,
-         PpPoint b,
-         PpPoint c)
-{
-  return (b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x);
-}
-
 /* Everything inside of a ring within `distance` of it, as strips and wedges. `p` is closed and
  * without repeats; `side` as in move_inward(). */
 static void
@@ -243,7 +236,7 @@ add_swept_ring (GPtrArray     *parts,
                           move_inward (a, a, b, distance, side), a };
 
       g_ptr_array_add (parts, pp_geos_ring_polygon (strip, G_N_ELEMENTS (strip)));
-      if (side * turn_at (a, b, c) < 0)
+      if (side * pp_point_cross (a, b, c) < 0)
         add_wedge (parts, b, strip[2], move_inward (b, b, c, distance, side), distance);
     }
 }
@@ -253,17 +246,6 @@ typedef struct
   GPtrArray *parts;
   double     distance;
 } Sweep;
-
-static double
-signed_area (const PpPoint *p,
-             guint          n)
-{
-  double sum = 0;
-
-  for (guint i = 0; i + 1 < n; i++)
-    sum += (p[i].x - p[0].x) * (p[i + 1].y - p[0].y) - (p[i + 1].x - p[0].x) * (p[i].y - p[0].y);
-  return sum / 2;
-}
 
 static void
 sweep_polygon (const PpOutline *polygon,
@@ -281,7 +263,7 @@ sweep_polygon (const PpOutline *polygon,
         if (kept == 0 || p[kept - 1].x != ring[i].x || p[kept - 1].y != ring[i].y)
           p[kept++] = ring[i];
       add_swept_ring (sweep->parts, p, kept, sweep->distance,
-                      (signed_area (p, kept) > 0) == (r == 0) ? 1 : -1);
+                      (pp_ring_area (p, kept) > 0) == (r == 0) ? 1 : -1);
     }
 }
 
