@@ -31,6 +31,11 @@ gboolean pp_command_parse (int                 argc,
                            const char         *summary,
                            char              **file);
 
+/* Whether both names lead to one file that is there: what is written must not take the place of
+ * what was read. */
+gboolean pp_command_is_same_file (const char *a,
+                                  const char *b);
+
 /* One sentence on standard error, after the program's name and, if given, the file's.
  * Returns PP_EXIT_UNUSABLE. */
 int      pp_command_fail  (const char         *file,

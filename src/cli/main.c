@@ -6,6 +6,7 @@
 
 #include "panel/i18n.h"
 
+#include <glib/gstdio.h>
 #include <locale.h>
 #include <string.h>
 
@@ -29,6 +30,16 @@ pp_command_fail (const char *file,
   else
     g_printerr ("petalpane-cli: %s\n", sentence);
   return PP_EXIT_UNUSABLE;
+}
+
+gboolean
+pp_command_is_same_file (const char *a,
+                         const char *b)
+{
+  GStatBuf one, other;
+
+  return g_stat (a, &one) == 0 && g_stat (b, &other) == 0 && one.st_dev == other.st_dev
+         && one.st_ino == other.st_ino;
 }
 
 gboolean

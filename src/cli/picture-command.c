@@ -68,6 +68,8 @@ pp_command_picture (int    argc,
     return PP_EXIT_UNUSABLE;
   if (out == NULL)
     return pp_command_fail (NULL, _("-o must name the picture to write."));
+  if (!g_str_has_suffix (out, ".png") || pp_command_is_same_file (out, file))
+    return pp_command_fail (out, _("the picture needs a name of its own that ends in .png."));
   if (width < PP_PICTURE_MIN_WIDTH || width > PP_PICTURE_MAX_WIDTH)
     return pp_command_fail (NULL, _("--width must be from 16 to 16384 pixels."));
   if (from != NULL && !parse_view (from, &view))

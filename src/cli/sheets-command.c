@@ -35,6 +35,19 @@ options_clear (Options *self)
 
 G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (Options, options_clear)
 
+/* "record, order": what may be asked for. (transfer full) */
+static char *
+list_sheets (void)
+{
+  guint n;
+  const PpSheetKind *kinds = pp_sheet_kinds (&n);
+  g_autoptr (GString) list = g_string_new (NULL);
+
+  for (guint i = 0; i < n; i++)
+    g_string_append_printf (list, "%s%s", i > 0 ? ", " : "", kinds[i].id);
+  return g_string_free (g_steal_pointer (&list), FALSE);
+}
+
 /* The ids of the sheets asked for, all of them by default, ended by NULL; NULL after a complaint.
  * (transfer full) */
 static char **
@@ -43,7 +56,7 @@ parse_sheets (const char *text)
   guint n;
   const PpSheetKind *kinds = pp_sheet_kinds (&n);
   g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
-  g_auto (GStrv) asked = text != NULL ? g_strsplit (text, ",", -1) : NULL;
+  g_auto (GStrv) asked = text != NULL ? g_strsplit (*text != '\0' ? text : " ", ",", -1) : NULL;
 
   for (guint i = 0; asked == NULL && i < n; i++)
     g_strv_builder_add (builder, kinds[i].id);
@@ -51,8 +64,10 @@ parse_sheets (const char *text)
     {
       if (pp_sheet_kind_find (asked[i]) == NULL)
         {
+          g_autofree char *known = list_sheets ();
           g_autofree char *sentence
-              = g_strdup_printf (_("--sheets: there is no sheet “%s”."), asked[i]);
+              = g_strdup_printf (_("--sheets: there is no sheet “%s”; there are %s."), asked[i],
+                                 known);
 
           pp_command_fail (NULL, sentence);
           return NULL;
@@ -97,12 +112,26 @@ parse_units (const char *text,
 /* Saves all files in the folder, which is made where it is not there yet. */
 static int
 save_all (GPtrArray  *files,
-          const char *folder)
+          const char *folder,
+          const char *panel)
 {
   g_autoptr (GError) error = NULL;
 
+  for (guint i = 0; i < files->len; i++)
+    {
+      const PpSheetFile *file = g_ptr_array_index (files, i);
+      g_autofree char *path = g_build_filename (folder, file->name, NULL);
+
+      if (pp_command_is_same_file (path, panel))
+        return pp_command_fail (path, _("this is the panel itself; name another folder."));
+    }
   if (g_mkdir_with_parents (folder, 0777) != 0)
-    return pp_command_fail (folder, g_strerror (errno));
+    {
+      g_autofree char *sentence = g_strdup_printf (
+          _("this folder cannot be made (%s); name another."), g_strerror (errno));
+
+      return pp_command_fail (folder, sentence);
+    }
   for (guint i = 0; i < files->len; i++)
     {
       const PpSheetFile *file = g_ptr_array_index (files, i);
@@ -139,7 +168,7 @@ write_sheets (const char    *file,
   files = pp_sheets_write (job, (const char * const *) kinds, formats, &error);
   if (files == NULL)
     return pp_command_fail (file, error->message);
-  return save_all (files, options->out);
+  return save_all (files, options->out, file);
 }
 
 int

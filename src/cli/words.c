@@ -20,8 +20,11 @@ say_panel (GString         *text,
   g_autofree char *mass = pp_mass_format (answers->check->mass.total, panel->units);
 
   g_string_append_printf (text, "%s\n", *panel->title != '\0' ? panel->title : _("Untitled panel"));
-  g_string_append_printf (text, _("Glass %s; with all pieces %s, standing out %s; weight %s.\n"),
-                          size, whole, depth, mass);
+  if (g_str_equal (size, whole))
+    g_string_append_printf (text, _("Glass %s, standing out %s; weight %s.\n"), size, depth, mass);
+  else
+    g_string_append_printf (text, _("Glass %s; with all pieces %s, standing out %s; weight %s.\n"),
+                            size, whole, depth, mass);
 }
 
 /* Sentences are wrapped by hand: a terminal's width is not ours to know, and 78 reads well. */
@@ -158,9 +161,9 @@ say_mix (GString         *text,
       {
         g_autofree char *name = job_name (answers, plan->steps[i].job);
 
-        g_string_append_printf (jobs, "%s%u %s", jobs->len > 0 ? ", " : "", i + 1, name);
+        g_string_append_printf (jobs, "%s%u\302\240%s", jobs->len > 0 ? ", " : "", i + 1, name);
       }
-  g_string_append_printf (text, _("\nMix %u, after %s: %s of A and %s of B\n"), mix + 1, start, a,
+  g_string_append_printf (text, _("\nMix %u, after %s: %s of part A and %s of part B\n"), mix + 1, start, a,
                           b);
   append_wrapped (text, "      ", jobs->str);
 }

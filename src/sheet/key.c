@@ -17,6 +17,7 @@ typedef enum
   KEY_DOWN,
   KEY_NOW,
   KEY_DAB,
+  KEY_COVERED_DAB,
   KEY_PROP,
   KEY_KNOT,
   N_KEYS
@@ -41,6 +42,9 @@ draw_key_mark (PpBook  *book,
     case KEY_DAB:
       pp_dab_draw (book, at, 1.5);
       break;
+    case KEY_COVERED_DAB:
+      pp_dab_draw_covered (book, at, 1.5);
+      break;
     case KEY_PROP:
       pp_prop_draw (book, at);
       break;
@@ -57,7 +61,8 @@ pp_key_draw (PpBook *book,
              PpBox   box)
 {
   static const char *const words[N_KEYS] = {
-    N_("lies there already"), N_("place it now"), N_("dab of glue"), N_("prop"),
+    N_("lies there already"), N_("place it now"), N_("dab of glue"),
+    N_("dab under a later piece"), N_("prop"),
     N_("knot of the wire"),
   };
   const PpTextStyle style = { .size = 10.5, .ink = PP_INK_SOFT };

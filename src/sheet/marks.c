@@ -30,6 +30,24 @@ pp_dab_draw (PpBook  *book,
 }
 
 void
+pp_dab_draw_covered (PpBook *book,
+                     PpPoint at,
+                     double  radius)
+{
+  const double dash[] = { 0.7, 0.7 };
+  cairo_t *cr = book->cr;
+
+  cairo_save (cr);
+  cairo_new_sub_path (cr);
+  cairo_arc (cr, at.x, at.y, fmax (radius, DAB_LEAST), 0, 2 * G_PI);
+  pp_book_set_ink (book, PP_INK_SOFT);
+  cairo_set_line_width (cr, PP_LINE_THIN);
+  cairo_set_dash (cr, dash, G_N_ELEMENTS (dash), 0);
+  cairo_stroke (cr);
+  cairo_restore (cr);
+}
+
+void
 pp_prop_draw (PpBook  *book,
               PpPoint  at)
 {

@@ -14,6 +14,10 @@ G_BEGIN_DECLS
 void pp_dab_draw  (PpBook   *book,
                    PpPoint   at,
                    double    radius);
+/* The same, broken: a piece that comes later in the mix lies over it. */
+void pp_dab_draw_covered (PpBook *book,
+                          PpPoint at,
+                          double  radius);
 /* A triangle: a prop stands here. */
 void pp_prop_draw (PpBook   *book,
                    PpPoint   at);

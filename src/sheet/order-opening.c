@@ -144,6 +144,10 @@ draw_clock_notice (PpBook *book,
     _("Start it at 0:00 when the two parts of a sitting\342\200\231s first mix touch. All times on "
       "these pages are read on it, in minutes and seconds."),
     _("If you fall behind, keep each wait and each hold as long as it is; only the clock moves."),
+    _("From the left and from the top: from the outermost left and top of the glass, seen from the "
+      "front. A long piece has its tip and its base, any other its middle."),
+    _("Points to: where the top of the piece points, 12 being the top of the page. Mirrored: its "
+      "mirror twin, as the outline on the plan shows."),
     pp_stands_over (book->job->check)
       ? _("A minus before a figure means that much beyond the edge of the glass.") : NULL,
     NULL

@@ -116,17 +116,38 @@ get_knot_place (const PpMap   *map,
   return pp_map_to_page (map, (PpPoint) { hole->x, hole->y });
 }
 
+/* Whether a piece placed later on this page lies over a dab of the index-th. */
+static gboolean
+is_covered (const PpScene *scene,
+            const When    *whens,
+            guint          index,
+            PpPoint        dab)
+{
+  for (guint i = index + 1; i < scene->n_bodies; i++)
+    if (whens[scene->n_knots + i] == NOW && pp_region_contains (scene->bodies[i]->region, dab))
+      return TRUE;
+  return FALSE;
+}
+
 static void
 draw_dabs (PpBook        *book,
            const PpMap   *map,
-           const PpJoint *joint,
+           const When    *whens,
+           guint          index,
            GArray        *obstacles)
 {
+  const PpJoint *joint = book->job->check->joints[index];
+
   for (guint d = 0; d < joint->n_dabs; d++)
     {
       PpPoint at = pp_map_to_page (map, joint->places[d].at);
       double radius = joint->places[d].diameter / 2 * map->scale;
 
+      if (is_covered (book->job->check->scene, whens, index, joint->places[d].at))
+        {
+          pp_dab_draw_covered (book, at, radius);
+          continue;
+        }
       pp_dab_draw (book, at, radius);
       add_obstacle (obstacles, at, fmax (radius, 1));
     }
@@ -163,7 +184,7 @@ draw_glue (PpBook       *book,
 
       if (whens[scene->n_knots + i] != NOW)
         continue;
-      draw_dabs (book, map, check->joints[i], obstacles);
+      draw_dabs (book, map, whens, i, obstacles);
       spare_small (map, scene->bodies[i], obstacles);
       if (rest->hold && rest->has_prop)
         {
@@ -297,6 +318,16 @@ draw_time (PpBook     *book,
 }
 
 /* What is needed to mix and to keep time; returns the y below. */
+/* When the last job of a mix is done, min. */
+static double
+get_end_of (const PpPlan *plan,
+            guint         mix)
+{
+  const PpStep *last = &plan->steps[pp_order_run_of_mix (plan, mix).end - 1];
+
+  return last->start + last->minutes;
+}
+
 static double
 draw_card_words (PpBook     *book,
                  guint       index,
@@ -305,6 +336,7 @@ draw_card_words (PpBook     *book,
                  double      width)
 {
   const PpTextStyle sitting_style = { .size = 13, .bold = TRUE, .ink = PP_INK_ACCENT };
+  const PpTextStyle wait_style = { .size = 10.5, .bold = TRUE, .ink = PP_INK_TEXT };
   const PpPlan *plan = book->job->plan;
   const PpMix *mix = &plan->mixes[index];
   const PpAdhesive *glue = book->panel->adhesive;
@@ -320,6 +352,9 @@ draw_card_words (PpBook     *book,
       pp_book_say (book, sitting);
     }
   at.y = draw_parts (book, mix, at, width);
+  if (index > 0 && mix->start > get_end_of (plan, index - 1) + PP_TIE)
+    at.y += pp_text_draw (book, &wait_style, _("Wait: what lies there must grab first."), at, width)
+            + 1;
   at.y = draw_time (book, _("let the parts touch at"), mix->start - zero, at, width);
   at.y = draw_time (book, _("mixed: first piece at"), mix->start + glue->mixing - zero, at, width);
   at.y = draw_time (book, _("last piece down by"), mix->start + glue->working_life - zero, at,

@@ -285,7 +285,7 @@ draw_list (PpBook          *book,
   if (numbers->n_jobs == 0)
     return y;
   column = (width + COLUMN_SPACE) / n - COLUMN_SPACE;
-  y = pp_flow_heading (book, _("The pieces, by the middle of each"), y + 2 * PP_GAP, 45);
+  y = pp_flow_heading (book, _("Pieces and knots, by the middle of each"), y + 2 * PP_GAP, 45);
   table = make_list (book, numbers);
   if (!pp_table_fit (table, column, LIST_SIZE, LIST_SIZE))
     pp_table_fit (table, column, LEAST_LIST_SIZE, LEAST_LIST_SIZE);

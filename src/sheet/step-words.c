@@ -43,6 +43,39 @@ get_free_from (const PpPlan *plan,
   return fmax (mixed, plan->steps[index - 1].start + plan->steps[index - 1].minutes);
 }
 
+/* Whether nothing is placed or mixed from the end of this step until its piece has grabbed, so
+ * that it can be held by hand. */
+static gboolean
+hands_stay_free (const PpPlan *plan,
+                 guint         index)
+{
+  const PpStep *step = &plan->steps[index];
+  double end = step->start + step->minutes;
+  double grabbed = end + plan->check->panel->adhesive->grab;
+
+  if (index + 1 < plan->n_steps && plan->steps[index + 1].start < grabbed - PP_TIE)
+    return FALSE;
+  for (guint m = 0; m < plan->n_mixes; m++)
+    if (plan->mixes[m].start > end - PP_TIE && plan->mixes[m].start < grabbed - PP_TIE)
+      return FALSE;
+  return TRUE;
+}
+
+/* "hold to 13:15", or "leave it to 13:15" where the hands have other work. */
+static char *
+until_grabbed (const PpPlan *plan,
+               guint         index)
+{
+  const PpStep *step = &plan->steps[index];
+  double zero = pp_sitting_start (plan, step->sitting);
+  g_autofree char *end = pp_clock_format (step->start + step->minutes - zero
+                                          + plan->check->panel->adhesive->grab);
+
+  if (hands_stay_free (plan, index))
+    return g_strdup_printf (_("hold to %s"), end);
+  return g_strdup_printf (_("leave it to %s"), end);
+}
+
 static char *
 clock_of (const PpPlan *plan,
           guint         index)
@@ -50,16 +83,15 @@ clock_of (const PpPlan *plan,
   const PpStep *step = &plan->steps[index];
   double zero = pp_sitting_start (plan, step->sitting);
   g_autofree char *start = pp_clock_format (step->start - zero);
-  g_autofree char *end = pp_clock_format (step->start + step->minutes - zero
-                                          + plan->check->panel->adhesive->grab);
+  g_autofree char *until = step->hold ? until_grabbed (plan, index) : NULL;
   gboolean waits = step->start > get_free_from (plan, index) + PP_TIE;
 
   if (waits && step->hold)
-    return g_strdup_printf (_("wait for %s\nhold to %s"), start, end);
+    return g_strdup_printf (_("wait for %s\n%s"), start, until);
   if (waits)
     return g_strdup_printf (_("wait for %s"), start);
   if (step->hold)
-    return g_strdup_printf (_("%s\nhold to %s"), start, end);
+    return g_strdup_printf ("%s\n%s", start, until);
   return g_steal_pointer (&start);
 }
 
@@ -74,20 +106,25 @@ unbroken_length (double  mm,
   return g_strjoinv (NO_BREAK_SPACE, words);
 }
 
+/* mm: a lower prop nobody can make. */
+#define LEAST_PROP 1.0
+
 static char *
 support_of (const PpSheetJob *job,
+            guint             step,
             const PpRest     *rest)
 {
+  gboolean by_hand = hands_stay_free (job->plan, step);
   g_autofree char *height = NULL;
 
   if (rest->state == PP_STATE_FLOATS)
     return g_strdup (_("nothing under it"));
   if (!rest->hold)
     return g_strdup ("");
-  if (!rest->has_prop || rest->prop_height <= PP_TIE)
-    return g_strdup (_("hold or weight"));
+  if (!rest->has_prop || rest->prop_height < LEAST_PROP)
+    return g_strdup (by_hand ? _("hold or weight") : _("weight or tape"));
   height = unbroken_length (rest->prop_height, job->units);
-  if (rest->state == PP_STATE_TIPS)
+  if (rest->state == PP_STATE_TIPS || !by_hand)
     return g_strdup_printf (_("prop %s"), height);
   return g_strdup_printf (_("hold, or prop %s"), height);
 }
@@ -130,7 +167,7 @@ pp_step_words_new (const PpSheetJob *job,
   else
     {
       self->dabs = g_strdup_printf ("%u", job->check->joints[index - n_knots]->n_dabs);
-      self->support = support_of (job, job->check->rests[index - n_knots]);
+      self->support = support_of (job, step, job->check->rests[index - n_knots]);
     }
   self->sentence = sentence_of (self, words, step + 1);
   return self;

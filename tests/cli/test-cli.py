@@ -128,6 +128,12 @@ def check_picture(folder, path):
     check('picture from behind', run('picture', path, '-o', out, '--behind').returncode == 0)
     check_unusable('picture to nowhere', run('picture', path, '-o', '/nowhere/at/all.png'))
     check_unusable('picture without -o', run('picture', path), '-o')
+    check_unusable('picture over the panel', run('picture', path, '-o', path))
+    link = os.path.join(folder, 'link.png')
+    os.symlink(path, link)
+    check_unusable('picture over the panel by a link', run('picture', path, '-o', link))
+    check('the panel is still there', run('check', path).returncode == 0)
+    check_unusable('picture of another kind', run('picture', path, '-o', out + '.jpg'), '.png')
     check_unusable('picture too wide', run('picture', path, '-o', out, '--width', '99999'), '--width')
     check_unusable('picture from nowhere', run('picture', path, '-o', out, '--view', '95,0'),
                    '--view')
@@ -148,7 +154,10 @@ def check_sheets(folder, path):
     check('one sheet', done.returncode == 0
           and all(name.startswith('record-') for name in os.listdir(one)))
     check_unusable('sheets without -o', run('sheets', path), '-o')
-    for option, value in (('--sheets', 'record,poem'), ('--paper', 'b5'), ('--paper', '10x10'),
+    trap = write(folder, 'sheets.pdf', GOOD)
+    check_unusable('sheets over the panel', run('sheets', trap, '-o', folder))
+    check('the panel is still there', run('check', trap).returncode == 0)
+    for option, value in (('--sheets', 'record,poem'), ('--sheets', ''), ('--paper', 'b5'), ('--paper', '10x10'),
                           ('--format', 'doc'), ('--units', 'ell')):
         check_unusable(f'sheets {option} {value}',
                        run('sheets', path, '-o', os.path.join(folder, 'no'), option, value), option)
