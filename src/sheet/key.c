@@ -62,7 +62,7 @@ pp_key_draw (PpBook *book,
 {
   static const char *const words[N_KEYS] = {
     N_("lies there already"), N_("place it now"), N_("dab of glue"),
-    N_("dab under a later piece"), N_("prop"),
+    N_("dab, covered later"), N_("prop"),
     N_("knot of the wire"),
   };
   const PpTextStyle style = { .size = 10.5, .ink = PP_INK_SOFT };

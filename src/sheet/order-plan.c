@@ -186,7 +186,7 @@ draw_glue (PpBook       *book,
         continue;
       draw_dabs (book, map, whens, i, obstacles);
       spare_small (map, scene->bodies[i], obstacles);
-      if (rest->hold && rest->has_prop)
+      if (rest->hold && rest->has_prop && rest->prop_height >= PP_LEAST_PROP)
         {
           PpPoint at = pp_map_to_page (map, rest->prop);
 

@@ -106,9 +106,6 @@ unbroken_length (double  mm,
   return g_strjoinv (NO_BREAK_SPACE, words);
 }
 
-/* mm: a lower prop nobody can make. */
-#define LEAST_PROP 1.0
-
 static char *
 support_of (const PpSheetJob *job,
             guint             step,
@@ -121,7 +118,7 @@ support_of (const PpSheetJob *job,
     return g_strdup (_("nothing under it"));
   if (!rest->hold)
     return g_strdup ("");
-  if (!rest->has_prop || rest->prop_height < LEAST_PROP)
+  if (!rest->has_prop || rest->prop_height < PP_LEAST_PROP)
     return g_strdup (by_hand ? _("hold or weight") : _("weight or tape"));
   height = unbroken_length (rest->prop_height, job->units);
   if (rest->state == PP_STATE_TIPS || !by_hand)

@@ -11,6 +11,9 @@
 
 G_BEGIN_DECLS
 
+/* mm: a lower prop nobody can make; such a piece is held or weighed down. */
+#define PP_LEAST_PROP 1.0
+
 /* Long pieces have a tip and a base, the ends of their own frame's longer axis: growing from the
  * greater y to the lesser (or, lying, from the lesser x to the greater). Panel frame. */
 typedef struct
