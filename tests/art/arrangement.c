@@ -51,6 +51,8 @@ place (Arrangement       *self,
   self->body.box = pp_outline_get_box (self->body.outline);
   self->bodies[0] = &self->body;
   self->scene.bodies = self->bodies;
+  self->pockets[0] = PP_NO_INDEX;
+  self->scene.pockets = self->pockets;
   self->scene.n_bodies = 1;
 }
 

@@ -21,6 +21,7 @@ typedef struct
   PpPanel       panel;
   PpBody        body;
   PpBody       *bodies[1];
+  int           pockets[1];
   PpScene       scene;
   PpGallery    *gallery;
 } Arrangement;
