@@ -28,6 +28,7 @@ BACK_THROUGH, INDEX = 0.9, 1.52
 SIDEWAYS, UPDOWN = 40, 25
 STEPS = 600            # along a sight line
 JUG = [[60, 90], [140, 90], [150, 158], [50, 158], [60, 90]]
+PANE = [[75, 5], [112, 5], [104, 70], [80, 70], [75, 5]]
 
 
 def some_panel(rand):
@@ -45,7 +46,9 @@ def some_panel(rand):
             'background': {'shape': 'rectangle', 'width': WIDTH, 'height': HEIGHT,
                            'thickness': THICK, 'glass': {'transmittance': BACK_THROUGH}},
             'fused': [{'id': 'jug', 'role': 'vase', 'thickness': 3, 'glass': {'transmittance': 0.4},
-                       'outline': {'type': 'Polygon', 'coordinates': [JUG]}}],
+                       'outline': {'type': 'Polygon', 'coordinates': [JUG]}},
+                      {'id': 'pane', 'thickness': 2, 'glass': {'transmittance': 0.6},
+                       'outline': {'type': 'Polygon', 'coordinates': [PANE]}}],
             'holes': [{'id': 'left', 'x': 60, 'y': 30, 'diameter': 6},
                       {'id': 'right', 'x': 140, 'y': 34, 'diameter': 6},
                       {'id': 'spare', 'x': 100, 'y': 60, 'diameter': 20}],
@@ -60,7 +63,7 @@ class Scene:
         answers = {answer['id']: answer for answer in check['placements']}
         self.panel = panel
         self.back = box(0, 0, WIDTH, HEIGHT)
-        self.jug = Polygon(JUG)
+        self.fused = [(Polygon(JUG), 0.4), (Polygon(PANE), 0.6)]
         self.placed = [Placed(p, pieces[p['piece']]) for p in panel['placements']]
         for placed, placement in zip(self.placed, panel['placements']):
             placed.rest = answers[placed.id]
@@ -122,7 +125,7 @@ def see(run, covers, back):
 
 def covers_of(scene, drawn_in):
     yield scene.back, BACK_THROUGH
-    yield scene.jug, 0.4
+    yield from scene.fused
     for p in scene.firm:
         yield draw_in(p.shape) if drawn_in else p.shape, p.through
 
@@ -182,7 +185,8 @@ def look_aslant(scene, run, view):
         for off in (0, -RADIUS, RADIUS):
             q = middles + off * normal + shift
             through = np.where(vectorized.contains(scene.back, q[:, 0], q[:, 1]), BACK_THROUGH, 1.0)
-            through[vectorized.contains(scene.jug, q[:, 0], q[:, 1])] *= 0.4
+            for shape, clear in scene.fused:
+                through[vectorized.contains(shape, q[:, 0], q[:, 1])] *= clear
             for placed in scene.firm:
                 through[meets(placed, q, slant)] *= placed.through
             dark &= through <= OPAQUE + TIE
@@ -252,7 +256,7 @@ def judge_composition(scene, check):
               for name, members in groups_of(scene)]
     if mine != wanted:
         yield f'groups {mine}, not {wanted}'
-    everything = [(scene.jug, 0.4)] + [(p.shape, p.through) for p in scene.placed]
+    everything = scene.fused + [(p.shape, p.through) for p in scene.placed]
     for key, half in (('left', box(-999, -999, WIDTH / 2, 999)),
                       ('right', box(WIDTH / 2, -999, 999, 999))):
         weight = sum(shape.intersection(half).area * (1 - t) for shape, t in everything)
