@@ -57,13 +57,26 @@ pp_edit_set_fused (const PpPanel *panel,
   return pp_panel_new (&draft, error);
 }
 
-/* The stack with nothing in the pocket of `fused`. */
+static gboolean
+is_in_use (const PpPanel *panel,
+           const char    *fused)
+{
+  for (guint i = 0; i < panel->placements->len; i++)
+    if (g_strcmp0 (pp_panel_placement (panel, i)->pocket, fused) == 0)
+      return TRUE;
+  return FALSE;
+}
+
+/* The stack with nothing in the pocket of `fused`; the same one where nothing was. */
 static GPtrArray *
 stack_out_of_pocket (const PpPanel *panel,
                      const char    *fused)
 {
-  GPtrArray *list = pp_edit_copy_placements (panel);
+  GPtrArray *list;
 
+  if (!is_in_use (panel, fused))
+    return g_ptr_array_ref (panel->placements);
+  list = pp_edit_copy_placements (panel);
   for (guint i = 0; i < list->len; i++)
     {
       PpPlacement draft = *(const PpPlacement *) g_ptr_array_index (list, i);

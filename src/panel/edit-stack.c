@@ -139,7 +139,7 @@ names_any (const char * const *about,
   return FALSE;
 }
 
-/* Quieted findings less those about any of `ids`. */
+/* Quieted findings less those about any of `ids`; the same list where none is. */
 static GPtrArray *
 quiet_without (const PpPanel      *panel,
                const char * const *ids)
@@ -152,6 +152,11 @@ quiet_without (const PpPanel      *panel,
 
       if (!names_any (quiet->about, ids))
         g_ptr_array_add (list, pp_quiet_ref (quiet));
+    }
+  if (list->len == panel->quiet->len)
+    {
+      g_ptr_array_unref (list);
+      return g_ptr_array_ref (panel->quiet);
     }
   return list;
 }

@@ -103,12 +103,16 @@ pp_history_push (PpHistory     *self,
                  const char    *label,
                  const char    *merge_key)
 {
+  Step *step;
+
   if (panel == pp_history_get_present (self))
     return;
+  /* Before any step goes: one of those may hold the last reference to `panel`. */
+  step = step_new (panel, label, merge_key);
   if (continues (self, merge_key))
     g_ptr_array_remove_index (self->steps, self->present--);
   g_ptr_array_set_size (self->steps, (int) self->present + 1);
-  g_ptr_array_add (self->steps, step_new (panel, label, merge_key));
+  g_ptr_array_add (self->steps, step);
   self->present++;
   self->sealed = FALSE;
   forget_oldest (self);
