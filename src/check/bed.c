@@ -52,6 +52,8 @@ pp_bed_new (const PpScene *scene,
   const PpCells *part = pocket == PP_NO_INDEX ? NULL : scene->parts[pocket].cells;
   PpBed *self = bed_alloc (body);
 
+  if (!pp_field_has_room (field, body->cells->box))
+    return self;
   for (guint k = 0; k < body->cells->n_spans; k++)
     {
       const PpSpan *span = &body->cells->spans[k];

@@ -11,11 +11,14 @@
 
 #include <stdlib.h>
 
+/* mm: there are no cells beyond, so that columns and rows are whole numbers of an int's size. */
+#define CELLS_END 1e8
+
 /* The first column or row whose centre is not before `coordinate`. */
 static int
 first_cell (double coordinate)
 {
-  return (int) ceil ((coordinate - PP_TIE) / PP_CELL - 0.5);
+  return (int) ceil ((CLAMP (coordinate, -CELLS_END, CELLS_END) - PP_TIE) / PP_CELL - 0.5);
 }
 
 typedef struct

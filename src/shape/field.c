@@ -63,6 +63,13 @@ add_knot (PpField       *self,
   add_layer (self, cells, wire->knot_height, PP_OWNER (PP_OWNER_KNOT, knot));
 }
 
+static gboolean
+boxes_meet (PpCellBox a,
+            PpCellBox b)
+{
+  return a.i0 < b.i1 && b.i0 < a.i1 && a.j0 < b.j1 && b.j0 < a.j1;
+}
+
 static PpCellBox
 find_box (const PpScene *scene)
 {
@@ -70,8 +77,6 @@ find_box (const PpScene *scene)
 
   for (guint i = 0; i < scene->n_parts; i++)
     box = join_boxes (box, scene->parts[i].cells->box);
-  for (guint i = 0; i < scene->n_bodies; i++)
-    box = join_boxes (box, scene->bodies[i]->cells->box);
   for (guint i = 0; i < scene->n_knots; i++)
     {
       const PpHole *hole = pp_scene_knot_hole (scene, i);
@@ -81,6 +86,10 @@ find_box (const PpScene *scene)
                                            pp_cell_at (hole->x + reach) + 1,
                                            pp_cell_at (hole->y + reach) + 1 });
     }
+  /* What meets nothing that was laid before it floats, and needs no room however far it lies. */
+  for (guint i = 0; i < scene->n_bodies; i++)
+    if (boxes_meet (box, scene->bodies[i]->cells->box))
+      box = join_boxes (box, scene->bodies[i]->cells->box);
   return box;
 }
 

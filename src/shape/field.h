@@ -45,9 +45,18 @@ typedef struct
   PpOwner  *owner;  /* PP_OWNER_NOTHING there */
 } PpField;
 
-/* Large enough for every body of the scene, with background, fused parts and knots in it. */
+/* With background, fused parts and knots in it, and room for every body that may have support;
+ * one whose box is not all inside has none. */
 PpField *pp_field_new   (const PpScene *scene);
 void     pp_field_free  (PpField       *self);
+
+static inline gboolean
+pp_field_has_room (const PpField *self,
+                   PpCellBox      box)
+{
+  return box.i0 >= self->box.i0 && box.j0 >= self->box.j0 && box.i1 <= self->box.i1
+         && box.j1 <= self->box.j1;
+}
 
 /* Index into height and owner; (i, j) must lie in the box. */
 static inline gsize
