@@ -15,6 +15,14 @@ pp_id_is_valid (const char *id)
   return pp_rule_id (id, "id", NULL);
 }
 
+static gboolean
+check_coordinate (double      value,
+                  const char *member,
+                  GError    **error)
+{
+  return pp_rule_between (value, -PP_FARTHEST, PP_FARTHEST, member, error);
+}
+
 PpHole
 pp_hole_draft (void)
 {
@@ -27,9 +35,10 @@ pp_hole_new (const PpHole *draft,
 {
   PpHole *self;
 
-  if (!pp_rule_id (draft->id, "id", error) || !pp_rule_finite (draft->x, "x", error)
-      || !pp_rule_finite (draft->y, "y", error)
-      || !pp_rule_positive (draft->diameter, "diameter", error))
+  if (!pp_rule_id (draft->id, "id", error) || !check_coordinate (draft->x, "x", error)
+      || !check_coordinate (draft->y, "y", error)
+      || !pp_rule_positive (draft->diameter, "diameter", error)
+      || !pp_rule_between (draft->diameter, 0, PP_BACKGROUND_MAX_SIDE, "diameter", error))
     return NULL;
   self = pp_record_copy (PpHole, draft);
   self->id = g_strdup (draft->id);
@@ -75,6 +84,7 @@ check_wire (const PpWire *draft,
          && pp_rule_positive (draft->diameter, "diameter", error)
          && pp_rule_not_negative (draft->tail, "tail", error)
          && pp_rule_positive (draft->knot_diameter, "knot_diameter", error)
+         && pp_rule_between (draft->knot_diameter, 0, PP_BACKGROUND_MAX_SIDE, "knot_diameter", error)
          && pp_rule_not_negative (draft->knot_height, "knot_height", error)
          && pp_rule_positive_or_null (draft->safe_load, "safe_load", error)
          && pp_rule_positive_or_null (draft->breaking_load, "breaking_load", error)

@@ -40,7 +40,8 @@ typedef enum
   PP_SHAPE_FREE,
 } PpBackgroundShape;
 
-#define PP_BACKGROUND_MAX_SIDE 3000.0 /* mm */
+#define PP_BACKGROUND_MAX_SIDE 3000.0 /* mm; no hole or knot is wider */
+#define PP_FARTHEST 10000.0           /* mm: no hole lies farther from the origin */
 
 typedef struct
 {
