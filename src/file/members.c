@@ -294,7 +294,7 @@ pp_members_enter (PpMembers  *self,
   JsonNode *node = pp_members_get (self, name, need);
   g_autofree char *path = pp_members_dup_path (self, name);
 
-  if (node == NULL || (need == PP_MAY_LACK && JSON_NODE_HOLDS_NULL (node)))
+  if (node == NULL || (need == PP_MAY_BE_NULL && JSON_NODE_HOLDS_NULL (node)))
     return FALSE;
   pp_members_init (child, self->reader, node, path);
   return TRUE;

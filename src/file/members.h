@@ -35,6 +35,7 @@ typedef enum
 {
   PP_MAY_LACK,
   PP_MUST_HAVE,
+  PP_MAY_BE_NULL, /* or lack */
 } PpNeed;
 
 /* The members of `node`, which must be an object; `path` is copied. */

@@ -66,7 +66,7 @@ read_plan (PpMembers *members,
   PpMembers own;
   const char **jobs;
 
-  if (!pp_members_enter (members, "plan", PP_MAY_LACK, &own))
+  if (!pp_members_enter (members, "plan", PP_MAY_BE_NULL, &own))
     return NULL;
   jobs = pp_members_get_strings (&own, "jobs", PP_MUST_HAVE);
   *extra = pp_members_dup_rest (&own);
@@ -147,7 +147,7 @@ read_all (PpMembers *members,
   read_titles (members, draft);
   draft->background = read_one (members, "background", PP_MUST_HAVE,
                                 (PpReadFunc) pp_read_background);
-  draft->wire = read_one (members, "wire", PP_MAY_LACK, (PpReadFunc) pp_read_wire);
+  draft->wire = read_one (members, "wire", PP_MAY_BE_NULL, (PpReadFunc) pp_read_wire);
   draft->display = read_one (members, "display", PP_MAY_LACK, (PpReadFunc) pp_read_display);
   draft->adhesive = read_one (members, "adhesive", PP_MAY_LACK, (PpReadFunc) pp_read_adhesive);
   read_lists (members, draft);

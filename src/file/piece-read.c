@@ -92,7 +92,7 @@ read_crown (PpMembers *members,
 {
   PpMembers own;
 
-  if (!pp_members_enter (members, "crown", PP_MAY_LACK, &own))
+  if (!pp_members_enter (members, "crown", PP_MAY_BE_NULL, &own))
     return;
   pp_members_get_double (&own, "height", PP_MUST_HAVE, &crown->height);
   pp_members_get_double (&own, "radius", PP_MUST_HAVE, &crown->radius);

@@ -75,7 +75,7 @@ read_pocket (PpMembers  *members,
 {
   PpMembers own;
 
-  draft->has_pocket = pp_members_enter (members, "pocket", PP_MAY_LACK, &own);
+  draft->has_pocket = pp_members_enter (members, "pocket", PP_MAY_BE_NULL, &own);
   if (!draft->has_pocket)
     return;
   pp_members_get_double (&own, "insert_thickness", PP_MUST_HAVE, &draft->pocket.insert_thickness);

@@ -41,15 +41,30 @@ check_glass (const PpGlass *glass,
          && pp_rule_colour (glass->colour, "glass.colour", error);
 }
 
+static double
+longer_side (const PpOutline *outline)
+{
+  PpBox box = pp_outline_get_box (outline);
+
+  return fmax (pp_box_width (box), pp_box_height (box));
+}
+
 static gboolean
 check_outline (const PpOutline *outline,
                const char      *member,
                GError         **error)
 {
-  if (outline != NULL)
+  if (outline == NULL)
+    {
+      g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_VALUE,
+                   _("%s: is missing and must be given."), member);
+      return FALSE;
+    }
+  if (longer_side (outline) <= PP_OUTLINE_MAX_SIDE)
     return TRUE;
-  g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_VALUE,
-               _("%s: is missing and must be given."), member);
+  g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_LIMIT,
+               _("%s: must be at most %.0f mm a side, not %.0f."), member, PP_OUTLINE_MAX_SIDE,
+               longer_side (outline));
   return FALSE;
 }
 

@@ -280,6 +280,8 @@ pp_region_inset (PpRegion *self,
 
   if (distance <= 0)
     return pp_region_ref (self);
+  if (2 * distance >= fmin (pp_box_width (self->box), pp_box_height (self->box)))
+    return pp_region_new_empty ();
   pp_region_foreach (self, sweep_polygon, &sweep);
   swept = region_take (union_take (parts));
   return pp_region_difference (self, swept);
