@@ -354,6 +354,23 @@ test_discs (void)
     }
 }
 
+/* The second piece overlaps what the first leaves and touches it along a line besides, the third
+ * lies over all: lines and points that overlay gives beside areas do no harm. */
+static void
+test_touching (void)
+{
+  TestDraft draft;
+  Look look;
+
+  begin (&draft, NAN);
+  add (&draft, "right", "100 50, 150 50, 150 150, 100 150", 0);
+  add (&draft, "tongue", "100 97, 110 97, 110 103, 98 103, 98 100, 100 100", 0.6);
+  add (&draft, "all", "50 50, 150 50, 150 150, 50 150", 0.61);
+  look_init (&look, &draft);
+  g_assert_cmpfloat_with_epsilon (look.conceal->knots[0].share, 0.5, EXACT);
+  look_clear (&look);
+}
+
 /* Many translucent pieces over one knot, each with its own share of light: faces are as many as
  * there are in the plane, not as there are sets of pieces. */
 static void
@@ -633,8 +650,8 @@ test_flat_as_shaped (void)
       look_at_scattered (&flat, seed, 8, FALSE, pp_piece_draft ().form);
       look_at_scattered (&shaped, seed, 8, FALSE, risen);
       for (guint k = 0; k < PP_N_VIEWS; k++)
-        g_assert_cmpfloat_with_epsilon (flat.conceal->views[k].share, shaped.conceal->views[k].share,
-                                        EXACT);
+        g_assert_cmpfloat_with_epsilon (flat.conceal->views[k].share,
+                                        shaped.conceal->views[k].share, EXACT);
       look_clear (&flat);
       look_clear (&shaped);
     }
@@ -763,6 +780,7 @@ main (int    argc,
   g_test_add_func ("/conceal/beyond", test_beyond);
   g_test_add_func ("/conceal/all-hidden", test_all_hidden);
   g_test_add_func ("/conceal/discs", test_discs);
+  g_test_add_func ("/conceal/touching", test_touching);
   g_test_add_func ("/conceal/heap", test_heap);
   g_test_add_func ("/conceal/aslant-flat", test_aslant_flat);
   g_test_add_func ("/conceal/views", test_views);
