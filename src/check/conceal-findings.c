@@ -219,15 +219,14 @@ ask_knot (PpFindings        *findings,
           const PpHole      *hole)
 {
   double limit = pp_panel_get_limit (scene->panel, PP_LIMIT_KNOT_SHARE);
-  g_autofree char *place = pp_place_format (scene->panel, (PpPoint) { hole->x, hole->y });
 
   if (pp_is_under (knot->share, limit))
     say_disc (findings, scene, hole, "knot-shows", PP_LEVEL_FAULT, knot->share,
-              g_strdup_printf (_("The knot %s shows. Move a piece over it."), place));
+              g_strdup_printf (_("The knot of the %s hole shows. Move a piece over it."), hole->id));
   else if (pp_is_under (knot->barely, limit))
     say_disc (findings, scene, hole, "knot-barely", PP_LEVEL_CAUTION, knot->barely,
-              g_strdup_printf (_("The knot %s is only just hidden. Move a piece farther over it."),
-                               place));
+              g_strdup_printf (_("The knot of the %s hole is only just hidden. Move a piece farther "
+                                 "over it."), hole->id));
 }
 
 static void
@@ -237,16 +236,14 @@ ask_hole (PpFindings        *findings,
           guint              index)
 {
   const PpHole *hole = pp_panel_hole (scene->panel, index);
-  g_autofree char *place = NULL;
 
   if (scene->n_knots > 0 && ((guint) scene->knots[0] == index || (guint) scene->knots[1] == index))
     return;
   if (!pp_is_under (share->share, pp_panel_get_limit (scene->panel, PP_LIMIT_KNOT_SHARE)))
     return;
-  place = pp_place_format (scene->panel, (PpPoint) { hole->x, hole->y });
   say_disc (findings, scene, hole, "hole-shows", PP_LEVEL_CAUTION, share->share,
-            g_strdup_printf (_("The hole %s, in which no wire ends, shows. Move a piece over it."),
-                             place));
+            g_strdup_printf (_("The %s hole, in which no wire ends, shows. Move a piece over it."),
+                             hole->id));
 }
 
 void
