@@ -126,6 +126,8 @@ static const RefusedRow refused_rows[] = {
   { "wire-knotted", "\"knotted_at\": null", "\"knotted_at\": \"2026-06-01T10:00:00\"", V,
     "wire.knotted_at" },
   { "wire-diameter", "\"diameter\": 1.2", "\"diameter\": 0", V, "wire.diameter" },
+  { "glass-null", "\"glass\": {\n      \"density\": 2500",
+    "\"glass\": null, \"was\": {\n      \"density\": 2500", V, "background.glass" },
   { "wire-diameter-null", "\"diameter\": 1.2", "\"diameter\": null", V, "wire.diameter" },
   { "wire-tail", "\"tail\": 40", "\"tail\": -40", V, "wire.tail" },
   { "wire-knot-diameter", "\"knot_diameter\": 8", "\"knot_diameter\": 0", V, "wire.knot_diameter" },
@@ -460,8 +462,8 @@ ring_of (guint n)
   g_autoptr (GString) text = g_string_new ("[[");
 
   for (guint i = 0; i + 2 < n; i++)
-    g_string_append_printf (text, "[%u,%u],", i, i % 2);
-  g_string_append_printf (text, "[%u,-9],[0,0]]]", n);
+    g_string_append_printf (text, "[%u.%02u,%u],", i / 4, 25 * (i % 4), i % 2);
+  g_string_append_printf (text, "[%u,-9],[0,0]]]", n / 4);
   return g_string_free (g_steal_pointer (&text), FALSE);
 }
 
