@@ -92,6 +92,7 @@ test_box (void)
   assert_box (pp_box_union (box, (PpBox) { 0, 4, 2, 9 }), 0, 2, 5, 9);
   assert_box (pp_box_add_point (box, (PpPoint) { 7, 0 }), 1, 0, 7, 8);
   g_assert_true (pp_box_meets (box, (PpBox) { 5, 8, 6, 9 }));
+  g_assert_true (pp_box_meets ((PpBox) { 5, 8, 6, 9 }, box));
   g_assert_false (pp_box_meets (box, (PpBox) { 5.001, 2, 6, 8 }));
   g_assert_false (pp_box_meets (box, (PpBox) { 1, -3, 5, 1.999 }));
   g_assert_cmpfloat (pp_point_distance ((PpPoint) { 1, 1 }, (PpPoint) { 4, 5 }), ==, 5);
