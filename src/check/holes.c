@@ -48,18 +48,18 @@ static void
 say (const Drilling *self,
      const char     *code,
      PpLevel         level,
+     PpOrigin        origin,
      double          value,
      double          limit,
      const char     *other,
      char           *text)
 {
-  gboolean own = level == PP_LEVEL_FAULT || g_str_equal (code, "knot-small");
   const char * const about[] = { self->hole->id, other, NULL };
 
   pp_findings_add (self->findings,
                    (PpFinding) { .code = code,
                                  .level = level,
-                                 .origin = own ? PP_ORIGIN_OWN : PP_ORIGIN_STANDARD,
+                                 .origin = origin,
                                  .at = self->centre,
                                  .about = about,
                                  .value = value,
@@ -87,15 +87,15 @@ ask_edge (const Drilling *self)
   g_autofree char *caution = length (self, wanted);
 
   if (pp_is_under (distance, 0))
-    say (self, "hole-edge", PP_LEVEL_FAULT, distance, least, NULL,
-         g_strdup_printf (_("The %s hole lies across the edge of the glass. Move it inward, at least "
-                            "%s from the edge."), self->hole->id, fault));
+    say (self, "hole-edge", PP_LEVEL_FAULT, PP_ORIGIN_OWN, distance, least, NULL,
+         g_strdup_printf (_("The %s hole lies across the edge of the glass. Move it inward, at "
+                            "least %s from the edge."), self->hole->id, fault));
   else if (pp_is_under (distance, least))
-    say (self, "hole-edge", PP_LEVEL_FAULT, distance, least, NULL,
+    say (self, "hole-edge", PP_LEVEL_FAULT, PP_ORIGIN_OWN, distance, least, NULL,
          g_strdup_printf (_("The %s hole is %s from the edge and the glass may crack. Keep it at "
                             "least %s away."), self->hole->id, is, fault));
   else if (pp_is_under (distance, wanted) && !self->hole->drilled)
-    say (self, "hole-edge", PP_LEVEL_CAUTION, distance, wanted, NULL,
+    say (self, "hole-edge", PP_LEVEL_CAUTION, PP_ORIGIN_STANDARD, distance, wanted, NULL,
          g_strdup_printf (_("The %s hole is only %s from the edge; %s is safer. Move it inward."),
                           self->hole->id, is, caution));
 }
@@ -120,11 +120,13 @@ ask_wire (const Drilling *self)
     return;
   needed = length (self, wire->diameter + WIRE_PLAY);
   if (pp_is_under (diameter, wire->diameter + WIRE_PLAY))
-    say (self, "hole-wire", PP_LEVEL_FAULT, diameter, wire->diameter + WIRE_PLAY, NULL,
+    say (self, "hole-wire", PP_LEVEL_FAULT, PP_ORIGIN_OWN, diameter,
+         wire->diameter + WIRE_PLAY, NULL,
          g_strdup_printf (_("The wire does not go through the %s hole. Drill it at least %s wide."),
                           self->hole->id, needed));
   if (pp_is_under (wire->knot_diameter, diameter + KNOT_GRIP))
-    say (self, "knot-small", PP_LEVEL_CAUTION, wire->knot_diameter, diameter + KNOT_GRIP, NULL,
+    say (self, "knot-small", PP_LEVEL_CAUTION, PP_ORIGIN_OWN, wire->knot_diameter,
+         diameter + KNOT_GRIP, NULL,
          g_strdup_printf (_("The knot may pull through the %s hole. Make it thicker, or drill "
                             "smaller."), self->hole->id));
 }
@@ -136,7 +138,7 @@ ask_part (const Drilling *self,
   const char *name = pp_part_name_of (part);
 
   if (pp_is_under (pp_region_point_to_border (part->region, self->centre), self->radius))
-    say (self, "hole-border", PP_LEVEL_FAULT, NAN, NAN, part->fused->id,
+    say (self, "hole-border", PP_LEVEL_FAULT, PP_ORIGIN_OWN, NAN, NAN, part->fused->id,
          g_strdup_printf (_("The %s hole cuts the border of %s, where glass cracks first. Move it "
                             "inside or outside."), self->hole->id, name));
   if (part->insert != NULL)
@@ -144,7 +146,7 @@ ask_part (const Drilling *self,
       g_autoptr (PpRegion) disc = pp_region_new_disc (self->centre, self->radius);
 
       if (pp_region_overlap (disc, part->insert) > NO_CUT)
-        say (self, "hole-pocket", PP_LEVEL_FAULT, NAN, NAN, part->fused->id,
+        say (self, "hole-pocket", PP_LEVEL_FAULT, PP_ORIGIN_OWN, NAN, NAN, part->fused->id,
              g_strdup_printf (_("The %s hole opens into the pocket of %s. Move it away."),
                               self->hole->id, name));
     }
@@ -161,11 +163,11 @@ ask_size (const Drilling *self)
   g_autofree char *wide = length (self, most);
 
   if (pp_is_under (diameter, least))
-    say (self, "hole-small", PP_LEVEL_NOTE, diameter, least, NULL,
+    say (self, "hole-small", PP_LEVEL_NOTE, PP_ORIGIN_STANDARD, diameter, least, NULL,
          g_strdup_printf (_("The %s hole is small for glass this thick; %s or more is drilled more "
                             "safely."), self->hole->id, fine));
   if (pp_is_over (diameter, most))
-    say (self, "hole-large", PP_LEVEL_NOTE, diameter, most, NULL,
+    say (self, "hole-large", PP_LEVEL_NOTE, PP_ORIGIN_STANDARD, diameter, most, NULL,
          g_strdup_printf (_("The %s hole is wide for this glass; at most %s is advised."),
                           self->hole->id, wide));
 }
@@ -250,7 +252,7 @@ ask_corner (const Drilling *self,
   if (!pp_is_under (nearest, limit))
     return;
   is = length (self, fmax (nearest, 0));
-  say (self, "hole-corner", PP_LEVEL_NOTE, nearest, limit, NULL,
+  say (self, "hole-corner", PP_LEVEL_NOTE, PP_ORIGIN_STANDARD, nearest, limit, NULL,
        g_strdup_printf (_("The %s hole is %s from a corner; %s or more is safer for drilling."),
                         self->hole->id, is, wanted));
 }
@@ -266,7 +268,7 @@ ask_neighbour (const Drilling *self,
 
   if ((self->hole->drilled && other->hole->drilled) || !pp_is_under (distance, limit))
     return;
-  say (self, "hole-hole", PP_LEVEL_NOTE, distance, limit, other->hole->id,
+  say (self, "hole-hole", PP_LEVEL_NOTE, PP_ORIGIN_STANDARD, distance, limit, other->hole->id,
        g_strdup_printf (_("The holes %s and %s are %s apart; %s or more is safer."),
                         self->hole->id, other->hole->id, is, wanted));
 }

@@ -46,11 +46,7 @@ static double
 gap_of (const Ground *self,
         guint         k)
 {
-  const PpBed *bed = self->bed;
-  const PpPlane *plane = &self->rest->plane;
-
-  return plane->c + plane->a * bed->x[k] + plane->b * bed->y[k] + bed->underside[k]
-         - bed->below[k];
+  return pp_bed_gap (self->bed, &self->rest->plane, k);
 }
 
 static double

@@ -19,7 +19,7 @@
 #define OPEN_WITHIN 0.5       /* mm: an insert this near the border leaves a mouth */
 #define BELOW_MOUTH 0.5       /* mm under the mouth from which the seam counts */
 #define MOUTH_DEPTH 1.0       /* mm under the top of the pocket, where its mouth is measured */
-#define SQUEEZE 0.5           /* mm that an insert gives up in the kiln */
+#define KILN_LOSS 0.5         /* mm that an insert gives up in the kiln */
 #define SHORT 5.0             /* mm a stem may end over the bottom of its pocket */
 
 typedef struct
@@ -290,7 +290,7 @@ ask_stem_height (const Fusing *self,
 {
   const PpPocket *pocket = &self->part->fused->pocket;
   const PpBody *body = self->scene->bodies[stem];
-  double room = isnan (pocket->gap) ? pocket->insert_thickness - SQUEEZE : pocket->gap;
+  double room = isnan (pocket->gap) ? pocket->insert_thickness - KILN_LOSS : pocket->gap;
   double height = stem_height (body);
   g_autofree char *name = pp_piece_name_of (self->scene, stem);
   g_autofree char *is = length (self, height);

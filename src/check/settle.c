@@ -54,15 +54,6 @@ plane_tips (const PpPlane *plane)
   return fmax (fabs (plane->a), fabs (plane->b)) >= PP_LP_MAX_SLOPE - PP_TIE;
 }
 
-static double
-gap_at (const PpBed   *bed,
-        const PpPlane *plane,
-        guint          k)
-{
-  return plane->c + plane->a * bed->x[k] + plane->b * bed->y[k] + bed->underside[k]
-         - bed->below[k];
-}
-
 static int
 compare_owners (gconstpointer a,
                 gconstpointer b)
@@ -93,7 +84,7 @@ find_contacts (PpRest      *self,
   guint n = 0;
 
   for (guint k = 0; k < bed->n; k++)
-    if (gap_at (bed, &self->plane, k) <= contact + PP_TIE)
+    if (pp_bed_gap (bed, &self->plane, k) <= contact + PP_TIE)
       {
         touching[n++] = (PpPoint) { pp_cell_centre (bed->i[k]), pp_cell_centre (bed->j[k]) };
         add_owner (owners, bed->owner[k]);
@@ -174,7 +165,7 @@ level_foot (const PpBed *bed,
   guint n = 0;
 
   for (guint k = 0; k < bed->n; k++)
-    if (gap_at (bed, &plane, k) <= contact + PP_TIE)
+    if (pp_bed_gap (bed, &plane, k) <= contact + PP_TIE)
       {
         sum.x += pp_cell_centre (bed->i[k]);
         sum.y += pp_cell_centre (bed->j[k]);

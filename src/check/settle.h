@@ -18,7 +18,8 @@ typedef enum
 } PpState;
 
 /* A placement at rest. Its base plane is z = plane.c + plane.a·(x - xc) + plane.b·(y - yc), mm
- * over the front face; one that tips is held level. A floating one has only its state. */
+ * over the front face; one that tips is held level. A floating one has only its
+ * state, and is held. */
 typedef struct
 {
   PpState  state;
@@ -35,6 +36,16 @@ typedef struct
   PpPoint  prop;       /* where a prop stands, panel frame */
   double   prop_height;/* mm */
 } PpRest;
+
+/* mm between a plane's underside and what lies below, at the k-th cell of a bed. */
+static inline double
+pp_bed_gap (const PpBed   *bed,
+            const PpPlane *plane,
+            guint          k)
+{
+  return plane->c + plane->a * bed->x[k] + plane->b * bed->y[k] + bed->underside[k]
+         - bed->below[k];
+}
 
 /* "steady", "unsteady", "tips", "floats". (transfer none) */
 const char *pp_state_get_name      (PpState        state);
