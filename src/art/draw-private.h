@@ -12,7 +12,7 @@ G_BEGIN_DECLS
 void pp_draw_plain (cairo_t       *cr,
                     const PpPiece *piece);
 
-/* The parts of pp_draw_background(), to be put one on another as seen from either side. */
+/* What lies under the pieces, to be put one on another as seen from either side. */
 void pp_draw_wire  (cairo_t       *cr,
                     const PpScene *scene);
 /* `veil`: 1 as on the bench, less where what lies beyond it is what one looks at. */

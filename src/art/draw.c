@@ -56,15 +56,6 @@ pp_draw_body (cairo_t      *cr,
   cairo_restore (cr);
 }
 
-void
-pp_draw_background (cairo_t       *cr,
-                    const PpScene *scene)
-{
-  pp_draw_wire (cr, scene);
-  pp_draw_glass (cr, scene, 1);
-  pp_draw_knots (cr, scene);
-}
-
 static double
 to_radians (double degrees)
 {

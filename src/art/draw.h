@@ -24,9 +24,6 @@ void pp_draw_piece        (cairo_t         *cr,
 void pp_draw_body         (cairo_t         *cr,
                            const PpBody    *body,
                            PpArt           *art);
-/* Glass, fused parts with pockets, holes, the wire behind, knots. */
-void pp_draw_background   (cairo_t         *cr,
-                           const PpScene   *scene);
 /* A soft shadow of a body whose top stands `height` mm over the glass. */
 void pp_draw_shadow       (cairo_t         *cr,
                            const PpBody    *body,
