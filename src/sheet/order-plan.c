@@ -11,10 +11,10 @@
 #include "sheet/furniture.h"
 #include "sheet/key.h"
 #include "sheet/labels.h"
-#include "sheet/numbers.h"
-#include "sheet/text.h"
 #include "sheet/map.h"
 #include "sheet/marks.h"
+#include "sheet/numbers.h"
+#include "sheet/text.h"
 #include "sheet/words.h"
 
 #include <math.h>
