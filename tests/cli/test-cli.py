@@ -53,6 +53,11 @@ REFUSED = {
     'a pocket that is none': (with_change('placements', 0, 'pocket', 'jug'), 'placements[0].pocket'),
     'a life shorter than the mixing': (with_change('adhesive', {'working_life': 1, 'mixing': 2}),
                                        'adhesive.working_life'),
+    'a piece wider than any bench': (with_change('tray', 0, 'outline', {
+        'type': 'Polygon', 'coordinates': [[[0, 0], [6000, 0], [0, 9], [0, 0]]]}),
+        'tray[0].outline'),
+    'a hole beyond any bench': (with_change('holes', [
+        {'id': 'left', 'x': 1e12, 'y': 9, 'diameter': 6}]), 'holes[0].x'),
     'a key twice': ('{"format": "petalpane-panel", "format": "petalpane-panel"}', 'Line 1'),
 }
 
@@ -112,6 +117,12 @@ def check_check(folder, path):
     faulty = write(folder, 'faulty.petalpane', with_change('tray', 0, 'count', 2))
     check('a fault, not strict', run('check', faulty).returncode == 0)
     check('a fault, strict', run('check', '--strict', faulty).returncode == 1)
+    for far in (1e6, 1e300):
+        lost = write(folder, 'lost.petalpane', with_change('placements', 1, 'x', far))
+        done = run('check', '--json', lost)
+        check(f'a piece at {far} mm floats', done.returncode == 0
+              and json.loads(done.stdout)['placements'][1]['state'] == 'floats')
+    done = run('check', '--json', path)
     same = subprocess.run([PROGRAM, 'check', '--json', path], capture_output=True, check=False,
                           env={**os.environ, 'LC_ALL': 'C'})
     check('the same in the C locale', same.stdout == done.stdout)
