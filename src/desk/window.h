@@ -1,0 +1,31 @@
+/* window.h: the window: the start page, then the pages of the work.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Holds one document, or the start page. Its actions ("win.undo", ...) are added by the files
+ * named for them: edit-actions.c, view-actions.c, file-actions.c.
+ */
+#pragma once
+
+#include "desk/canvas.h"
+#include "desk/document.h"
+
+#include <gtk/gtk.h>
+
+G_BEGIN_DECLS
+
+#define PP_TYPE_WINDOW (pp_window_get_type ())
+G_DECLARE_FINAL_TYPE (PpWindow, pp_window, PP, WINDOW, GtkApplicationWindow)
+
+PpWindow   *pp_window_new          (GtkApplication *application);
+/* NULL while the start page is shown. (transfer none) */
+PpDocument *pp_window_get_document (PpWindow       *self);
+/* Shows the document's pages, or the start page for NULL. */
+void        pp_window_set_document (PpWindow       *self,
+                                    PpDocument     *document);
+PpCanvas   *pp_window_get_canvas   (PpWindow       *self);
+/* One calm sentence at the bottom of the page, until the next one or until it is put away. */
+void        pp_window_tell         (PpWindow       *self,
+                                    const char     *sentence);
+
+G_END_DECLS
