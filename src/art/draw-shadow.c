@@ -157,13 +157,25 @@ draw_rings (cairo_t         *cr,
     }
 }
 
+static double
+get_softness (double height)
+{
+  return SOFTNESS + SOFTNESS_PER_MM * CLAMP (height, 0, MAX_HEIGHT);
+}
+
+double
+pp_draw_get_shadow_reach (double height)
+{
+  return FALL_LEAST + FALL_Y * CLAMP (height, 0, MAX_HEIGHT) + PASSES * get_softness (height);
+}
+
 void
 pp_draw_shadow (cairo_t      *cr,
                 const PpBody *body,
                 double        height)
 {
   double over = CLAMP (height, 0, MAX_HEIGHT);
-  double softness = SOFTNESS + SOFTNESS_PER_MM * over;
+  double softness = get_softness (height);
 
   cairo_save (cr);
   cairo_translate (cr, FALL_LEAST + FALL_X * over, FALL_LEAST + FALL_Y * over);

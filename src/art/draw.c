@@ -71,6 +71,17 @@ get_slant (const PpViewFrom *view)
   return (PpPoint) { tan (to_radians (view->sideways)), -tan (to_radians (view->updown)) };
 }
 
+/* The whole piece moves as its middle height does. */
+PpPoint
+pp_draw_get_shift (const PpViewFrom *view,
+                   double            base,
+                   double            top)
+{
+  PpPoint slant = get_slant (view);
+
+  return (PpPoint) { -(base + top) / 2 * slant.x, -(base + top) / 2 * slant.y };
+}
+
 /* The wire seen through the glass: its far side comes up at p plus this (Snell). */
 static PpPoint
 get_wire_shift (const PpScene *scene,
@@ -95,34 +106,55 @@ get_base (const PpBody *body,
   return heights == NULL || isnan (heights[i]) ? 0 : heights[i];
 }
 
+double
+pp_draw_guess_top (const PpBody *body)
+{
+  g_return_val_if_fail (body != NULL, 0);
+  return 2 * body->mean_underside + body->piece->thickness;
+}
+
 static double
 get_top (const PpBody *body,
          const double *tops,
          guint         i)
 {
-  if (tops == NULL || isnan (tops[i]))
-    return 2 * body->mean_underside + body->piece->thickness;
-  return tops[i];
+  return tops == NULL || isnan (tops[i]) ? pp_draw_guess_top (body) : tops[i];
 }
 
-/* The whole piece moves as its middle height does. */
-static void
-draw_shifted (cairo_t      *cr,
-              const PpBody *body,
-              PpArt        *art,
-              PpPoint       slant,
-              double        base,
-              double        top,
-              gboolean      with_shadow)
+void
+pp_draw_bare (cairo_t          *cr,
+              const PpScene    *scene,
+              const PpViewFrom *view)
 {
-  double middle = (base + top) / 2;
+  PpPoint wire;
 
+  g_return_if_fail (cr != NULL && scene != NULL);
+
+  if (view != NULL && view->from_behind)
+    {
+      pp_draw_glass (cr, scene, VEIL_FROM_BEHIND);
+      pp_draw_knots (cr, scene);
+      pp_draw_wire (cr, scene);
+      return;
+    }
+  wire = get_wire_shift (scene, get_slant (view));
   cairo_save (cr);
-  cairo_translate (cr, -middle * slant.x, -middle * slant.y);
-  if (with_shadow)
-    pp_draw_shadow (cr, body, top);
-  pp_draw_body (cr, body, art);
+  cairo_translate (cr, wire.x, wire.y);
+  pp_draw_wire (cr, scene);
   cairo_restore (cr);
+  pp_draw_glass (cr, scene, 1);
+  pp_draw_knots (cr, scene);
+}
+
+void
+pp_draw_pocket_front (cairo_t       *cr,
+                      const PpScene *scene,
+                      guint          body)
+{
+  g_return_if_fail (cr != NULL && scene != NULL && body < scene->n_bodies);
+
+  if (scene->pockets[body] != PP_NO_INDEX)
+    pp_draw_pocket_glass (cr, scene->parts[scene->pockets[body]].fused, scene->bodies[body]);
 }
 
 static void
@@ -133,32 +165,29 @@ draw_from_front (cairo_t          *cr,
                  const double     *tops,
                  const PpViewFrom *view)
 {
-  PpPoint slant = get_slant (view);
-  PpPoint wire = get_wire_shift (scene, slant);
-
-  cairo_save (cr);
-  cairo_translate (cr, wire.x, wire.y);
-  pp_draw_wire (cr, scene);
-  cairo_restore (cr);
-  pp_draw_glass (cr, scene, 1);
-  pp_draw_knots (cr, scene);
+  pp_draw_bare (cr, scene, view);
   for (guint i = 0; i < scene->n_bodies; i++)
     {
       const PpBody *body = scene->bodies[i];
-      int pocket = scene->pockets[i];
+      double top = get_top (body, tops, i);
+      PpPoint shift = pp_draw_get_shift (view, get_base (body, heights, i), top);
 
+      cairo_save (cr);
+      cairo_translate (cr, shift.x, shift.y);
       /* A stem in a pocket stands within the glass: it throws no shadow on it. */
-      draw_shifted (cr, body, pp_gallery_get (gallery, body->piece), slant,
-                    get_base (body, heights, i), get_top (body, tops, i), pocket == PP_NO_INDEX);
-      if (pocket != PP_NO_INDEX)
-        pp_draw_pocket_glass (cr, scene->parts[pocket].fused, body);
+      if (scene->pockets[i] == PP_NO_INDEX)
+        pp_draw_shadow (cr, body, top);
+      pp_draw_body (cr, body, pp_gallery_get (gallery, body->piece));
+      cairo_restore (cr);
+      pp_draw_pocket_front (cr, scene, i);
     }
 }
 
 static void
-draw_from_behind (cairo_t       *cr,
-                  const PpScene *scene,
-                  PpGallery     *gallery)
+draw_from_behind (cairo_t          *cr,
+                  const PpScene    *scene,
+                  PpGallery        *gallery,
+                  const PpViewFrom *view)
 {
   PpBox box = pp_outline_get_box (scene->background_outline);
 
@@ -167,9 +196,7 @@ draw_from_behind (cairo_t       *cr,
   cairo_scale (cr, -1, 1);
   for (guint i = scene->n_bodies; i-- > 0;)
     pp_draw_body (cr, scene->bodies[i], pp_gallery_get (gallery, scene->bodies[i]->piece));
-  pp_draw_glass (cr, scene, VEIL_FROM_BEHIND);
-  pp_draw_knots (cr, scene);
-  pp_draw_wire (cr, scene);
+  pp_draw_bare (cr, scene, view);
   cairo_restore (cr);
 }
 
@@ -184,7 +211,7 @@ pp_draw_scene (cairo_t          *cr,
   g_return_if_fail (cr != NULL && scene != NULL && gallery != NULL);
 
   if (view != NULL && view->from_behind)
-    draw_from_behind (cr, scene, gallery);
+    draw_from_behind (cr, scene, gallery, view);
   else
     draw_from_front (cr, scene, gallery, heights, tops, view);
 }

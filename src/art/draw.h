@@ -28,6 +28,8 @@ void pp_draw_body         (cairo_t         *cr,
 void pp_draw_shadow       (cairo_t         *cr,
                            const PpBody    *body,
                            double           height);
+/* mm from the outline within which all of that shadow falls. */
+double pp_draw_get_shadow_reach (double     height);
 
 typedef struct
 {
@@ -36,6 +38,21 @@ typedef struct
   gboolean from_behind; /* mirrored, with wire and knots in front */
 } PpViewFrom;
 
+/* All but the pieces, glass in front of nothing: from the front it belongs under them, from behind
+ * over them. From behind the caller mirrors. */
+void pp_draw_bare         (cairo_t          *cr,
+                           const PpScene    *scene,
+                           const PpViewFrom *view);
+/* How far a piece between `base` and `top` (mm over the glass) is seen from where it lies, mm. */
+PpPoint pp_draw_get_shift (const PpViewFrom *view,
+                           double            base,
+                           double            top);
+/* What stands in front of a stem in a pocket: the pocket's glass over it once more. */
+void pp_draw_pocket_front (cairo_t          *cr,
+                           const PpScene    *scene,
+                           guint             body);
+/* What is guessed of a body's top before it has settled: as if flat on the glass. */
+double pp_draw_guess_top  (const PpBody     *body);
 /* The whole arrangement. `heights` (nullable): base height of each placement in mm, for shadows
  * and the shift of an oblique view; `tops` likewise. */
 void pp_draw_scene        (cairo_t          *cr,

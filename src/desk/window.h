@@ -2,7 +2,7 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Holds one document, or the start page. Its actions ("win.undo", ...) are added by the files
+ * Holds one document (property "document", notified), or the start page. Its actions ("win.undo", ...) are added by the files
  * named for them: edit-actions.c, view-actions.c, file-actions.c.
  */
 #pragma once

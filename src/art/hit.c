@@ -1,0 +1,159 @@
+/* hit.c: what lies under a point of the panel.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "config.h"
+
+#include "art/hit.h"
+
+/* Crossings of the ray from p to the right, over all rings: odd is inside (even-odd rule). */
+static gboolean
+is_inside (const PpOutline *outline,
+           PpPoint          p)
+{
+  gboolean inside = FALSE;
+
+  for (guint ring = 0; ring < pp_outline_get_n_rings (outline); ring++)
+    {
+      guint n;
+      const PpPoint *points = pp_outline_get_ring (outline, ring, &n);
+
+      for (guint i = 0; i + 1 < n; i++)
+        {
+          PpPoint a = points[i], b = points[i + 1];
+
+          if ((a.y > p.y) != (b.y > p.y)
+              && p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x))
+            inside = !inside;
+        }
+    }
+  return inside;
+}
+
+static double
+distance_to_segment (PpPoint p,
+                     PpPoint a,
+                     PpPoint b)
+{
+  double dx = b.x - a.x, dy = b.y - a.y;
+  double length2 = dx * dx + dy * dy;
+  double t = length2 > 0 ? ((p.x - a.x) * dx + (p.y - a.y) * dy) / length2 : 0;
+
+  t = CLAMP (t, 0, 1);
+  return hypot (p.x - a.x - t * dx, p.y - a.y - t * dy);
+}
+
+static double
+distance_to_outline (const PpOutline *outline,
+                     PpPoint          p)
+{
+  double least = INFINITY;
+
+  for (guint ring = 0; ring < pp_outline_get_n_rings (outline); ring++)
+    {
+      guint n;
+      const PpPoint *points = pp_outline_get_ring (outline, ring, &n);
+
+      for (guint i = 0; i + 1 < n; i++)
+        least = fmin (least, distance_to_segment (p, points[i], points[i + 1]));
+    }
+  return least;
+}
+
+static gboolean
+is_in_box (PpBox   box,
+           PpPoint p)
+{
+  return p.x >= box.x0 && p.x <= box.x1 && p.y >= box.y0 && p.y <= box.y1;
+}
+
+int
+pp_hit_body (const PpScene *scene,
+             PpPoint        p,
+             double         reach)
+{
+  double least = reach;
+  int nearest = PP_NO_INDEX;
+
+  g_return_val_if_fail (scene != NULL, PP_NO_INDEX);
+
+  for (guint i = scene->n_bodies; i-- > 0;)
+    if (is_in_box (scene->bodies[i]->box, p) && is_inside (scene->bodies[i]->outline, p))
+      return (int) i;
+  for (guint i = scene->n_bodies; i-- > 0;)
+    {
+      double distance;
+
+      if (!is_in_box (pp_box_grow (scene->bodies[i]->box, reach), p))
+        continue;
+      distance = distance_to_outline (scene->bodies[i]->outline, p);
+      if (distance < least || (nearest == PP_NO_INDEX && distance <= least))
+        {
+          least = distance;
+          nearest = (int) i;
+        }
+    }
+  return nearest;
+}
+
+int
+pp_hit_hole (const PpScene *scene,
+             PpPoint        p,
+             double         reach)
+{
+  double least = INFINITY;
+  int nearest = PP_NO_INDEX;
+
+  g_return_val_if_fail (scene != NULL, PP_NO_INDEX);
+
+  for (guint i = 0; i < scene->panel->holes->len; i++)
+    {
+      const PpHole *hole = pp_panel_hole (scene->panel, i);
+      double distance = hypot (p.x - hole->x, p.y - hole->y);
+
+      if (distance <= hole->diameter / 2 + reach && distance < least)
+        {
+          least = distance;
+          nearest = (int) i;
+        }
+    }
+  return nearest;
+}
+
+gboolean
+pp_hit_wire (const PpScene *scene,
+             PpPoint        p,
+             double         reach)
+{
+  const PpHole *from, *to;
+
+  g_return_val_if_fail (scene != NULL, FALSE);
+
+  if (scene->n_knots == 0)
+    return FALSE;
+  from = pp_scene_knot_hole (scene, 0);
+  to = pp_scene_knot_hole (scene, 1);
+  return distance_to_segment (p, (PpPoint) { from->x, from->y }, (PpPoint) { to->x, to->y })
+         <= scene->panel->wire->diameter / 2 + reach;
+}
+
+gboolean
+pp_hit_glass (const PpScene *scene,
+              PpPoint        p)
+{
+  g_return_val_if_fail (scene != NULL, FALSE);
+  return is_inside (scene->background_outline, p);
+}
+
+gboolean
+pp_hit_is_framed (const PpScene *scene,
+                  guint          body,
+                  PpBox          frame)
+{
+  PpBox box;
+
+  g_return_val_if_fail (scene != NULL && body < scene->n_bodies, FALSE);
+
+  box = scene->bodies[body]->box;
+  return box.x0 >= frame.x0 && box.x1 <= frame.x1 && box.y0 >= frame.y0 && box.y1 <= frame.y1;
+}

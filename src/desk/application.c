@@ -1,0 +1,137 @@
+/* application.c: the program.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "config.h"
+
+#include "desk/application.h"
+
+#include "desk/edit-actions.h"
+#include "desk/file-actions.h"
+#include "desk/palette.h"
+#include "desk/renderer.h"
+#include "desk/view-actions.h"
+#include "desk/window.h"
+#include "panel/i18n.h"
+
+struct _PpApplication
+{
+  GtkApplication parent_instance;
+};
+
+G_DEFINE_FINAL_TYPE (PpApplication, pp_application, GTK_TYPE_APPLICATION)
+
+static void
+new_window_cb (GSimpleAction *action,
+               GVariant      *parameter,
+               gpointer       data)
+{
+  gtk_window_present (GTK_WINDOW (pp_window_new (GTK_APPLICATION (data))));
+}
+
+/* Each window is asked to close, and asks its maker about what is not saved. */
+static void
+quit_cb (GSimpleAction *action,
+         GVariant      *parameter,
+         gpointer       data)
+{
+  g_autoptr (GList) windows = g_list_copy (gtk_application_get_windows (data));
+
+  for (GList *l = windows; l != NULL; l = l->next)
+    gtk_window_close (l->data);
+}
+
+static void
+about_cb (GSimpleAction *action,
+          GVariant      *parameter,
+          gpointer       data)
+{
+  gtk_show_about_dialog (gtk_application_get_active_window (data),
+                         "program-name", "Petalpane",
+                         "version", PP_VERSION,
+                         "logo-icon-name", "org.petalpane.Petalpane",
+                         "license-type", GTK_LICENSE_GPL_3_0,
+                         "comments", _("The dry run for panels of kiln-formed glass: laid out, "
+                                       "checked and planned before the glue is mixed."),
+                         NULL);
+}
+
+static const GActionEntry actions[] = {
+  { "new", new_window_cb },
+  { "quit", quit_cb },
+  { "about", about_cb },
+};
+
+static void
+set_keys (GtkApplication *application)
+{
+  gtk_application_set_accels_for_action (application, "app.new",
+                                         (const char *[]) { "<Control>n", NULL });
+  gtk_application_set_accels_for_action (application, "app.quit",
+                                         (const char *[]) { "<Control>q", NULL });
+  pp_edit_actions_set_keys (application);
+  pp_file_actions_set_keys (application);
+  pp_view_actions_set_keys (application);
+}
+
+static void
+pp_application_startup (GApplication *application)
+{
+  GdkDisplay *display;
+
+  G_APPLICATION_CLASS (pp_application_parent_class)->startup (application);
+  display = gdk_display_get_default ();
+  pp_renderer_choose (display);
+  pp_style_start (display);
+  gtk_window_set_default_icon_name ("org.petalpane.Petalpane");
+  g_action_map_add_action_entries (G_ACTION_MAP (application), actions, G_N_ELEMENTS (actions),
+                                   application);
+  set_keys (GTK_APPLICATION (application));
+}
+
+static void
+pp_application_activate (GApplication *application)
+{
+  GtkWindow *active = gtk_application_get_active_window (GTK_APPLICATION (application));
+
+  if (active == NULL)
+    active = GTK_WINDOW (pp_window_new (GTK_APPLICATION (application)));
+  gtk_window_present (active);
+}
+
+static void
+pp_application_open (GApplication *application,
+                     GFile       **files,
+                     int           n_files,
+                     const char   *hint)
+{
+  for (int i = 0; i < n_files; i++)
+    {
+      PpWindow *window = pp_window_new (GTK_APPLICATION (application));
+
+      gtk_window_present (GTK_WINDOW (window));
+      pp_file_actions_open (window, files[i], FALSE);
+    }
+}
+
+static void
+pp_application_class_init (PpApplicationClass *klass)
+{
+  GApplicationClass *application_class = G_APPLICATION_CLASS (klass);
+
+  application_class->startup = pp_application_startup;
+  application_class->activate = pp_application_activate;
+  application_class->open = pp_application_open;
+}
+
+static void
+pp_application_init (PpApplication *self)
+{
+}
+
+PpApplication *
+pp_application_new (void)
+{
+  return g_object_new (PP_TYPE_APPLICATION, "application-id", "org.petalpane.Petalpane",
+                       "flags", G_APPLICATION_HANDLES_OPEN, NULL);
+}

@@ -1,0 +1,196 @@
+/* canvas-keys.c: arrows and the way from piece to piece.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Arrows nudge what is chosen by 1 mm or 1/16 in, with Shift by 10 mm or 1/2 in; while a key is
+ * held all its nudges are one step of undo. Page Up and Page Down go through the pieces in
+ * stacking order, Home and End to the lowest and the topmost.
+ */
+#include "config.h"
+
+#include "desk/canvas-private.h"
+#include "panel/edit.h"
+#include "panel/i18n.h"
+
+#define MERGE "nudge"
+
+static double
+get_step (PpCanvas *self,
+          gboolean  is_large)
+{
+  if (pp_document_get_panel (self->document)->units == PP_UNITS_INCH)
+    return is_large ? 25.4 / 2 : 25.4 / 16;
+  return is_large ? 10 : 1;
+}
+
+static void
+nudge_pieces (PpCanvas *self,
+              double    dx,
+              double    dy)
+{
+  const PpPanel *panel = pp_document_get_panel (self->document);
+  const char * const *ids = pp_document_get_chosen_ids (self->document);
+  g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
+  g_auto (GStrv) movable = NULL;
+  g_autoptr (GError) error = NULL;
+  PpPanel *next;
+
+  for (guint i = 0; ids[i] != NULL; i++)
+    if (!pp_panel_find_placement (panel, ids[i], NULL)->pinned)
+      g_strv_builder_add (builder, ids[i]);
+  movable = g_strv_builder_end (builder);
+  if (movable[0] == NULL)
+    {
+      g_signal_emit_by_name (self->document, "refused",
+                             _("That piece stays put. Let it go with its card to move it."));
+      return;
+    }
+  next = pp_edit_move (panel, (const char * const *) movable, dx, dy, &error);
+  pp_document_take (self->document, next, g_steal_pointer (&error), _("Nudge"), MERGE);
+}
+
+static void
+nudge_hole (PpCanvas *self,
+            double    dx,
+            double    dy)
+{
+  const PpPanel *panel = pp_document_get_panel (self->document);
+  PpHole draft = *pp_panel_find_hole (panel, pp_document_get_chosen_ids (self->document)[0], NULL);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (PpHole) hole = NULL;
+  PpPanel *next = NULL;
+
+  draft.x += dx;
+  draft.y += dy;
+  hole = pp_hole_new (&draft, &error);
+  if (hole != NULL)
+    next = pp_edit_set_hole (panel, hole, &error);
+  pp_document_take (self->document, next, g_steal_pointer (&error), _("Move hole"), MERGE);
+}
+
+/* FALSE where nothing is chosen that can be nudged. */
+static gboolean
+nudge (PpCanvas *self,
+       double    dx,
+       double    dy,
+       gboolean  is_large)
+{
+  double step = get_step (self, is_large);
+
+  if (self->zoom.from_behind)
+    dx = -dx;
+  switch (pp_document_get_chosen (self->document))
+    {
+    case PP_CHOSEN_PLACEMENTS:
+      nudge_pieces (self, dx * step, dy * step);
+      return TRUE;
+    case PP_CHOSEN_HOLE:
+      nudge_hole (self, dx * step, dy * step);
+      return TRUE;
+    case PP_CHOSEN_NOTHING:
+    case PP_CHOSEN_WIRE:
+    case PP_CHOSEN_GLASS:
+      return FALSE;
+    }
+  g_return_val_if_reached (FALSE);
+}
+
+/* To the piece `by` places from the one with the focus; the lowest if there is none. */
+static gboolean
+walk (PpCanvas *self,
+      int       by)
+{
+  const PpPanel *panel = pp_document_get_panel (self->document);
+  int n = (int) panel->placements->len;
+  guint index = 0;
+
+  if (n == 0)
+    return FALSE;
+  if (self->focused != NULL && pp_panel_find_placement (panel, self->focused, &index) != NULL)
+    index = (guint) (((int) index + by % n + n) % n);
+  pp_canvas_focus_piece (self, pp_panel_placement (panel, index)->id);
+  return TRUE;
+}
+
+static gboolean
+go_to (PpCanvas *self,
+       gboolean  topmost)
+{
+  const PpPanel *panel = pp_document_get_panel (self->document);
+
+  if (panel->placements->len == 0)
+    return FALSE;
+  pp_canvas_focus_piece (self, pp_panel_placement (panel, topmost ? panel->placements->len - 1 : 0)->id);
+  return TRUE;
+}
+
+static gboolean
+pressed_cb (GtkEventControllerKey *keys,
+            guint                  keyval,
+            guint                  keycode,
+            GdkModifierType        state,
+            PpCanvas              *self)
+{
+  gboolean is_large = (state & GDK_SHIFT_MASK) != 0;
+
+  if (self->document == NULL || (state & (GDK_CONTROL_MASK | GDK_ALT_MASK)) != 0)
+    return FALSE;
+  switch (keyval)
+    {
+    case GDK_KEY_Left:
+    case GDK_KEY_KP_Left:
+      return nudge (self, -1, 0, is_large);
+    case GDK_KEY_Right:
+    case GDK_KEY_KP_Right:
+      return nudge (self, 1, 0, is_large);
+    case GDK_KEY_Up:
+    case GDK_KEY_KP_Up:
+      return nudge (self, 0, -1, is_large);
+    case GDK_KEY_Down:
+    case GDK_KEY_KP_Down:
+      return nudge (self, 0, 1, is_large);
+    case GDK_KEY_Page_Down:
+    case GDK_KEY_KP_Page_Down:
+      return walk (self, 1);
+    case GDK_KEY_Page_Up:
+    case GDK_KEY_KP_Page_Up:
+      return walk (self, -1);
+    case GDK_KEY_Home:
+      return go_to (self, FALSE);
+    case GDK_KEY_End:
+      return go_to (self, TRUE);
+    case GDK_KEY_space:
+      self->panning = TRUE;
+      return TRUE;
+    case GDK_KEY_Escape:
+      if (self->drag.panel == NULL)
+        return FALSE;
+      pp_canvas_drag_cancel (self);
+      return TRUE;
+    default:
+      return FALSE;
+    }
+}
+
+static void
+released_cb (GtkEventControllerKey *keys,
+             guint                  keyval,
+             guint                  keycode,
+             GdkModifierType        state,
+             PpCanvas              *self)
+{
+  if (keyval == GDK_KEY_space)
+    self->panning = FALSE;
+  if (self->document != NULL && self->drag.panel == NULL)
+    pp_document_seal (self->document);
+}
+
+void
+pp_canvas_add_keys (PpCanvas *self)
+{
+  GtkEventController *keys = gtk_event_controller_key_new ();
+
+  g_signal_connect (keys, "key-pressed", G_CALLBACK (pressed_cb), self);
+  g_signal_connect (keys, "key-released", G_CALLBACK (released_cb), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), keys);
+}

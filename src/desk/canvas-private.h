@@ -1,0 +1,171 @@
+/* canvas-private.h: the fields of the canvas, for the files that make it up.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * canvas.c            the widget: document, size, zoom, what others call
+ * canvas-layers.c     the two kept layers and the sprites of the pieces
+ * canvas-draw.c       the snapshot: layers, what is in hand, marks
+ * canvas-marks.c      what is drawn over the pieces: chosen, pins, wire that shows, heights, glue
+ * canvas-pointer.c    press, drag, scroll, drop
+ * canvas-drag.c       what a drag does to the panel
+ * canvas-keys.c       arrows and the way from piece to piece
+ * canvas-children.c   a child widget a placement, for focus and assistive technology
+ */
+#pragma once
+
+#include "art/draw.h"
+#include "art/hit.h"
+#include "art/sprite.h"
+#include "desk/canvas.h"
+#include "desk/palette.h"
+
+G_BEGIN_DECLS
+
+/* What the pointer is doing. */
+typedef enum
+{
+  PP_DRAG_NONE,
+  PP_DRAG_UNDECIDED, /* pressed, not yet moved far enough to mean it */
+  PP_DRAG_MOVE,      /* the chosen pieces */
+  PP_DRAG_TURN,      /* the one chosen piece about its origin */
+  PP_DRAG_HOLE,
+  PP_DRAG_GLASS,     /* its right, lower edge, or both */
+  PP_DRAG_FRAME,     /* a frame round pieces */
+  PP_DRAG_PAN,
+  PP_DRAG_MEASURE,
+} PpDragKind;
+
+typedef struct
+{
+  PpDragKind     kind;
+  PpDragKind     meant;      /* what it becomes once it has moved far enough */
+  PpPoint        start_px;
+  PpPoint        start;      /* mm */
+  PpPoint        now;        /* mm */
+  const PpPanel *panel;      /* as it was at the start; edits of a drag begin from it */
+  PpZoom         zoom;       /* as it was */
+  gboolean       adds;       /* Shift or Ctrl: to what is chosen already */
+  gboolean       was_chosen; /* the pressed piece; a plain click then leaves it alone */
+  char          *pressed;    /* id of the pressed placement or hole, or NULL */
+  gboolean       right;      /* PP_DRAG_GLASS */
+  gboolean       bottom;
+} PpDrag;
+
+struct _PpCanvas
+{
+  GtkWidget      parent_instance;
+  PpDocument    *document;
+  PpZoom         zoom;
+  gboolean       is_fitted;    /* and so fits again when the window changes */
+  PpLook         look;
+  gboolean       measuring;
+  PpPoint        pointer;      /* mm */
+  gboolean       has_pointer;
+  int            lit;          /* the finding being shown, or -1 */
+  guint          lit_timer;
+
+  PpScene       *scene;        /* of the layers; not the present one during a drag */
+  GHashTable    *sprites;      /* id of a placement: PpSprite */
+  GskRenderNode *below;        /* glass and what lies under what is in hand */
+  GskRenderNode *above;        /* what lies over it, or NULL */
+  GskRenderNode *marks;
+  PpZoom         layers_zoom;  /* with which the layers were made */
+  gboolean       layers_stale;
+  gboolean       marks_stale;
+  int            allocated[2]; /* px, width and height */
+  guint          settle_timer; /* zooming: the layers are made anew once it rests */
+
+  PpDrag         drag;
+  PpPoint        measured[2];  /* mm; the distance last measured */
+  gboolean       has_measured;
+  gboolean       panning;      /* Space is held */
+
+  GHashTable    *children;     /* id of a placement: PpCanvasPiece */
+  GPtrArray     *order;        /* of children, as placements */
+  char          *focused;      /* id of the piece that has or last had the focus */
+};
+
+/* canvas.c */
+void      pp_canvas_set_zoom        (PpCanvas *self, PpZoom zoom, gboolean is_fitted);
+PpBox     pp_canvas_get_glass_box   (PpCanvas *self);
+/* Lays a piece of the tray with its origin at `mm`, chosen and with the focus. */
+void      pp_canvas_put             (PpCanvas *self, const char *piece, PpPoint mm);
+
+/* canvas-layers.c */
+void      pp_canvas_drop_layers     (PpCanvas *self);
+void      pp_canvas_ensure_layers   (PpCanvas *self, int width, int height);
+/* TRUE while the piece is drawn by itself, between the layers. */
+gboolean  pp_canvas_is_in_hand      (PpCanvas *self, const char *id);
+PpSprite *pp_canvas_get_sprite      (PpCanvas *self, const PpBody *body, gboolean in_pocket);
+
+/* canvas-draw.c */
+void      pp_canvas_snapshot        (GtkWidget *widget, GtkSnapshot *snapshot);
+
+/* canvas-marks.c: each draws in widget px. */
+void      pp_canvas_draw_marks      (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
+void      pp_canvas_draw_chosen     (PpCanvas *self, cairo_t *cr, const PpPalette *palette,
+                                     const PpBody *body);
+void      pp_canvas_draw_frame      (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
+void      pp_canvas_draw_measured   (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
+/* The finding whose pin is at a widget px, or -1. */
+int       pp_canvas_hit_pin         (PpCanvas *self, PpPoint px);
+PpPoint   pp_canvas_get_pin         (PpCanvas *self, guint index);
+/* Where the handle that turns the one chosen piece is; FALSE if there is none. */
+gboolean  pp_canvas_get_turn_handle (PpCanvas *self, PpPoint *px);
+
+/* canvas-pointer.c */
+void      pp_canvas_add_pointer     (PpCanvas *self);
+
+/* canvas-drag.c */
+void      pp_canvas_drag_begin      (PpCanvas *self, PpPoint px, gboolean adds, gboolean pan);
+void      pp_canvas_drag_update     (PpCanvas *self, PpPoint px, gboolean steps);
+void      pp_canvas_drag_end        (PpCanvas *self);
+/* Puts all back as it was at the start. */
+void      pp_canvas_drag_cancel     (PpCanvas *self);
+/* Where the pressed thing may be taken hold of: the cursor's name. */
+const char *pp_canvas_get_cursor    (PpCanvas *self, PpPoint px);
+
+/* canvas-keys.c */
+void      pp_canvas_add_keys        (PpCanvas *self);
+
+/* canvas-children.c */
+void      pp_canvas_sync_children   (PpCanvas *self);
+void      pp_canvas_describe_children (PpCanvas *self);
+void      pp_canvas_select_children (PpCanvas *self);
+void      pp_canvas_allocate_children (PpCanvas *self);
+void      pp_canvas_drop_children   (PpCanvas *self);
+gboolean  pp_canvas_focus           (GtkWidget *widget, GtkDirectionType direction);
+void      pp_canvas_focus_piece     (PpCanvas *self, const char *id);
+
+/* The body of a placement in the scene of the layers, or NULL. */
+static inline const PpBody *
+pp_canvas_find_body (PpCanvas   *self,
+                     const char *id)
+{
+  guint index;
+
+  if (self->scene == NULL || pp_panel_find_placement (self->scene->panel, id, &index) == NULL)
+    return NULL;
+  return self->scene->bodies[index];
+}
+
+/* How far a piece in hand is from where the scene of the layers has it, mm. */
+static inline PpPoint
+pp_canvas_get_carried (PpCanvas     *self,
+                       const PpBody *body)
+{
+  const PpPlacement *now;
+
+  now = pp_panel_find_placement (pp_document_get_panel (self->document), body->placement->id, NULL);
+  if (now == NULL)
+    return (PpPoint) { 0, 0 };
+  return (PpPoint) { now->x - body->placement->x, now->y - body->placement->y };
+}
+
+static inline PpViewFrom
+pp_canvas_get_view (PpCanvas *self)
+{
+  return (PpViewFrom) { self->look.sideways, 0, self->look.from_behind };
+}
+
+G_END_DECLS

@@ -1,0 +1,27 @@
+/* checker.h: checks panels in a thread of its own, one running and one waiting.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * During a drag panels come faster than they can be checked: the one that waits is replaced, the
+ * one that runs goes on to its end, so that answers keep coming, in order. The plan is made only
+ * when no other panel waits.
+ * Signals: checked (gpointer PpCheck), planned (gpointer PpPlan): borrowed, in the main thread.
+ */
+#pragma once
+
+#include "glue/plan.h"
+
+#include <gio/gio.h>
+
+G_BEGIN_DECLS
+
+#define PP_TYPE_CHECKER (pp_checker_get_type ())
+G_DECLARE_FINAL_TYPE (PpChecker, pp_checker, PP, CHECKER, GObject)
+
+PpChecker *pp_checker_new  (void);
+void       pp_checker_ask  (PpChecker     *self,
+                            const PpPanel *panel);
+/* Lets go of what runs and waits; no signal comes after it. */
+void       pp_checker_stop (PpChecker     *self);
+
+G_END_DECLS

@@ -1,0 +1,141 @@
+/* document-chosen.c: what is chosen: ids, so that it outlives any edit that leaves them.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * No part of undo: after each change of the panel, ids that are gone are dropped.
+ */
+#include "config.h"
+
+#include "desk/document-private.h"
+
+static gboolean
+is_listed (const char * const *ids,
+           const char         *id)
+{
+  return ids != NULL && g_strv_contains (ids, id);
+}
+
+/* Those of `ids` that the panel has, placements in stacking order. */
+static char **
+keep_known (const PpPanel      *panel,
+            PpChosen            chosen,
+            const char * const *ids)
+{
+  g_autoptr (GStrvBuilder) kept = g_strv_builder_new ();
+
+  if (chosen == PP_CHOSEN_PLACEMENTS)
+    for (guint i = 0; i < panel->placements->len; i++)
+      {
+        const PpPlacement *placement = pp_panel_placement (panel, i);
+
+        if (is_listed (ids, placement->id))
+          g_strv_builder_add (kept, placement->id);
+      }
+  if (chosen == PP_CHOSEN_HOLE)
+    for (guint i = 0; i < panel->holes->len; i++)
+      if (is_listed (ids, pp_panel_hole (panel, i)->id))
+        g_strv_builder_add (kept, pp_panel_hole (panel, i)->id);
+  return g_strv_builder_end (kept);
+}
+
+static PpChosen
+judge_chosen (const PpPanel *panel,
+              PpChosen       chosen,
+              char         **ids)
+{
+  switch (chosen)
+    {
+    case PP_CHOSEN_PLACEMENTS:
+    case PP_CHOSEN_HOLE:
+      return ids[0] != NULL ? chosen : PP_CHOSEN_NOTHING;
+    case PP_CHOSEN_WIRE:
+      return panel->wire != NULL ? chosen : PP_CHOSEN_NOTHING;
+    case PP_CHOSEN_GLASS:
+    case PP_CHOSEN_NOTHING:
+      return chosen;
+    }
+  g_return_val_if_reached (PP_CHOSEN_NOTHING);
+}
+
+void
+pp_document_prune_chosen (PpDocument *self)
+{
+  pp_document_choose (self, self->chosen, (const char * const *) self->chosen_ids);
+}
+
+PpChosen
+pp_document_get_chosen (PpDocument *self)
+{
+  g_return_val_if_fail (PP_IS_DOCUMENT (self), PP_CHOSEN_NOTHING);
+  return self->chosen;
+}
+
+const char * const *
+pp_document_get_chosen_ids (PpDocument *self)
+{
+  g_return_val_if_fail (PP_IS_DOCUMENT (self), NULL);
+  return (const char * const *) self->chosen_ids;
+}
+
+gboolean
+pp_document_is_chosen (PpDocument *self,
+                       const char *id)
+{
+  g_return_val_if_fail (PP_IS_DOCUMENT (self) && id != NULL, FALSE);
+  return is_listed ((const char * const *) self->chosen_ids, id);
+}
+
+void
+pp_document_choose (PpDocument         *self,
+                    PpChosen            chosen,
+                    const char * const *ids)
+{
+  const PpPanel *panel;
+  g_auto (GStrv) kept = NULL;
+  PpChosen judged;
+
+  g_return_if_fail (PP_IS_DOCUMENT (self));
+
+  panel = pp_document_get_panel (self);
+  kept = keep_known (panel, chosen, ids);
+  judged = judge_chosen (panel, chosen, kept);
+  if (judged == self->chosen
+      && g_strv_equal ((const char * const *) kept, (const char * const *) self->chosen_ids))
+    return;
+  self->chosen = judged;
+  g_strfreev (self->chosen_ids);
+  self->chosen_ids = g_steal_pointer (&kept);
+  g_signal_emit (self, pp_document_signals[PP_DOCUMENT_CHOSEN], 0);
+}
+
+void
+pp_document_choose_groups (PpDocument *self)
+{
+  g_autoptr (GStrvBuilder) with_mates = g_strv_builder_new ();
+  g_autoptr (GHashTable) groups = g_hash_table_new (g_str_hash, g_str_equal);
+  g_auto (GStrv) ids = NULL;
+  const PpPanel *panel;
+
+  g_return_if_fail (PP_IS_DOCUMENT (self));
+
+  if (self->chosen != PP_CHOSEN_PLACEMENTS)
+    return;
+  panel = pp_document_get_panel (self);
+  for (guint i = 0; self->chosen_ids[i] != NULL; i++)
+    {
+      const PpPlacement *placement = pp_panel_find_placement (panel, self->chosen_ids[i], NULL);
+
+      g_strv_builder_add (with_mates, placement->id);
+      if (placement->group != NULL)
+        g_hash_table_add (groups, (char *) placement->group);
+    }
+  for (guint i = 0; i < panel->placements->len; i++)
+    {
+      const PpPlacement *placement = pp_panel_placement (panel, i);
+
+      if (placement->group != NULL && g_hash_table_contains (groups, placement->group))
+        g_strv_builder_add (with_mates, placement->id);
+    }
+  ids = g_strv_builder_end (with_mates);
+  pp_document_choose (self, PP_CHOSEN_PLACEMENTS, (const char * const *) ids);
+}

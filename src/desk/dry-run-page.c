@@ -1,0 +1,264 @@
+/* dry-run-page.c: the first page of the work.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Puts the parts side by side and passes on what one of them says to the others; each follows the
+ * document by itself.
+ */
+#include "config.h"
+
+#include "desk/dry-run-page.h"
+
+#include "desk/card.h"
+#include "desk/margin.h"
+#include "desk/ruler.h"
+#include "desk/tray.h"
+#include "panel/i18n.h"
+#include "panel/measure.h"
+
+#define CARD_GAP 18 /* px between a piece and its card */
+
+struct _PpDryRunPage
+{
+  GtkWidget      parent_instance;
+  PpDocument    *document;
+
+  GtkWidget     *body;
+  PpCanvas      *canvas;
+  PpRuler       *across;
+  PpRuler       *down;
+  GtkOverlay    *overlay;
+  PpCard        *card;
+  PpMargin      *margin;
+  PpTray        *tray;
+  GtkRevealer   *telling;
+  GtkLabel      *sentence;
+  GtkAdjustment *sideways;
+  GtkLabel      *zoom;
+  GtkLabel      *unit;
+};
+
+G_DEFINE_FINAL_TYPE (PpDryRunPage, pp_dry_run_page, GTK_TYPE_WIDGET)
+
+static void
+show_zoom (PpDryRunPage *self)
+{
+  const PpZoom *zoom = pp_canvas_get_zoom (self->canvas);
+  PpUnits units = PP_UNITS_MM;
+  g_autofree char *text = NULL;
+
+  if (self->document != NULL)
+    units = pp_document_get_panel (self->document)->units;
+  pp_ruler_set (self->across, zoom, units);
+  pp_ruler_set (self->down, zoom, units);
+  pp_tray_set_scale (self->tray, zoom->scale);
+  gtk_label_set_text (self->unit, units == PP_UNITS_INCH ? _("in") : _("mm"));
+  text = g_strdup_printf (_("%.0f %%"), zoom->scale * 25.4 / 96 * 100);
+  gtk_label_set_text (self->zoom, text);
+}
+
+static void
+zoomed_cb (PpCanvas     *canvas,
+           PpDryRunPage *self)
+{
+  show_zoom (self);
+  gtk_widget_queue_allocate (GTK_WIDGET (self->overlay));
+}
+
+static void
+pin_cb (PpCanvas     *canvas,
+        guint         index,
+        PpDryRunPage *self)
+{
+  pp_margin_open (self->margin, index);
+}
+
+static void
+show_me_cb (PpMargin     *margin,
+            guint         index,
+            PpDryRunPage *self)
+{
+  pp_canvas_show_finding (self->canvas, index);
+}
+
+static void
+place_cb (PpTray       *tray,
+          const char   *piece,
+          PpDryRunPage *self)
+{
+  pp_canvas_place (self->canvas, piece);
+}
+
+static void
+leave_cb (PpCard       *card,
+          PpDryRunPage *self)
+{
+  gtk_widget_grab_focus (GTK_WIDGET (self->canvas));
+}
+
+static void
+sideways_cb (GtkAdjustment *sideways,
+             PpDryRunPage  *self)
+{
+  PpLook look = pp_canvas_get_look (self->canvas);
+
+  look.sideways = gtk_adjustment_get_value (sideways);
+  pp_canvas_set_look (self->canvas, look);
+}
+
+static void
+put_away_cb (GtkButton    *button,
+             PpDryRunPage *self)
+{
+  gtk_revealer_set_reveal_child (self->telling, FALSE);
+}
+
+/* Beside what is chosen where there is room: right, left, below, above; else in the corner that
+ * is farthest from it. Never past the canvas. */
+static gboolean
+place_card (GtkOverlay   *overlay,
+            GtkWidget    *child,
+            GdkRectangle *at,
+            PpDryRunPage *self)
+{
+  int width = gtk_widget_get_width (GTK_WIDGET (overlay));
+  int height = gtk_widget_get_height (GTK_WIDGET (overlay));
+  GtkRequisition size;
+  GdkRectangle box;
+
+  if (child != GTK_WIDGET (self->card))
+    return FALSE;
+  gtk_widget_get_preferred_size (child, NULL, &size);
+  at->width = MIN (size.width, width);
+  at->height = MIN (size.height, height);
+  if (!pp_canvas_get_chosen_box (self->canvas, &box))
+    box = (GdkRectangle) { 0, 0, 0, 0 };
+  if (box.x + box.width + CARD_GAP + at->width <= width)
+    at->x = box.x + box.width + CARD_GAP;
+  else if (box.x - CARD_GAP - at->width >= 0)
+    at->x = box.x - CARD_GAP - at->width;
+  else
+    at->x = box.x + box.width / 2 > width / 2 ? 0 : width - at->width;
+  at->y = box.y + box.height / 2 - at->height / 2;
+  at->y = CLAMP (at->y, 0, MAX (0, height - at->height));
+  return TRUE;
+}
+
+static void
+moved_cb (PpDocument   *document,
+          PpDryRunPage *self)
+{
+  gtk_widget_queue_allocate (GTK_WIDGET (self->overlay));
+}
+
+static void
+changed_cb (PpDocument   *document,
+            PpDryRunPage *self)
+{
+  show_zoom (self);
+  moved_cb (document, self);
+}
+
+static void
+let_go (PpDryRunPage *self)
+{
+  if (self->document != NULL)
+    g_signal_handlers_disconnect_by_data (self->document, self);
+  g_clear_object (&self->document);
+}
+
+static void
+pp_dry_run_page_dispose (GObject *object)
+{
+  PpDryRunPage *self = PP_DRY_RUN_PAGE (object);
+
+  let_go (self);
+  gtk_widget_dispose_template (GTK_WIDGET (self), PP_TYPE_DRY_RUN_PAGE);
+  G_OBJECT_CLASS (pp_dry_run_page_parent_class)->dispose (object);
+}
+
+static void
+bind_children (GtkWidgetClass *widget_class)
+{
+  gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, body);
+  gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, canvas);
+  gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, across);
+  gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, down);
+  gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, overlay);
+  gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, card);
+  gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, margin);
+  gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, tray);
+  gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, telling);
+  gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, sentence);
+  gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, sideways);
+  gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, zoom);
+  gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, unit);
+}
+
+static void
+pp_dry_run_page_class_init (PpDryRunPageClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = pp_dry_run_page_dispose;
+  g_type_ensure (PP_TYPE_CANVAS);
+  g_type_ensure (PP_TYPE_CARD);
+  g_type_ensure (PP_TYPE_MARGIN);
+  g_type_ensure (PP_TYPE_RULER);
+  g_type_ensure (PP_TYPE_TRAY);
+  gtk_widget_class_set_template_from_resource (widget_class,
+                                               "/org/petalpane/Petalpane/dry-run-page.ui");
+  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
+  bind_children (widget_class);
+  gtk_widget_class_bind_template_callback (widget_class, zoomed_cb);
+  gtk_widget_class_bind_template_callback (widget_class, pin_cb);
+  gtk_widget_class_bind_template_callback (widget_class, show_me_cb);
+  gtk_widget_class_bind_template_callback (widget_class, place_cb);
+  gtk_widget_class_bind_template_callback (widget_class, leave_cb);
+  gtk_widget_class_bind_template_callback (widget_class, sideways_cb);
+  gtk_widget_class_bind_template_callback (widget_class, put_away_cb);
+  gtk_widget_class_bind_template_callback (widget_class, place_card);
+}
+
+static void
+pp_dry_run_page_init (PpDryRunPage *self)
+{
+  gtk_widget_init_template (GTK_WIDGET (self));
+}
+
+void
+pp_dry_run_page_set_document (PpDryRunPage *self,
+                              PpDocument   *document)
+{
+  g_return_if_fail (PP_IS_DRY_RUN_PAGE (self));
+
+  let_go (self);
+  self->document = document != NULL ? g_object_ref (document) : NULL;
+  pp_canvas_set_document (self->canvas, document);
+  pp_card_set_document (self->card, document);
+  pp_margin_set_document (self->margin, document);
+  pp_tray_set_document (self->tray, document);
+  gtk_revealer_set_reveal_child (self->telling, FALSE);
+  if (document == NULL)
+    return;
+  g_signal_connect (document, "changed", G_CALLBACK (changed_cb), self);
+  g_signal_connect (document, "chosen", G_CALLBACK (moved_cb), self);
+  show_zoom (self);
+}
+
+PpCanvas *
+pp_dry_run_page_get_canvas (PpDryRunPage *self)
+{
+  g_return_val_if_fail (PP_IS_DRY_RUN_PAGE (self), NULL);
+  return self->canvas;
+}
+
+void
+pp_dry_run_page_tell (PpDryRunPage *self,
+                      const char   *sentence)
+{
+  g_return_if_fail (PP_IS_DRY_RUN_PAGE (self) && sentence != NULL);
+
+  gtk_label_set_text (self->sentence, sentence);
+  gtk_revealer_set_reveal_child (self->telling, TRUE);
+}

@@ -1,0 +1,265 @@
+/* window.c: the window.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "config.h"
+
+#include "desk/window.h"
+
+#include "desk/dry-run-page.h"
+#include "desk/edit-actions.h"
+#include "desk/file-actions.h"
+#include "desk/start-page.h"
+#include "desk/view-actions.h"
+#include "panel/i18n.h"
+
+struct _PpWindow
+{
+  GtkApplicationWindow parent_instance;
+  PpDocument          *document;
+
+  GtkStack            *stack;
+  PpStartPage         *start_page;
+  PpDryRunPage        *dry_run_page;
+  GtkLabel            *title;
+  GtkLabel            *subtitle;
+  GtkWidget           *undo;
+  GtkWidget           *redo;
+  GtkWidget           *history;
+  GtkWidget           *menu;
+};
+
+G_DEFINE_FINAL_TYPE (PpWindow, pp_window, GTK_TYPE_APPLICATION_WINDOW)
+
+enum
+{
+  PROP_DOCUMENT = 1,
+  N_PROPS,
+};
+
+static GParamSpec *props[N_PROPS];
+
+static void
+begin_cb (PpStartPage   *page,
+          const PpPanel *panel,
+          PpWindow      *self)
+{
+  g_autoptr (PpDocument) document = pp_document_new (panel, NULL);
+
+  pp_window_set_document (self, document);
+}
+
+static void
+open_cb (PpStartPage *page,
+         GFile       *file,
+         gboolean     as_copy,
+         PpWindow    *self)
+{
+  pp_file_actions_open (self, file, as_copy);
+}
+
+static void
+refused_cb (PpDocument *document,
+            const char *sentence,
+            PpWindow   *self)
+{
+  pp_window_tell (self, sentence);
+}
+
+static char *
+describe_file (PpDocument *document)
+{
+  GFile *file = pp_document_get_file (document);
+  g_autofree char *path = file != NULL ? g_file_get_path (file) : NULL;
+  g_autofree char *shown = path != NULL ? g_filename_display_basename (path) : NULL;
+
+  if (shown == NULL)
+    return g_strdup (_("Not saved yet"));
+  if (!pp_document_is_saved (document))
+    return g_strdup_printf (_("%s, changed since it was saved"), shown);
+  return g_steal_pointer (&shown);
+}
+
+static void
+show_title (PpWindow *self)
+{
+  g_autofree char *title = NULL, *subtitle = NULL;
+
+  if (self->document == NULL)
+    {
+      gtk_window_set_title (GTK_WINDOW (self), "Petalpane");
+      gtk_label_set_text (self->title, "Petalpane");
+      gtk_widget_set_visible (GTK_WIDGET (self->subtitle), FALSE);
+      return;
+    }
+  title = pp_document_dup_title (self->document);
+  subtitle = describe_file (self->document);
+  gtk_window_set_title (GTK_WINDOW (self), title);
+  gtk_label_set_text (self->title, title);
+  gtk_label_set_text (self->subtitle, subtitle);
+  gtk_widget_set_visible (GTK_WIDGET (self->subtitle), TRUE);
+}
+
+static void
+show_step (GtkWidget  *button,
+           const char *label,
+           const char *named,
+           const char *bare)
+{
+  g_autofree char *text = label != NULL ? g_strconcat (named, ": ", label, NULL) : g_strdup (bare);
+
+  if (g_strcmp0 (text, gtk_widget_get_tooltip_text (button)) == 0)
+    return;
+  gtk_widget_set_tooltip_text (button, text);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, text, -1);
+}
+
+static void
+show_history (PpWindow *self)
+{
+  show_step (self->undo, pp_document_get_undo (self->document), _("Undo"), _("Nothing to undo"));
+  show_step (self->redo, pp_document_get_redo (self->document), _("Redo"), _("Nothing to redo"));
+}
+
+static void
+changed_cb (PpDocument *document,
+            PpWindow   *self)
+{
+  show_history (self);
+  show_title (self);
+}
+
+static void
+saved_cb (PpDocument *document,
+          GParamSpec *pspec,
+          PpWindow   *self)
+{
+  show_title (self);
+}
+
+static void
+let_go (PpWindow *self)
+{
+  if (self->document != NULL)
+    g_signal_handlers_disconnect_by_data (self->document, self);
+  g_clear_object (&self->document);
+}
+
+static void
+pp_window_get_property (GObject    *object,
+                        guint       prop_id,
+                        GValue     *value,
+                        GParamSpec *pspec)
+{
+  if (prop_id == PROP_DOCUMENT)
+    g_value_set_object (value, PP_WINDOW (object)->document);
+  else
+    G_OBJECT_WARN_INVALID_PROPERTY_ID (object, prop_id, pspec);
+}
+
+static void
+pp_window_dispose (GObject *object)
+{
+  PpWindow *self = PP_WINDOW (object);
+
+  if (self->dry_run_page != NULL)
+    pp_dry_run_page_set_document (self->dry_run_page, NULL);
+  let_go (self);
+  gtk_widget_dispose_template (GTK_WIDGET (self), PP_TYPE_WINDOW);
+  G_OBJECT_CLASS (pp_window_parent_class)->dispose (object);
+}
+
+static void
+pp_window_class_init (PpWindowClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = pp_window_dispose;
+  G_OBJECT_CLASS (klass)->get_property = pp_window_get_property;
+  props[PROP_DOCUMENT] = g_param_spec_object ("document", NULL, NULL, PP_TYPE_DOCUMENT,
+                                              G_PARAM_READABLE | G_PARAM_STATIC_STRINGS);
+  g_object_class_install_properties (G_OBJECT_CLASS (klass), N_PROPS, props);
+  g_type_ensure (PP_TYPE_START_PAGE);
+  g_type_ensure (PP_TYPE_DRY_RUN_PAGE);
+  gtk_widget_class_set_template_from_resource (widget_class,
+                                               "/org/petalpane/Petalpane/window.ui");
+  gtk_widget_class_bind_template_child (widget_class, PpWindow, stack);
+  gtk_widget_class_bind_template_child (widget_class, PpWindow, start_page);
+  gtk_widget_class_bind_template_child (widget_class, PpWindow, dry_run_page);
+  gtk_widget_class_bind_template_child (widget_class, PpWindow, title);
+  gtk_widget_class_bind_template_child (widget_class, PpWindow, subtitle);
+  gtk_widget_class_bind_template_child (widget_class, PpWindow, undo);
+  gtk_widget_class_bind_template_child (widget_class, PpWindow, redo);
+  gtk_widget_class_bind_template_child (widget_class, PpWindow, history);
+  gtk_widget_class_bind_template_child (widget_class, PpWindow, menu);
+  gtk_widget_class_bind_template_callback (widget_class, begin_cb);
+  gtk_widget_class_bind_template_callback (widget_class, open_cb);
+}
+
+static void
+pp_window_init (PpWindow *self)
+{
+  gtk_widget_init_template (GTK_WIDGET (self));
+  pp_edit_actions_add (self);
+  pp_file_actions_add (self);
+  pp_view_actions_add (self);
+  pp_window_set_document (self, NULL);
+}
+
+PpWindow *
+pp_window_new (GtkApplication *application)
+{
+  return g_object_new (PP_TYPE_WINDOW, "application", application, NULL);
+}
+
+PpDocument *
+pp_window_get_document (PpWindow *self)
+{
+  g_return_val_if_fail (PP_IS_WINDOW (self), NULL);
+  return self->document;
+}
+
+static void
+follow (PpWindow *self)
+{
+  g_signal_connect (self->document, "changed", G_CALLBACK (changed_cb), self);
+  g_signal_connect (self->document, "refused", G_CALLBACK (refused_cb), self);
+  g_signal_connect (self->document, "notify::saved", G_CALLBACK (saved_cb), self);
+  g_signal_connect (self->document, "notify::file", G_CALLBACK (saved_cb), self);
+  show_history (self);
+}
+
+void
+pp_window_set_document (PpWindow   *self,
+                        PpDocument *document)
+{
+  g_return_if_fail (PP_IS_WINDOW (self));
+  g_return_if_fail (document == NULL || PP_IS_DOCUMENT (document));
+
+  let_go (self);
+  self->document = document != NULL ? g_object_ref (document) : NULL;
+  if (document != NULL)
+    follow (self);
+  pp_dry_run_page_set_document (self->dry_run_page, document);
+  gtk_widget_set_visible (self->history, document != NULL);
+  gtk_stack_set_visible_child_name (self->stack, document != NULL ? "dry-run" : "start");
+  show_title (self);
+  g_object_notify_by_pspec (G_OBJECT (self), props[PROP_DOCUMENT]);
+  if (document != NULL)
+    gtk_widget_grab_focus (GTK_WIDGET (pp_window_get_canvas (self)));
+}
+
+PpCanvas *
+pp_window_get_canvas (PpWindow *self)
+{
+  g_return_val_if_fail (PP_IS_WINDOW (self), NULL);
+  return pp_dry_run_page_get_canvas (self->dry_run_page);
+}
+
+void
+pp_window_tell (PpWindow   *self,
+                const char *sentence)
+{
+  g_return_if_fail (PP_IS_WINDOW (self) && sentence != NULL);
+  pp_dry_run_page_tell (self->dry_run_page, sentence);
+}
