@@ -1,4 +1,4 @@
-/* card.c: to be filled.
+/* card.c: the card beside what is chosen: shows the face for its kind.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -6,28 +6,233 @@
 
 #include "desk/card.h"
 
+#include "desk/card-glass.h"
+#include "desk/card-hole.h"
+#include "desk/card-piece.h"
+#include "desk/card-pieces.h"
+#include "desk/card-wire.h"
+#include "desk/figure-entry.h"
+#include "panel/i18n.h"
+
 struct _PpCard
 {
-  GtkWidget parent_instance;
+  GtkWidget   parent_instance;
+  PpDocument *document;
+  PpCardFace *piece;
+  PpCardFace *pieces;
+  PpCardFace *hole;
+  PpCardFace *wire;
+  PpCardFace *glass;
+  PpCardFace *face;  /* the one shown, or NULL */
+  gboolean    has_keys; /* the tooltips name them */
 };
 
 G_DEFINE_FINAL_TYPE (PpCard, pp_card, GTK_TYPE_WIDGET)
 
+static guint leave;
+
+static PpCardFace *
+pick_face (PpCard *self)
+{
+  switch (pp_document_get_chosen (self->document))
+    {
+    case PP_CHOSEN_PLACEMENTS:
+      return pp_document_get_chosen_ids (self->document)[1] != NULL ? self->pieces : self->piece;
+    case PP_CHOSEN_HOLE:
+      return self->hole;
+    case PP_CHOSEN_WIRE:
+      return self->wire;
+    case PP_CHOSEN_GLASS:
+      return self->glass;
+    case PP_CHOSEN_NOTHING:
+      return NULL;
+    }
+  g_return_val_if_reached (NULL);
+}
+
+/* What the maker has typed is for the thing that the face still shows. */
+static void
+finish_typing (PpCard *self)
+{
+  GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
+  GtkWidget *focus = root != NULL ? gtk_root_get_focus (root) : NULL;
+  GtkWidget *entry;
+
+  if (focus == NULL || !gtk_widget_is_ancestor (focus, GTK_WIDGET (self)))
+    return;
+  entry = gtk_widget_get_ancestor (focus, PP_TYPE_FIGURE_ENTRY);
+  if (entry != NULL)
+    pp_figure_entry_commit (PP_FIGURE_ENTRY (entry));
+}
+
+static void
+show_face (PpCard *self)
+{
+  PpCardFace *face = self->document != NULL ? pick_face (self) : NULL;
+
+  if (face != NULL)
+    pp_card_face_refresh (face);
+  if (face == self->face)
+    return;
+  if (self->face != NULL)
+    gtk_widget_set_visible (GTK_WIDGET (self->face), FALSE);
+  self->face = face;
+  if (face != NULL)
+    gtk_widget_set_visible (GTK_WIDGET (face), TRUE);
+  gtk_widget_set_visible (GTK_WIDGET (self), face != NULL);
+}
+
+static void
+chosen_cb (PpDocument *document,
+           PpCard     *self)
+{
+  finish_typing (self);
+  show_face (self);
+}
+
+static void
+follow_cb (PpDocument *document,
+           PpCard     *self)
+{
+  show_face (self);
+}
+
+static gboolean
+key_cb (GtkEventController *controller,
+        guint               key,
+        guint               code,
+        GdkModifierType     state,
+        PpCard             *self)
+{
+  if (key != GDK_KEY_Escape)
+    return GDK_EVENT_PROPAGATE;
+  g_signal_emit (self, leave, 0);
+  return GDK_EVENT_STOP;
+}
+
+/* The key of a button's action behind its tooltip: "Mirror (M)". */
+static void
+name_key (GtkWidget      *button,
+          GtkApplication *application)
+{
+  const char *action = gtk_actionable_get_action_name (GTK_ACTIONABLE (button));
+  const char *act = gtk_widget_get_tooltip_text (button);
+  g_auto (GStrv) keys = NULL;
+  g_autofree char *key = NULL, *text = NULL;
+  GdkModifierType state;
+  guint value;
+
+  if (action == NULL || act == NULL)
+    return;
+  keys = gtk_application_get_accels_for_action (application, action);
+  if (keys[0] == NULL || !gtk_accelerator_parse (keys[0], &value, &state))
+    return;
+  key = gtk_accelerator_get_label (value, state);
+  /* Translators: what a button does, and the key that does the same. */
+  text = g_strdup_printf (_("%s (%s)"), act, key);
+  gtk_widget_set_tooltip_text (button, text);
+}
+
+static void
+name_keys_under (GtkWidget      *widget,
+                 GtkApplication *application)
+{
+  if (GTK_IS_ACTIONABLE (widget))
+    {
+      name_key (widget, application);
+      return;
+    }
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL;
+       child = gtk_widget_get_next_sibling (child))
+    name_keys_under (child, application);
+}
+
+static void
+pp_card_map (GtkWidget *widget)
+{
+  PpCard *self = PP_CARD (widget);
+  GtkRoot *root = gtk_widget_get_root (widget);
+  GtkApplication *application
+    = GTK_IS_WINDOW (root) ? gtk_window_get_application (GTK_WINDOW (root)) : NULL;
+
+  if (!self->has_keys && application != NULL)
+    {
+      name_keys_under (widget, application);
+      self->has_keys = TRUE;
+    }
+  GTK_WIDGET_CLASS (pp_card_parent_class)->map (widget);
+}
+
+static void
+hand_out (PpCard     *self,
+          PpDocument *document)
+{
+  PpCardFace *faces[] = { self->piece, self->pieces, self->hole, self->wire, self->glass };
+
+  for (guint i = 0; i < G_N_ELEMENTS (faces); i++)
+    {
+      pp_card_face_set_document (faces[i], document);
+      pp_card_face_put_back (faces[i]);
+    }
+}
+
+static void
+pp_card_dispose (GObject *object)
+{
+  PpCard *self = PP_CARD (object);
+
+  if (self->document != NULL)
+    pp_card_set_document (self, NULL);
+  gtk_widget_dispose_template (GTK_WIDGET (object), PP_TYPE_CARD);
+  G_OBJECT_CLASS (pp_card_parent_class)->dispose (object);
+}
+
 static void
 pp_card_class_init (PpCardClass *klass)
 {
-  gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (klass), GTK_TYPE_BIN_LAYOUT);
-  g_signal_new ("leave", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
-                G_TYPE_NONE, 0);
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = pp_card_dispose;
+  widget_class->map = pp_card_map;
+  leave = g_signal_new ("leave", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
+                        G_TYPE_NONE, 0);
+  g_type_ensure (PP_TYPE_CARD_PIECE);
+  g_type_ensure (PP_TYPE_CARD_PIECES);
+  g_type_ensure (PP_TYPE_CARD_HOLE);
+  g_type_ensure (PP_TYPE_CARD_WIRE);
+  g_type_ensure (PP_TYPE_CARD_GLASS);
+  gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
+  gtk_widget_class_set_template_from_resource (widget_class, "/org/petalpane/Petalpane/card.ui");
+  gtk_widget_class_bind_template_child (widget_class, PpCard, piece);
+  gtk_widget_class_bind_template_child (widget_class, PpCard, pieces);
+  gtk_widget_class_bind_template_child (widget_class, PpCard, hole);
+  gtk_widget_class_bind_template_child (widget_class, PpCard, wire);
+  gtk_widget_class_bind_template_child (widget_class, PpCard, glass);
+  gtk_widget_class_bind_template_callback (widget_class, key_cb);
 }
 
 static void
 pp_card_init (PpCard *self)
 {
+  gtk_widget_init_template (GTK_WIDGET (self));
 }
 
 void
-pp_card_set_document (PpCard *self,
+pp_card_set_document (PpCard     *self,
                       PpDocument *document)
 {
+  g_return_if_fail (PP_IS_CARD (self));
+  g_return_if_fail (document == NULL || PP_IS_DOCUMENT (document));
+
+  if (self->document != NULL)
+    g_signal_handlers_disconnect_by_data (self->document, self);
+  g_set_object (&self->document, document);
+  hand_out (self, document);
+  if (document != NULL)
+    {
+      g_signal_connect (document, "chosen", G_CALLBACK (chosen_cb), self);
+      g_signal_connect (document, "changed", G_CALLBACK (follow_cb), self);
+      g_signal_connect (document, "checked", G_CALLBACK (follow_cb), self);
+    }
+  show_face (self);
 }

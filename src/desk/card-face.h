@@ -1,0 +1,48 @@
+/* card-face.h: what the card shows of one kind of thing; the base of card-piece.h and its like.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A face writes what the document holds into its labels and fields, and makes one edit of each
+ * change. Sixty edits a second must cost it next to nothing: pp_card_set_text() and the figure
+ * entries touch nothing that reads the same.
+ */
+#pragma once
+
+#include "desk/document.h"
+
+#include <gtk/gtk.h>
+
+G_BEGIN_DECLS
+
+#define PP_TYPE_CARD_FACE (pp_card_face_get_type ())
+G_DECLARE_DERIVABLE_TYPE (PpCardFace, pp_card_face, PP, CARD_FACE, GtkWidget)
+
+struct _PpCardFaceClass
+{
+  GtkWidgetClass parent_class;
+
+  /* Shows what the document has chosen, which is of this face's kind, or is gone. */
+  void (*refresh) (PpCardFace *self,
+                   PpDocument *document);
+};
+
+/* (nullable), borrowed: the card lets go of it in time. */
+void        pp_card_face_set_document (PpCardFace  *self,
+                                       PpDocument  *document);
+PpDocument *pp_card_face_get_document (PpCardFace  *self);
+void        pp_card_face_refresh      (PpCardFace  *self);
+/* As pp_document_take(); refused, the fields show again what is. Of a stepped figure merge_key names
+ * thing and figure, so that many steps are one of undo; what was typed has none. */
+void        pp_card_face_take         (PpCardFace  *self,
+                                       PpPanel     *next,
+                                       GError      *error,
+                                       const char  *label,
+                                       const char  *merge_key);
+/* Every field shows again what it had, for another thing is about to be shown. */
+void        pp_card_face_put_back     (PpCardFace  *self);
+
+/* "" hides the label. */
+void        pp_card_set_text          (GtkLabel    *label,
+                                       const char  *text);
+
+G_END_DECLS

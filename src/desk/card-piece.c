@@ -1,0 +1,397 @@
+/* card-piece.c: the card of one piece.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * It keeps the id of the piece that it shows: what is typed for one piece goes to that piece, even
+ * if another is chosen already by the time the field is left.
+ */
+#include "config.h"
+
+#include "desk/card-piece.h"
+
+#include "desk/angle-entry.h"
+#include "desk/count-entry.h"
+#include "desk/length-entry.h"
+#include "desk/placement-words.h"
+#include "desk/text-entry.h"
+#include "panel/edit.h"
+#include "panel/i18n.h"
+#include "panel/measure.h"
+
+#include <math.h>
+
+/* Degrees: under half a shown step from a whole turn is a whole turn. */
+#define NEARLY_ROUND 359.95
+
+struct _PpCardPiece
+{
+  PpCardFace     parent_instance;
+  GtkLabel      *name;
+  GtkLabel      *state;
+  PpLengthEntry *left;
+  PpLengthEntry *top;
+  PpAngleEntry  *turn;
+  PpCountEntry  *stack;
+  GtkWidget     *ungroup;
+  PpTextEntry   *group;
+  GtkWidget     *pocket_title;
+  GtkDropDown   *pocket;
+  char          *id;
+  GPtrArray     *fused;   /* the list the drop-down was made from, referenced */
+  gboolean       showing; /* the drop-down is being set, not chosen from */
+};
+
+G_DEFINE_FINAL_TYPE (PpCardPiece, pp_card_piece, PP_TYPE_CARD_FACE)
+
+static const PpPanel *
+get_panel (PpCardPiece *self)
+{
+  return pp_document_get_panel (pp_card_face_get_document (PP_CARD_FACE (self)));
+}
+
+/* What is shown, or NULL if it is gone. */
+static const PpPlacement *
+get_placement (PpCardPiece *self,
+               guint       *index)
+{
+  if (self->id == NULL || pp_card_face_get_document (PP_CARD_FACE (self)) == NULL)
+    return NULL;
+  return pp_panel_find_placement (get_panel (self), self->id, index);
+}
+
+static void
+take_pose (PpCardPiece *self,
+           guint        index,
+           PpPose       pose,
+           const char  *figure,
+           gboolean     stepped)
+{
+  g_autofree char *name = pp_placement_words_piece (get_panel (self), index);
+  gboolean turned = pose.rotation != pp_panel_placement (get_panel (self), index)->rotation;
+  g_autofree char *label = g_strdup_printf (turned ? _("Turn %s") : _("Move %s"), name);
+  g_autofree char *key = g_strconcat ("card-", figure, ":", self->id, NULL);
+  GError *error = NULL;
+  PpPanel *next = pp_edit_set_pose (get_panel (self), self->id, pose, &error);
+
+  pp_card_face_take (PP_CARD_FACE (self), next, error, label, stepped ? key : NULL);
+}
+
+static PpPose
+pose_of (const PpPlacement *placement)
+{
+  return (PpPose) { placement->x, placement->y, placement->rotation, placement->mirrored };
+}
+
+static void
+left_cb (PpFigureEntry *entry,
+         double         value,
+         gboolean       stepped,
+         PpCardPiece   *self)
+{
+  guint index;
+  const PpPlacement *placement = get_placement (self, &index);
+  PpPose pose;
+
+  if (placement == NULL)
+    return;
+  pose = pose_of (placement);
+  pose.x = value;
+  take_pose (self, index, pose, "left", stepped);
+}
+
+static void
+top_cb (PpFigureEntry *entry,
+        double         value,
+        gboolean       stepped,
+        PpCardPiece   *self)
+{
+  guint index;
+  const PpPlacement *placement = get_placement (self, &index);
+  PpPose pose;
+
+  if (placement == NULL)
+    return;
+  pose = pose_of (placement);
+  pose.y = value;
+  take_pose (self, index, pose, "top", stepped);
+}
+
+static void
+turn_cb (PpFigureEntry *entry,
+         double         value,
+         gboolean       stepped,
+         PpCardPiece   *self)
+{
+  guint index;
+  const PpPlacement *placement = get_placement (self, &index);
+  PpPose pose;
+
+  if (placement == NULL)
+    return;
+  pose = pose_of (placement);
+  pose.rotation = value;
+  take_pose (self, index, pose, "turn", stepped);
+}
+
+static void
+stack_cb (PpFigureEntry *entry,
+          double         value,
+          gboolean       stepped,
+          PpCardPiece   *self)
+{
+  guint index;
+  g_autofree char *name = NULL, *label = NULL, *key = NULL;
+  GError *error = NULL;
+  PpPanel *next;
+
+  if (get_placement (self, &index) == NULL)
+    return;
+  name = pp_placement_words_piece (get_panel (self), index);
+  label = g_strdup_printf (value > index ? _("Lift %s") : _("Lower %s"), name);
+  key = g_strconcat ("card-stack:", self->id, NULL);
+  next = pp_edit_restack (get_panel (self), self->id, (guint) value - 1, &error);
+  pp_card_face_take (PP_CARD_FACE (self), next, error, label, stepped ? key : NULL);
+}
+
+static void
+group_cb (PpTextEntry *entry,
+          const char  *text,
+          PpCardPiece *self)
+{
+  const char * const ids[] = { self->id, NULL };
+  GError *error = NULL;
+  PpPanel *next;
+
+  if (get_placement (self, NULL) == NULL)
+    return;
+  next = pp_edit_group (get_panel (self), ids, *text != '\0' ? text : NULL, &error);
+  pp_card_face_take (PP_CARD_FACE (self), next, error,
+                     *text != '\0' ? _("Name the group") : _("Take out of the group"), NULL);
+}
+
+/* The fused part whose pocket stands at `position` of the drop-down, after "no pocket". */
+static const PpFused *
+find_pocketed (GPtrArray *fused,
+               guint      position)
+{
+  guint count = 0;
+
+  for (guint i = 0; i < fused->len; i++)
+    {
+      const PpFused *part = g_ptr_array_index (fused, i);
+
+      if (part->has_pocket && ++count == position)
+        return part;
+    }
+  return NULL;
+}
+
+static void
+pocket_cb (GtkDropDown *pocket,
+           GParamSpec  *pspec,
+           PpCardPiece *self)
+{
+  const PpFused *part;
+  GError *error = NULL;
+  PpPanel *next;
+
+  if (self->showing || get_placement (self, NULL) == NULL)
+    return;
+  part = find_pocketed (self->fused, gtk_drop_down_get_selected (pocket));
+  next = pp_edit_set_pocket (get_panel (self), self->id, part != NULL ? part->id : NULL, &error);
+  pp_card_face_take (PP_CARD_FACE (self), next, error,
+                     part != NULL ? _("Put into the pocket") : _("Take out of the pocket"), NULL);
+}
+
+static void
+list_pockets (PpCardPiece *self,
+              GPtrArray   *fused)
+{
+  g_autoptr (GtkStringList) names = gtk_string_list_new (NULL);
+  const PpFused *part;
+
+  gtk_string_list_append (names, C_("pocket", "none"));
+  for (guint i = 1; (part = find_pocketed (fused, i)) != NULL; i++)
+    gtk_string_list_append (names, *part->name != '\0' ? part->name : part->id);
+  g_clear_pointer (&self->fused, g_ptr_array_unref);
+  self->fused = g_ptr_array_ref (fused);
+  gtk_drop_down_set_model (self->pocket, G_LIST_MODEL (names));
+}
+
+static guint
+position_of (GPtrArray  *fused,
+             const char *id)
+{
+  const PpFused *part;
+
+  for (guint i = 1; (part = find_pocketed (fused, i)) != NULL; i++)
+    if (g_strcmp0 (part->id, id) == 0)
+      return i;
+  return 0;
+}
+
+static void
+show_pocket (PpCardPiece       *self,
+             const PpPanel     *panel,
+             const PpPlacement *placement)
+{
+  gboolean is_stem = pp_panel_get_piece_of (panel, placement)->kind == PP_KIND_STEM;
+  gboolean has_pocket = find_pocketed (panel->fused, 1) != NULL;
+  gboolean is_shown = has_pocket && (is_stem || placement->pocket != NULL);
+  guint position;
+
+  self->showing = TRUE;
+  if (self->fused != panel->fused)
+    list_pockets (self, panel->fused);
+  position = position_of (panel->fused, placement->pocket);
+  if (gtk_drop_down_get_selected (self->pocket) != position)
+    gtk_drop_down_set_selected (self->pocket, position);
+  self->showing = FALSE;
+  gtk_widget_set_visible (self->pocket_title, is_shown);
+  gtk_widget_set_visible (GTK_WIDGET (self->pocket), is_shown);
+}
+
+/* "Mirrored, on Fern and the glass, sits firm. Top 12 mm over the glass." */
+static void
+show_state (PpCardPiece       *self,
+            PpDocument        *document,
+            const PpPlacement *placement)
+{
+  PpUnits units = pp_document_get_panel (document)->units;
+  g_autofree char *state = pp_placement_words_state (document, placement->id);
+  double top = pp_document_get_top (document, placement->id);
+  double base = pp_document_get_base (document, placement->id);
+  g_autoptr (GString) text = g_string_new (state);
+
+  if (!isnan (top))
+    {
+      g_autofree char *high = pp_length_format (fmax (top, 0), units);
+      g_autofree char *low = pp_length_format (fmax (base, 0), units);
+
+      /* Translators: heights of a piece over the glass. */
+      g_string_append_printf (text, _("\ntop %s over the glass, underside %s"), high, low);
+    }
+  if (placement->mirrored)
+    g_string_append_printf (text, "%s%s", text->len > 0 ? "\n" : "", _("mirrored"));
+  pp_card_set_text (self->state, text->str);
+}
+
+static double
+within_turn (double degrees)
+{
+  double turn = fmod (degrees, 360);
+
+  if (turn < 0)
+    turn += 360;
+  return turn > NEARLY_ROUND ? turn - 360 : turn;
+}
+
+static void
+show_figures (PpCardPiece       *self,
+              const PpPanel     *panel,
+              const PpPlacement *placement,
+              guint              index)
+{
+  g_autofree char *of = g_strdup_printf (_("of %u"), panel->placements->len);
+
+  pp_length_entry_set_units (self->left, panel->units);
+  pp_length_entry_set_units (self->top, panel->units);
+  pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->left), placement->x);
+  pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->top), placement->y);
+  pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->turn), within_turn (placement->rotation));
+  pp_figure_entry_set_range (PP_FIGURE_ENTRY (self->stack), 1, panel->placements->len);
+  pp_figure_entry_set_unit (PP_FIGURE_ENTRY (self->stack), of, of);
+  pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->stack), index + 1);
+}
+
+static void
+show_another (PpCardPiece *self,
+              const char  *id)
+{
+  if (g_strcmp0 (self->id, id) == 0)
+    return;
+  pp_card_face_put_back (PP_CARD_FACE (self));
+  g_free (self->id);
+  self->id = g_strdup (id);
+}
+
+static void
+pp_card_piece_refresh (PpCardFace *face,
+                       PpDocument *document)
+{
+  PpCardPiece *self = PP_CARD_PIECE (face);
+  const PpPanel *panel = pp_document_get_panel (document);
+  const PpPlacement *placement;
+  g_autofree char *name = NULL;
+  guint index;
+
+  show_another (self, pp_document_get_chosen_ids (document)[0]);
+  placement = get_placement (self, &index);
+  if (placement == NULL)
+    return;
+  name = pp_placement_words_piece (panel, index);
+  pp_card_set_text (self->name, name);
+  show_state (self, document, placement);
+  show_figures (self, panel, placement, index);
+  show_pocket (self, panel, placement);
+  gtk_widget_set_visible (self->ungroup, placement->group != NULL);
+  pp_text_entry_set_words (self->group, placement->group != NULL ? placement->group : "");
+}
+
+static void
+pp_card_piece_dispose (GObject *object)
+{
+  gtk_widget_dispose_template (GTK_WIDGET (object), PP_TYPE_CARD_PIECE);
+  G_OBJECT_CLASS (pp_card_piece_parent_class)->dispose (object);
+}
+
+static void
+pp_card_piece_finalize (GObject *object)
+{
+  PpCardPiece *self = PP_CARD_PIECE (object);
+
+  g_free (self->id);
+  g_clear_pointer (&self->fused, g_ptr_array_unref);
+  G_OBJECT_CLASS (pp_card_piece_parent_class)->finalize (object);
+}
+
+static void
+pp_card_piece_class_init (PpCardPieceClass *klass)
+{
+  GObjectClass *object_class = G_OBJECT_CLASS (klass);
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  object_class->dispose = pp_card_piece_dispose;
+  object_class->finalize = pp_card_piece_finalize;
+  PP_CARD_FACE_CLASS (klass)->refresh = pp_card_piece_refresh;
+  g_type_ensure (PP_TYPE_ANGLE_ENTRY);
+  g_type_ensure (PP_TYPE_COUNT_ENTRY);
+  g_type_ensure (PP_TYPE_LENGTH_ENTRY);
+  g_type_ensure (PP_TYPE_TEXT_ENTRY);
+  gtk_widget_class_set_template_from_resource (widget_class,
+                                               "/org/petalpane/Petalpane/card-piece.ui");
+  gtk_widget_class_bind_template_child (widget_class, PpCardPiece, name);
+  gtk_widget_class_bind_template_child (widget_class, PpCardPiece, state);
+  gtk_widget_class_bind_template_child (widget_class, PpCardPiece, left);
+  gtk_widget_class_bind_template_child (widget_class, PpCardPiece, top);
+  gtk_widget_class_bind_template_child (widget_class, PpCardPiece, turn);
+  gtk_widget_class_bind_template_child (widget_class, PpCardPiece, stack);
+  gtk_widget_class_bind_template_child (widget_class, PpCardPiece, ungroup);
+  gtk_widget_class_bind_template_child (widget_class, PpCardPiece, group);
+  gtk_widget_class_bind_template_child (widget_class, PpCardPiece, pocket_title);
+  gtk_widget_class_bind_template_child (widget_class, PpCardPiece, pocket);
+  gtk_widget_class_bind_template_callback (widget_class, left_cb);
+  gtk_widget_class_bind_template_callback (widget_class, top_cb);
+  gtk_widget_class_bind_template_callback (widget_class, turn_cb);
+  gtk_widget_class_bind_template_callback (widget_class, stack_cb);
+  gtk_widget_class_bind_template_callback (widget_class, group_cb);
+  gtk_widget_class_bind_template_callback (widget_class, pocket_cb);
+}
+
+static void
+pp_card_piece_init (PpCardPiece *self)
+{
+  gtk_widget_init_template (GTK_WIDGET (self));
+  pp_figure_entry_set_range (PP_FIGURE_ENTRY (self->left), -PP_FARTHEST, PP_FARTHEST);
+  pp_figure_entry_set_range (PP_FIGURE_ENTRY (self->top), -PP_FARTHEST, PP_FARTHEST);
+}

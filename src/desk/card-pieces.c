@@ -1,0 +1,168 @@
+/* card-pieces.c: the card of several pieces.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "config.h"
+
+#include "desk/card-pieces.h"
+
+#include "desk/length-entry.h"
+#include "panel/edit.h"
+#include "panel/i18n.h"
+#include "panel/measure.h"
+#include "shape/place.h"
+
+struct _PpCardPieces
+{
+  PpCardFace     parent_instance;
+  GtkLabel      *name;
+  GtkLabel      *state;
+  PpLengthEntry *left;
+  PpLengthEntry *top;
+  char         **ids; /* what is shown, as PpCardPiece keeps its id */
+};
+
+G_DEFINE_FINAL_TYPE (PpCardPieces, pp_card_pieces, PP_TYPE_CARD_FACE)
+
+/* Of those that the panel has; empty if it has none. From the outlines, not from the scene: in a
+ * drag that would be made anew for every move. */
+static PpBox
+measure (const PpPanel  *panel,
+         char          **ids)
+{
+  PpBox box = pp_box_empty ();
+
+  for (guint i = 0; ids[i] != NULL; i++)
+    {
+      const PpPlacement *placement = pp_panel_find_placement (panel, ids[i], NULL);
+      g_autoptr (PpOutline) outline = NULL;
+
+      if (placement == NULL)
+        continue;
+      outline = pp_place_outline (pp_panel_get_piece_of (panel, placement), placement);
+      box = pp_box_union (box, pp_outline_get_box (outline));
+    }
+  return box;
+}
+
+static void
+move_to (PpCardPieces *self,
+         double        left,
+         double        top,
+         const char   *key,
+         gboolean      stepped)
+{
+  PpDocument *document = pp_card_face_get_document (PP_CARD_FACE (self));
+  guint n = g_strv_length (self->ids);
+  g_autofree char *label = g_strdup_printf (ngettext ("Move %u piece", "Move %u pieces", n), n);
+  GError *error = NULL;
+  PpPanel *next;
+  PpBox box;
+
+  if (document == NULL)
+    return;
+  box = measure (pp_document_get_panel (document), self->ids);
+  if (pp_box_is_empty (box))
+    return;
+  next = pp_edit_move (pp_document_get_panel (document), (const char * const *) self->ids,
+                       isnan (left) ? 0 : left - box.x0, isnan (top) ? 0 : top - box.y0, &error);
+  pp_card_face_take (PP_CARD_FACE (self), next, error, label, stepped ? key : NULL);
+}
+
+static void
+left_cb (PpFigureEntry *entry,
+         double         value,
+         gboolean       stepped,
+         PpCardPieces  *self)
+{
+  move_to (self, value, NAN, "card-left", stepped);
+}
+
+static void
+top_cb (PpFigureEntry *entry,
+        double         value,
+        gboolean       stepped,
+        PpCardPieces  *self)
+{
+  move_to (self, NAN, value, "card-top", stepped);
+}
+
+static void
+show_others (PpCardPieces       *self,
+             const char * const *ids)
+{
+  if (g_strv_equal ((const char * const *) self->ids, ids))
+    return;
+  pp_card_face_put_back (PP_CARD_FACE (self));
+  g_strfreev (self->ids);
+  self->ids = g_strdupv ((char **) ids);
+}
+
+static void
+pp_card_pieces_refresh (PpCardFace *face,
+                        PpDocument *document)
+{
+  PpCardPieces *self = PP_CARD_PIECES (face);
+  const PpPanel *panel = pp_document_get_panel (document);
+  g_autofree char *name = NULL, *size = NULL, *state = NULL;
+  PpBox box;
+  guint n;
+
+  show_others (self, pp_document_get_chosen_ids (document));
+  box = measure (panel, self->ids);
+  if (pp_box_is_empty (box))
+    return;
+  n = g_strv_length (self->ids);
+  name = g_strdup_printf (ngettext ("%u piece", "%u pieces", n), n);
+  size = pp_size_format (pp_box_width (box), pp_box_height (box), panel->units);
+  state = g_strdup_printf (_("%s together"), size);
+  pp_card_set_text (self->name, name);
+  pp_card_set_text (self->state, state);
+  pp_length_entry_set_units (self->left, panel->units);
+  pp_length_entry_set_units (self->top, panel->units);
+  pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->left), box.x0);
+  pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->top), box.y0);
+}
+
+static void
+pp_card_pieces_dispose (GObject *object)
+{
+  gtk_widget_dispose_template (GTK_WIDGET (object), PP_TYPE_CARD_PIECES);
+  G_OBJECT_CLASS (pp_card_pieces_parent_class)->dispose (object);
+}
+
+static void
+pp_card_pieces_finalize (GObject *object)
+{
+  g_strfreev (PP_CARD_PIECES (object)->ids);
+  G_OBJECT_CLASS (pp_card_pieces_parent_class)->finalize (object);
+}
+
+static void
+pp_card_pieces_class_init (PpCardPiecesClass *klass)
+{
+  GObjectClass *object_class = G_OBJECT_CLASS (klass);
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  object_class->dispose = pp_card_pieces_dispose;
+  object_class->finalize = pp_card_pieces_finalize;
+  PP_CARD_FACE_CLASS (klass)->refresh = pp_card_pieces_refresh;
+  g_type_ensure (PP_TYPE_LENGTH_ENTRY);
+  gtk_widget_class_set_template_from_resource (widget_class,
+                                               "/org/petalpane/Petalpane/card-pieces.ui");
+  gtk_widget_class_bind_template_child (widget_class, PpCardPieces, name);
+  gtk_widget_class_bind_template_child (widget_class, PpCardPieces, state);
+  gtk_widget_class_bind_template_child (widget_class, PpCardPieces, left);
+  gtk_widget_class_bind_template_child (widget_class, PpCardPieces, top);
+  gtk_widget_class_bind_template_callback (widget_class, left_cb);
+  gtk_widget_class_bind_template_callback (widget_class, top_cb);
+}
+
+static void
+pp_card_pieces_init (PpCardPieces *self)
+{
+  self->ids = g_new0 (char *, 1);
+  gtk_widget_init_template (GTK_WIDGET (self));
+  pp_figure_entry_set_range (PP_FIGURE_ENTRY (self->left), -PP_FARTHEST, PP_FARTHEST);
+  pp_figure_entry_set_range (PP_FIGURE_ENTRY (self->top), -PP_FARTHEST, PP_FARTHEST);
+}
