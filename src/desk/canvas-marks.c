@@ -17,6 +17,7 @@
 #define HATCH 5.0       /* px between the strokes of a hatching */
 #define HATCH_HALF 6.0  /* px, half its breadth */
 #define PIN_STEP 0.8    /* of a pin's size, between pins that would lie on one another */
+#define PIN_STEM 1.25   /* of a pin's size, from the place it marks up to its middle */
 
 static PpPoint
 to_px (PpCanvas *self,
@@ -334,6 +335,15 @@ label_exposed (PpCanvas        *self,
                (PpPoint) { (a.x + b.x) / 2, fmax (a.y, b.y) + HATCH_HALF + 14 });
 }
 
+/* Not the hair's breadth that no finding speaks of. */
+static gboolean
+is_worth_showing (const PpPanel   *panel,
+                  const PpExposed *exposed)
+{
+  return !exposed->beyond
+         && exposed->length >= pp_panel_get_limit (panel, PP_LIMIT_EXPOSED_CAUTION);
+}
+
 /* The wire as it is drawn: from hole to hole. */
 static void
 draw_wire_that_shows (PpCanvas        *self,
@@ -344,15 +354,14 @@ draw_wire_that_shows (PpCanvas        *self,
   const PpPath *path;
 
   if (check == NULL || check->conceal == NULL || !check->conceal->has_wire
-      || pp_document_get_panel (self->document)->wire == NULL
-      || pp_document_get_panel (self->document)->placements->len == 0)
+      || check->panel->placements->len == 0 || pp_document_get_panel (self->document)->wire == NULL)
     return;
   path = &check->conceal->lying;
   for (guint i = 0; i < path->n_exposed; i++)
-    if (!path->exposed[i].beyond)
+    if (is_worth_showing (check->panel, &path->exposed[i]))
       draw_exposed (self, cr, palette, &path->exposed[i]);
   for (guint i = 0; i < path->n_exposed; i++)
-    if (!path->exposed[i].beyond)
+    if (is_worth_showing (check->panel, &path->exposed[i]))
       label_exposed (self, cr, palette, &path->exposed[i]);
 }
 
@@ -380,6 +389,20 @@ draw_holes_that_show (PpCanvas        *self,
     }
 }
 
+/* The figure alone, for there are many of them close together. */
+static void
+draw_height (PpCanvas        *self,
+             cairo_t         *cr,
+             const PpPalette *palette,
+             double           mm,
+             PpPoint          px)
+{
+  PpUnits units = pp_document_get_panel (self->document)->units;
+  g_autofree char *text = pp_length_format_bare (mm, units);
+
+  draw_slip (self, cr, palette, text, px);
+}
+
 static void
 draw_heights (PpCanvas        *self,
               cairo_t         *cr,
@@ -391,7 +414,7 @@ draw_heights (PpCanvas        *self,
       double top = pp_document_get_top (self->document, body->placement->id);
 
       if (!isnan (top) && !pp_canvas_is_in_hand (self, body->placement->id))
-        draw_length (self, cr, palette, top, to_px (self, body->centroid.x, body->centroid.y));
+        draw_height (self, cr, palette, top, to_px (self, body->centroid.x, body->centroid.y));
     }
 }
 
@@ -446,7 +469,8 @@ draw_glue (PpCanvas        *self,
     }
 }
 
-/* Pins of one place stand in a row, so that each can be read and pressed. */
+/* A pin stands above its place, so that what is there can be seen and pressed; pins of one place
+ * stand in a row. */
 PpPoint
 pp_canvas_get_pin (PpCanvas *self,
                    guint     index)
@@ -465,6 +489,7 @@ pp_canvas_get_pin (PpCanvas *self,
       before += hypot (there.x - px.x, there.y - px.y) < size * PIN_STEP;
     }
   px.x += before * size;
+  px.y -= PIN_STEM * size;
   px.x = CLAMP (px.x, size / 2 + 2, fmax (gtk_widget_get_width (GTK_WIDGET (self)) - size / 2 - 2, size));
   px.y = CLAMP (px.y, size / 2 + 2, fmax (gtk_widget_get_height (GTK_WIDGET (self)) - size / 2 - 2, size));
   return px;
@@ -484,6 +509,25 @@ pp_canvas_hit_pin (PpCanvas *self,
 }
 
 static void
+draw_stem (PpCanvas        *self,
+           cairo_t         *cr,
+           const PpPalette *palette,
+           const PpFinding *finding,
+           PpPoint          pin)
+{
+  PpPoint px = to_px (self, finding->at.x, finding->at.y);
+
+  cairo_new_sub_path (cr);
+  cairo_move_to (cr, pin.x, pin.y);
+  cairo_line_to (cr, px.x, px.y);
+  stroke_seen (cr, palette, &palette->ink, 1);
+  cairo_new_sub_path (cr);
+  cairo_arc (cr, px.x, px.y, 2.5, 0, 2 * G_PI);
+  pp_palette_set (cr, &palette->ink, 1);
+  cairo_fill (cr);
+}
+
+static void
 draw_pins (PpCanvas        *self,
            cairo_t         *cr,
            const PpPalette *palette)
@@ -492,6 +536,8 @@ draw_pins (PpCanvas        *self,
   PangoContext *pango = gtk_widget_get_pango_context (GTK_WIDGET (self));
   double size = pp_pin_get_size (pango);
 
+  for (guint i = findings->len; i-- > 0;)
+    draw_stem (self, cr, palette, g_ptr_array_index (findings, i), pp_canvas_get_pin (self, i));
   for (guint i = findings->len; i-- > 0;)
     {
       const PpFinding *finding = g_ptr_array_index (findings, i);
@@ -507,8 +553,11 @@ pp_canvas_draw_marks (PpCanvas        *self,
                       cairo_t         *cr,
                       const PpPalette *palette)
 {
-  draw_holes_that_show (self, cr, palette);
-  draw_wire_that_shows (self, cr, palette);
+  if (!self->look.from_behind && self->look.sideways == 0)
+    {
+      draw_holes_that_show (self, cr, palette);
+      draw_wire_that_shows (self, cr, palette);
+    }
   if (self->look.glue)
     draw_glue (self, cr, palette);
   if (self->look.heights)
