@@ -6,30 +6,6 @@
 
 #include "art/hit.h"
 
-/* Crossings of the ray from p to the right, over all rings: odd is inside (even-odd rule). */
-static gboolean
-is_inside (const PpOutline *outline,
-           PpPoint          p)
-{
-  gboolean inside = FALSE;
-
-  for (guint ring = 0; ring < pp_outline_get_n_rings (outline); ring++)
-    {
-      guint n;
-      const PpPoint *points = pp_outline_get_ring (outline, ring, &n);
-
-      for (guint i = 0; i + 1 < n; i++)
-        {
-          PpPoint a = points[i], b = points[i + 1];
-
-          if ((a.y > p.y) != (b.y > p.y)
-              && p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x))
-            inside = !inside;
-        }
-    }
-  return inside;
-}
-
 static double
 distance_to_segment (PpPoint p,
                      PpPoint a,
@@ -41,23 +17,6 @@ distance_to_segment (PpPoint p,
 
   t = CLAMP (t, 0, 1);
   return hypot (p.x - a.x - t * dx, p.y - a.y - t * dy);
-}
-
-static double
-distance_to_outline (const PpOutline *outline,
-                     PpPoint          p)
-{
-  double least = INFINITY;
-
-  for (guint ring = 0; ring < pp_outline_get_n_rings (outline); ring++)
-    {
-      guint n;
-      const PpPoint *points = pp_outline_get_ring (outline, ring, &n);
-
-      for (guint i = 0; i + 1 < n; i++)
-        least = fmin (least, distance_to_segment (p, points[i], points[i + 1]));
-    }
-  return least;
 }
 
 static gboolean
@@ -78,7 +37,7 @@ pp_hit_body (const PpScene *scene,
   g_return_val_if_fail (scene != NULL, PP_NO_INDEX);
 
   for (guint i = scene->n_bodies; i-- > 0;)
-    if (is_in_box (scene->bodies[i]->box, p) && is_inside (scene->bodies[i]->outline, p))
+    if (is_in_box (scene->bodies[i]->box, p) && pp_region_contains (scene->bodies[i]->region, p))
       return (int) i;
   for (guint i = scene->n_bodies; i-- > 0;)
     {
@@ -86,7 +45,7 @@ pp_hit_body (const PpScene *scene,
 
       if (!is_in_box (pp_box_grow (scene->bodies[i]->box, reach), p))
         continue;
-      distance = distance_to_outline (scene->bodies[i]->outline, p);
+      distance = pp_region_point_to_border (scene->bodies[i]->region, p);
       if (distance < least || (nearest == PP_NO_INDEX && distance <= least))
         {
           least = distance;
@@ -142,7 +101,7 @@ pp_hit_glass (const PpScene *scene,
               PpPoint        p)
 {
   g_return_val_if_fail (scene != NULL, FALSE);
-  return is_inside (scene->background_outline, p);
+  return pp_region_contains (scene->background, p);
 }
 
 gboolean
