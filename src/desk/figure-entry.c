@@ -436,6 +436,13 @@ pp_figure_entry_put_back (PpFigureEntry *self)
   return was_typed;
 }
 
+gboolean
+pp_figure_entry_has_fault (PpFigureEntry *self)
+{
+  g_return_val_if_fail (PP_IS_FIGURE_ENTRY (self), FALSE);
+  return gtk_widget_get_visible (GTK_WIDGET (PRIVATE (self)->fault));
+}
+
 void
 pp_figure_entry_set_unit (PpFigureEntry *self,
                           const char    *unit,

@@ -54,6 +54,9 @@ void     pp_figure_entry_commit    (PpFigureEntry *self);
 /* Puts the old text back; TRUE if another one stood there. */
 gboolean pp_figure_entry_put_back  (PpFigureEntry *self);
 
+/* TRUE while something stands there that cannot be taken, and a sentence under it says why. */
+gboolean pp_figure_entry_has_fault (PpFigureEntry *self);
+
 /* For the kinds: the unit behind the field, "" for none, and how it is called in full. */
 void     pp_figure_entry_set_unit  (PpFigureEntry *self,
                                     const char    *unit,
