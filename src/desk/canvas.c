@@ -434,27 +434,40 @@ get_chosen_mm (PpCanvas *self)
   g_return_val_if_reached (box);
 }
 
+static GdkRectangle
+to_rectangle (PpCanvas *self,
+              PpBox     mm)
+{
+  PpPoint a = pp_zoom_to_widget (&self->zoom, (PpPoint) { mm.x0, mm.y0 });
+  PpPoint b = pp_zoom_to_widget (&self->zoom, (PpPoint) { mm.x1, mm.y1 });
+
+  return (GdkRectangle) { (int) fmin (a.x, b.x), (int) a.y, (int) fabs (b.x - a.x),
+                          (int) (b.y - a.y) };
+}
+
 gboolean
 pp_canvas_get_chosen_box (PpCanvas     *self,
                           GdkRectangle *box)
 {
-  int width, height;
   PpBox mm;
-  PpPoint a, b;
 
   g_return_val_if_fail (PP_IS_CANVAS (self) && box != NULL, FALSE);
 
-  if (self->document == NULL)
-    return FALSE;
-  mm = get_chosen_mm (self);
+  mm = self->document != NULL ? get_chosen_mm (self) : pp_box_empty ();
   if (pp_box_is_empty (mm))
     return FALSE;
-  width = gtk_widget_get_width (GTK_WIDGET (self));
-  height = gtk_widget_get_height (GTK_WIDGET (self));
-  a = pp_zoom_to_widget (&self->zoom, (PpPoint) { self->zoom.from_behind ? mm.x1 : mm.x0, mm.y0 });
-  b = pp_zoom_to_widget (&self->zoom, (PpPoint) { self->zoom.from_behind ? mm.x0 : mm.x1, mm.y1 });
-  *box = (GdkRectangle) { (int) a.x, (int) a.y, (int) (b.x - a.x), (int) (b.y - a.y) };
-  return b.x > 0 && b.y > 0 && a.x < width && a.y < height;
+  *box = to_rectangle (self, mm);
+  return box->x + box->width > 0 && box->y + box->height > 0
+         && box->x < gtk_widget_get_width (GTK_WIDGET (self))
+         && box->y < gtk_widget_get_height (GTK_WIDGET (self));
+}
+
+void
+pp_canvas_get_glass_rectangle (PpCanvas     *self,
+                               GdkRectangle *rectangle)
+{
+  g_return_if_fail (PP_IS_CANVAS (self) && self->document != NULL && rectangle != NULL);
+  *rectangle = to_rectangle (self, pp_canvas_get_glass_box (self));
 }
 
 void

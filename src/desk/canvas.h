@@ -53,6 +53,9 @@ void          pp_canvas_show_finding   (PpCanvas     *self,
 /* The chosen things' box in widget px; FALSE if nothing is chosen or the box is out of sight. */
 gboolean      pp_canvas_get_chosen_box (PpCanvas     *self,
                                         GdkRectangle *box);
+/* The glass in widget px, which may be larger than the widget. Needs a document. */
+void          pp_canvas_get_glass_rectangle (PpCanvas *self,
+                                        GdkRectangle *rectangle);
 /* A piece of the tray in the middle of what is seen of the glass, chosen and with the focus. */
 void          pp_canvas_place          (PpCanvas     *self,
                                         const char   *piece);

@@ -113,8 +113,30 @@ put_away_cb (GtkButton    *button,
   gtk_revealer_set_reveal_child (self->telling, FALSE);
 }
 
-/* Beside what is chosen where there is room: right, left, below, above; else in the corner that
- * is farthest from it. Never past the canvas. */
+/* Where the card hides least: outside the glass where there is room beside it, else beside what is
+ * chosen, else at the side away from it. */
+static int
+find_card_x (int                 width,
+             int                 card,
+             const GdkRectangle *glass,
+             const GdkRectangle *box)
+{
+  gboolean to_the_right = box->x + box->width / 2 >= glass->x + glass->width / 2;
+  int right = glass->x + glass->width + CARD_GAP, left = glass->x - CARD_GAP - card;
+
+  if (right + card <= width && (to_the_right || left < 0))
+    return right;
+  if (left >= 0)
+    return left;
+  right = box->x + box->width + CARD_GAP;
+  left = box->x - CARD_GAP - card;
+  if (right + card <= width)
+    return right;
+  if (left >= 0)
+    return left;
+  return box->x + box->width / 2 > width / 2 ? 0 : width - card;
+}
+
 static gboolean
 place_card (GtkOverlay   *overlay,
             GtkWidget    *child,
@@ -124,21 +146,17 @@ place_card (GtkOverlay   *overlay,
   int width = gtk_widget_get_width (GTK_WIDGET (overlay));
   int height = gtk_widget_get_height (GTK_WIDGET (overlay));
   GtkRequisition size;
-  GdkRectangle box;
+  GdkRectangle box = { 0, 0, 0, 0 }, glass = { 0, 0, width, height };
 
-  if (child != GTK_WIDGET (self->card))
+  if (child != GTK_WIDGET (self->card) || self->document == NULL)
     return FALSE;
   gtk_widget_get_preferred_size (child, NULL, &size);
+  pp_canvas_get_glass_rectangle (self->canvas, &glass);
+  if (!pp_canvas_get_chosen_box (self->canvas, &box))
+    box = glass;
   at->width = MIN (size.width, width);
   at->height = MIN (size.height, height);
-  if (!pp_canvas_get_chosen_box (self->canvas, &box))
-    box = (GdkRectangle) { 0, 0, 0, 0 };
-  if (box.x + box.width + CARD_GAP + at->width <= width)
-    at->x = box.x + box.width + CARD_GAP;
-  else if (box.x - CARD_GAP - at->width >= 0)
-    at->x = box.x - CARD_GAP - at->width;
-  else
-    at->x = box.x + box.width / 2 > width / 2 ? 0 : width - at->width;
+  at->x = find_card_x (width, at->width, &glass, &box);
   at->y = box.y + box.height / 2 - at->height / 2;
   at->y = CLAMP (at->y, 0, MAX (0, height - at->height));
   return TRUE;

@@ -11,7 +11,8 @@ G_BEGIN_DECLS
 
 /* A fault is a triangle, a caution a diamond, a note a circle, filled in their colour with a thin
  * edge of the bench round them, so that they are seen on glass of any colour. `size` px across;
- * (x, y) is the middle of the figure. `number` is written in the font of `pango`. */
+ * (x, y) is the middle of the figure. `number` is written in the font of `pango`; 0: the shape
+ * alone, and `pango` may be NULL. */
 void pp_pin_draw (cairo_t         *cr,
                   PangoContext    *pango,
                   const PpPalette *palette,
