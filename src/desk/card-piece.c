@@ -22,6 +22,8 @@
 
 /* Degrees: under half a shown step from a whole turn is a whole turn. */
 #define NEARLY_ROUND 359.95
+/* mm: a lower underside is not worth a word. */
+#define ON_THE_GLASS 0.1
 
 struct _PpCardPiece
 {
@@ -251,26 +253,37 @@ show_pocket (PpCardPiece       *self,
   gtk_widget_set_visible (GTK_WIDGET (self->pocket), is_shown);
 }
 
-/* "Mirrored, on Fern and the glass, sits firm. Top 12 mm over the glass." */
+/* "top 12 mm over the glass", and its underside if that is not on the glass. */
+static char *
+describe_height (PpDocument *document,
+                 const char *id)
+{
+  PpUnits units = pp_document_get_panel (document)->units;
+  double top = pp_document_get_top (document, id);
+  double base = pp_document_get_base (document, id);
+  g_autofree char *high = NULL, *low = NULL;
+
+  if (isnan (top))
+    return g_strdup ("");
+  high = pp_length_format (fmax (top, 0), units);
+  if (base < ON_THE_GLASS)
+    return g_strdup_printf (_("top %s over the glass"), high);
+  low = pp_length_format (base, units);
+  /* Translators: heights of a piece over the glass. */
+  return g_strdup_printf (_("top %s over the glass, underside %s"), high, low);
+}
+
 static void
 show_state (PpCardPiece       *self,
             PpDocument        *document,
             const PpPlacement *placement)
 {
-  PpUnits units = pp_document_get_panel (document)->units;
   g_autofree char *state = pp_placement_words_state (document, placement->id);
-  double top = pp_document_get_top (document, placement->id);
-  double base = pp_document_get_base (document, placement->id);
+  g_autofree char *height = describe_height (document, placement->id);
   g_autoptr (GString) text = g_string_new (state);
 
-  if (!isnan (top))
-    {
-      g_autofree char *high = pp_length_format (fmax (top, 0), units);
-      g_autofree char *low = pp_length_format (fmax (base, 0), units);
-
-      /* Translators: heights of a piece over the glass. */
-      g_string_append_printf (text, _("\ntop %s over the glass, underside %s"), high, low);
-    }
+  if (*height != '\0')
+    g_string_append_printf (text, "\n%s", height);
   if (placement->mirrored)
     g_string_append_printf (text, "%s%s", text->len > 0 ? "\n" : "", _("mirrored"));
   pp_card_set_text (self->state, text->str);

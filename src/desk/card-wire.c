@@ -106,7 +106,7 @@ take_off_cb (GtkButton  *button,
   pp_card_face_take (PP_CARD_FACE (self), next, error, _("Take the wire off"), NULL);
 }
 
-/* "3/4 in longer than from hole to hole" */
+/* Without the holes' distance: beside a slack rounded on its own it would not add up. */
 static char *
 describe_slack (const PpPanel *panel)
 {
@@ -114,15 +114,14 @@ describe_slack (const PpPanel *panel)
   const PpHole *from = pp_panel_find_hole (panel, wire->from, NULL);
   const PpHole *to = pp_panel_find_hole (panel, wire->to, NULL);
   double apart = hypot (to->x - from->x, to->y - from->y);
-  g_autofree char *distance = pp_length_format (apart, panel->units);
   g_autofree char *slack = NULL;
 
   if (isnan (wire->length) || fabs (wire->length - apart) < PP_TIE)
-    return g_strdup_printf (_("Straight and taut over %s."), distance);
+    return g_strdup (_("straight and taut"));
   slack = pp_length_format (fabs (wire->length - apart), panel->units);
   if (wire->length < apart)
-    return g_strdup_printf (_("The holes are %s apart: the wire is %s too short."), distance, slack);
-  return g_strdup_printf (_("The holes are %s apart: %s of slack."), distance, slack);
+    return g_strdup_printf (_("%s too short for its holes"), slack);
+  return g_strdup_printf (_("%s of slack"), slack);
 }
 
 static void

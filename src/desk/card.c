@@ -18,6 +18,8 @@ struct _PpCard
 {
   GtkWidget   parent_instance;
   PpDocument *document;
+  GtkWidget  *view;  /* scrolls */
+  GtkWidget  *sheet;
   PpCardFace *piece;
   PpCardFace *pieces;
   PpCardFace *hole;
@@ -147,6 +149,44 @@ name_keys_under (GtkWidget      *widget,
     name_keys_under (child, application);
 }
 
+static GtkSizeRequestMode
+pp_card_get_request_mode (GtkWidget *widget)
+{
+  return GTK_SIZE_REQUEST_HEIGHT_FOR_WIDTH;
+}
+
+/* As the sheet's at its natural width: what scrolls has only its greatest height to tell. */
+static void
+pp_card_measure (GtkWidget      *widget,
+                 GtkOrientation  orientation,
+                 int             for_size,
+                 int            *minimum,
+                 int            *natural,
+                 int            *minimum_baseline,
+                 int            *natural_baseline)
+{
+  PpCard *self = PP_CARD (widget);
+  int width, least;
+
+  gtk_widget_measure (self->sheet, GTK_ORIENTATION_HORIZONTAL, -1, &least, &width, NULL, NULL);
+  *minimum = least;
+  *natural = width;
+  if (orientation == GTK_ORIENTATION_HORIZONTAL)
+    return;
+  gtk_widget_measure (self->sheet, GTK_ORIENTATION_VERTICAL, MAX (for_size, width), NULL, natural,
+                      NULL, NULL);
+  *minimum = MIN (*natural, least);
+}
+
+static void
+pp_card_size_allocate (GtkWidget *widget,
+                       int        width,
+                       int        height,
+                       int        baseline)
+{
+  gtk_widget_allocate (PP_CARD (widget)->view, width, height, baseline, NULL);
+}
+
 static void
 pp_card_map (GtkWidget *widget)
 {
@@ -194,6 +234,9 @@ pp_card_class_init (PpCardClass *klass)
 
   G_OBJECT_CLASS (klass)->dispose = pp_card_dispose;
   widget_class->map = pp_card_map;
+  widget_class->get_request_mode = pp_card_get_request_mode;
+  widget_class->measure = pp_card_measure;
+  widget_class->size_allocate = pp_card_size_allocate;
   leave = g_signal_new ("leave", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
                         G_TYPE_NONE, 0);
   g_type_ensure (PP_TYPE_CARD_PIECE);
@@ -203,6 +246,8 @@ pp_card_class_init (PpCardClass *klass)
   g_type_ensure (PP_TYPE_CARD_GLASS);
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/petalpane/Petalpane/card.ui");
+  gtk_widget_class_bind_template_child (widget_class, PpCard, view);
+  gtk_widget_class_bind_template_child (widget_class, PpCard, sheet);
   gtk_widget_class_bind_template_child (widget_class, PpCard, piece);
   gtk_widget_class_bind_template_child (widget_class, PpCard, pieces);
   gtk_widget_class_bind_template_child (widget_class, PpCard, hole);
