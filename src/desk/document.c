@@ -8,6 +8,7 @@
 #include "config.h"
 
 #include "desk/document-private.h"
+#include "desk/nagging.h"
 #include "panel/i18n.h"
 #include "sheet/left-out.h"
 
@@ -26,16 +27,6 @@ enum
 
 static GParamSpec *props[N_PROPS];
 
-/* Nothing nags while the first few pieces go down. */
-#define PIECES_BEFORE_NAGGING 3
-
-static gboolean
-is_beginning (const PpFinding *finding,
-              const PpPanel   *panel)
-{
-  return finding->level != PP_LEVEL_FAULT && panel->placements->len < PIECES_BEFORE_NAGGING;
-}
-
 static void
 sort_out (PpDocument *self,
           GPtrArray  *findings)
@@ -46,7 +37,7 @@ sort_out (PpDocument *self,
 
       if (finding->quiet)
         g_ptr_array_add (self->known, finding);
-      else if (!is_beginning (finding, pp_document_get_panel (self)))
+      else if (!pp_finding_waits (finding, pp_document_get_panel (self)))
         g_ptr_array_add (self->findings, finding);
     }
 }
