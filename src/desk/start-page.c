@@ -1,4 +1,4 @@
-/* start-page.c: to be filled.
+/* start-page.c: what the window shows before there is a panel.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -6,24 +6,157 @@
 
 #include "desk/start-page.h"
 
+#include "desk/new-panel-form.h"
+#include "desk/panel-tile.h"
+#include "desk/recent.h"
+#include "desk/samples-folder.h"
+#include "desk/wrap-layout.h"
+#include "file/box-read.h"
+#include "panel/i18n.h"
+
+#define STARTER "/org/petalpane/Petalpane/starter.petalbox"
+#define MOST_RECENT 6
+
 struct _PpStartPage
 {
-  GtkWidget parent_instance;
+  GtkWidget       parent_instance;
+  PpNewPanelForm *form;
+  GtkWidget      *recent;
+  GtkWidget      *no_recent;
+  GtkWidget      *samples;
+  GtkWidget      *samples_part;
 };
 
 G_DEFINE_FINAL_TYPE (PpStartPage, pp_start_page, GTK_TYPE_WIDGET)
 
+enum
+{
+  BEGIN,
+  OPEN,
+  N_SIGNALS,
+};
+
+static guint signals[N_SIGNALS];
+
+/* The pieces every maker begins with. (transfer full) */
+static GPtrArray *
+read_starter_box (void)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (GBytes) bytes = g_resources_lookup_data (STARTER, 0, &error);
+  GPtrArray *pieces = bytes != NULL ? pp_box_read (bytes, &error) : NULL;
+
+  g_assert_no_error (error); /* it is part of the program */
+  return pieces;
+}
+
+static void
+begin_cb (PpNewPanelForm   *form,
+          const PpNewPanel *wish,
+          PpStartPage      *self)
+{
+  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
+  g_autofree char *today = g_date_time_format (now, "%Y-%m-%d");
+  g_autoptr (GPtrArray) tray = read_starter_box ();
+  g_autoptr (GError) error = NULL;
+  g_autoptr (PpPanel) panel = NULL;
+  PpNewPanel dated = *wish;
+
+  dated.created = today;
+  panel = pp_new_panel (&dated, tray, &error);
+  g_assert_no_error (error); /* the form asks for nothing that cannot be */
+  g_signal_emit (self, signals[BEGIN], 0, panel);
+}
+
+static void
+tile_cb (PpPanelTile *tile,
+         PpStartPage *self)
+{
+  g_signal_emit (self, signals[OPEN], 0, pp_panel_tile_get_file (tile),
+                 pp_panel_tile_is_sample (tile));
+}
+
+static void
+fill (PpStartPage *self,
+      GtkWidget   *box,
+      GPtrArray   *files,
+      gboolean     are_samples)
+{
+  GtkWidget *old;
+
+  while ((old = gtk_widget_get_first_child (box)) != NULL)
+    gtk_box_remove (GTK_BOX (box), old);
+  for (guint i = 0; i < files->len; i++)
+    {
+      GtkWidget *tile = pp_panel_tile_new (g_ptr_array_index (files, i), are_samples);
+
+      g_signal_connect (tile, "clicked", G_CALLBACK (tile_cb), self);
+      gtk_box_append (GTK_BOX (box), tile);
+    }
+}
+
+static void
+show_recent (PpStartPage      *self,
+             GtkRecentManager *manager)
+{
+  g_autoptr (GPtrArray) files = pp_recent_list (manager, MOST_RECENT);
+
+  fill (self, self->recent, files, FALSE);
+  gtk_widget_set_visible (self->no_recent, files->len == 0);
+}
+
+static void
+show_samples (PpStartPage *self)
+{
+  g_autoptr (GPtrArray) files = pp_samples_folder_list ();
+
+  fill (self, self->samples, files, TRUE);
+  gtk_widget_set_visible (self->samples_part, files->len > 0);
+}
+
+static gboolean
+pp_start_page_grab_focus (GtkWidget *widget)
+{
+  return gtk_widget_grab_focus (GTK_WIDGET (PP_START_PAGE (widget)->form));
+}
+
+static void
+pp_start_page_dispose (GObject *object)
+{
+  gtk_widget_dispose_template (GTK_WIDGET (object), PP_TYPE_START_PAGE);
+  G_OBJECT_CLASS (pp_start_page_parent_class)->dispose (object);
+}
+
 static void
 pp_start_page_class_init (PpStartPageClass *klass)
 {
-  gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (klass), GTK_TYPE_BIN_LAYOUT);
-  g_signal_new ("begin", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
-                G_TYPE_NONE, 1, G_TYPE_POINTER);
-  g_signal_new ("open", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
-                G_TYPE_NONE, 2, G_TYPE_FILE, G_TYPE_BOOLEAN);
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = pp_start_page_dispose;
+  widget_class->grab_focus = pp_start_page_grab_focus;
+  signals[BEGIN] = g_signal_new ("begin", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL,
+                                 NULL, NULL, G_TYPE_NONE, 1, G_TYPE_POINTER);
+  signals[OPEN] = g_signal_new ("open", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL,
+                                NULL, NULL, G_TYPE_NONE, 2, G_TYPE_FILE, G_TYPE_BOOLEAN);
+  g_type_ensure (PP_TYPE_NEW_PANEL_FORM);
+  g_type_ensure (PP_TYPE_WRAP_LAYOUT);
+  gtk_widget_class_set_template_from_resource (widget_class,
+                                               "/org/petalpane/Petalpane/start-page.ui");
+  gtk_widget_class_bind_template_child (widget_class, PpStartPage, form);
+  gtk_widget_class_bind_template_child (widget_class, PpStartPage, recent);
+  gtk_widget_class_bind_template_child (widget_class, PpStartPage, no_recent);
+  gtk_widget_class_bind_template_child (widget_class, PpStartPage, samples);
+  gtk_widget_class_bind_template_child (widget_class, PpStartPage, samples_part);
+  gtk_widget_class_bind_template_callback (widget_class, begin_cb);
 }
 
 static void
 pp_start_page_init (PpStartPage *self)
 {
+  GtkRecentManager *manager = gtk_recent_manager_get_default ();
+
+  gtk_widget_init_template (GTK_WIDGET (self));
+  show_samples (self);
+  show_recent (self, manager);
+  g_signal_connect_object (manager, "changed", G_CALLBACK (show_recent), self, G_CONNECT_SWAPPED);
 }

@@ -1,0 +1,24 @@
+/* em.h: the size of the text, so that what is drawn by hand grows with it.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include <gtk/gtk.h>
+
+G_BEGIN_DECLS
+
+/* px of the widget's font, as CSS has it. */
+static inline double
+pp_em_of (GtkWidget *widget)
+{
+  PangoContext *pango = gtk_widget_get_pango_context (widget);
+  const PangoFontDescription *font = pango_context_get_font_description (pango);
+  double size = (double) pango_font_description_get_size (font) / PANGO_SCALE;
+
+  if (pango_font_description_get_size_is_absolute (font))
+    return size;
+  return size * pango_cairo_context_get_resolution (pango) / 72;
+}
+
+G_END_DECLS

@@ -1,0 +1,284 @@
+/* sketch.c: small pictures of our own.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Each is drawn in a frame of its own, in units of which WIDTH and HEIGHT make the whole picture.
+ */
+#include "config.h"
+
+#include "desk/sketch.h"
+
+#include "desk/em.h"
+#include "desk/palette.h"
+
+struct _PpSketch
+{
+  GtkWidget    parent_instance;
+  PpSketchKind kind;
+};
+
+G_DEFINE_FINAL_TYPE (PpSketch, pp_sketch, GTK_TYPE_WIDGET)
+
+G_DEFINE_ENUM_TYPE (PpSketchKind, pp_sketch_kind,
+                    G_DEFINE_ENUM_VALUE (PP_SKETCH_NONE, "none"),
+                    G_DEFINE_ENUM_VALUE (PP_SKETCH_WALL, "wall"),
+                    G_DEFINE_ENUM_VALUE (PP_SKETCH_WINDOW, "window"),
+                    G_DEFINE_ENUM_VALUE (PP_SKETCH_RECTANGLE, "rectangle"),
+                    G_DEFINE_ENUM_VALUE (PP_SKETCH_OVAL, "oval"),
+                    G_DEFINE_ENUM_VALUE (PP_SKETCH_ARCH, "arch"))
+
+#define LINE 0.09 /* of the text's size */
+#define N_PETALS 8
+
+/* Of each kind, in the text's size. */
+static const struct
+{
+  double width;
+  double height;
+} sizes[] = {
+  [PP_SKETCH_NONE] = { 0, 0 },        [PP_SKETCH_WALL] = { 9, 5.6 },
+  [PP_SKETCH_WINDOW] = { 9, 5.6 },    [PP_SKETCH_RECTANGLE] = { 2.4, 2.8 },
+  [PP_SKETCH_OVAL] = { 2.4, 2.8 },    [PP_SKETCH_ARCH] = { 2.4, 2.8 },
+};
+
+static void
+set_colour (cairo_t       *cr,
+            const GdkRGBA *colour,
+            double         alpha)
+{
+  pp_palette_set (cr, colour, alpha);
+}
+
+static void
+stroke (cairo_t         *cr,
+        const PpPalette *palette)
+{
+  set_colour (cr, &palette->ink, 0.85);
+  cairo_stroke (cr);
+}
+
+/* What is on the path: glass, a breath of the accent, with its edge. */
+static void
+fill_glass (cairo_t         *cr,
+            const PpPalette *palette)
+{
+  set_colour (cr, &palette->accent, 0.13);
+  cairo_fill_preserve (cr);
+  stroke (cr, palette);
+}
+
+static void
+draw_flower (cairo_t         *cr,
+             const PpPalette *palette,
+             double           x,
+             double           y,
+             double           size)
+{
+  cairo_save (cr);
+  cairo_translate (cr, x, y);
+  set_colour (cr, &palette->accent, 0.75);
+  for (guint i = 0; i < N_PETALS; i++)
+    {
+      cairo_save (cr);
+      cairo_rotate (cr, 2 * G_PI * i / N_PETALS);
+      cairo_translate (cr, size * 0.62, 0);
+      cairo_scale (cr, size * 0.4, size * 0.2);
+      cairo_arc (cr, 0, 0, 1, 0, 2 * G_PI);
+      cairo_restore (cr);
+      cairo_fill (cr);
+    }
+  cairo_arc (cr, 0, 0, size * 0.24, 0, 2 * G_PI);
+  set_colour (cr, &palette->caution, 0.9);
+  cairo_fill (cr);
+  cairo_restore (cr);
+}
+
+/* A panel 2 wide and 2.7 high whose wire meets at (x, y). */
+static void
+draw_panel (cairo_t         *cr,
+            const PpPalette *palette,
+            double           x,
+            double           y)
+{
+  cairo_move_to (cr, x - 0.5, y + 0.75);
+  cairo_line_to (cr, x, y);
+  cairo_line_to (cr, x + 0.5, y + 0.75);
+  stroke (cr, palette);
+  cairo_arc (cr, x, y, LINE * 1.3, 0, 2 * G_PI);
+  set_colour (cr, &palette->ink, 1);
+  cairo_fill (cr);
+  cairo_rectangle (cr, x - 1, y + 0.35, 2, 2.7);
+  fill_glass (cr, palette);
+  set_colour (cr, &palette->done, 0.9);
+  cairo_move_to (cr, x - 0.35, y + 2.6);
+  cairo_curve_to (cr, x - 0.3, y + 2, x - 0.2, y + 1.6, x - 0.35, y + 1.15);
+  cairo_move_to (cr, x - 0.3, y + 2.6);
+  cairo_curve_to (cr, x, y + 2.3, x + 0.3, y + 2.1, x + 0.4, y + 1.8);
+  cairo_stroke (cr);
+  draw_flower (cr, palette, x - 0.35, y + 1.1, 0.5);
+  draw_flower (cr, palette, x + 0.42, y + 1.7, 0.38);
+}
+
+/* Seen across a room: the panel over a low shelf with a jug. */
+static void
+draw_wall (cairo_t         *cr,
+           const PpPalette *palette)
+{
+  set_colour (cr, &palette->line, 0.28);
+  cairo_rectangle (cr, 0.2, 0.2, 8.6, 4.4);
+  cairo_fill (cr);
+  draw_panel (cr, palette, 4.5, 0.75);
+  cairo_move_to (cr, 0.2, 4.6);
+  cairo_line_to (cr, 8.8, 4.6);
+  stroke (cr, palette);
+  cairo_move_to (cr, 6.75, 3.2);
+  cairo_curve_to (cr, 6.35, 3.7, 6.3, 4.2, 6.6, 4.6);
+  cairo_line_to (cr, 7.5, 4.6);
+  cairo_curve_to (cr, 7.8, 4.2, 7.75, 3.7, 7.35, 3.2);
+  cairo_close_path (cr);
+  set_colour (cr, &palette->caution, 0.25);
+  cairo_fill_preserve (cr);
+  stroke (cr, palette);
+  cairo_arc (cr, 7.7, 3.85, 0.36, -G_PI / 2.2, G_PI / 2.4);
+  stroke (cr, palette);
+  cairo_rectangle (cr, 0.9, 4.2, 1.5, 0.4);
+  stroke (cr, palette);
+  cairo_rectangle (cr, 1.15, 3.85, 1.2, 0.35);
+  stroke (cr, palette);
+}
+
+/* A sash with the sky in it and the panel hung before it. */
+static void
+draw_window (cairo_t         *cr,
+             const PpPalette *palette)
+{
+  cairo_rectangle (cr, 1.9, 0.3, 5.2, 4.1);
+  set_colour (cr, &palette->note, 0.16);
+  cairo_fill_preserve (cr);
+  stroke (cr, palette);
+  cairo_rectangle (cr, 2.15, 0.55, 4.7, 3.6);
+  stroke (cr, palette);
+  cairo_move_to (cr, 2.15, 3.3);
+  cairo_curve_to (cr, 3.3, 2.6, 4.2, 3.4, 5, 3);
+  cairo_curve_to (cr, 5.8, 2.6, 6.4, 2.9, 6.85, 3.1);
+  set_colour (cr, &palette->done, 0.7);
+  cairo_stroke (cr);
+  cairo_arc (cr, 6.1, 1.3, 0.4, 0, 2 * G_PI);
+  set_colour (cr, &palette->caution, 0.45);
+  cairo_fill (cr);
+  cairo_rectangle (cr, 1.5, 4.4, 6, 0.3);
+  set_colour (cr, &palette->line, 0.5);
+  cairo_fill_preserve (cr);
+  stroke (cr, palette);
+  draw_panel (cr, palette, 4.5, 0.65);
+}
+
+static void
+draw_rectangle (cairo_t         *cr,
+                const PpPalette *palette)
+{
+  cairo_rectangle (cr, 0.25, 0.15, 1.9, 2.5);
+  fill_glass (cr, palette);
+}
+
+static void
+draw_oval (cairo_t         *cr,
+           const PpPalette *palette)
+{
+  cairo_save (cr);
+  cairo_translate (cr, 1.2, 1.4);
+  cairo_scale (cr, 0.95, 1.25);
+  cairo_arc (cr, 0, 0, 1, 0, 2 * G_PI);
+  cairo_restore (cr);
+  fill_glass (cr, palette);
+}
+
+static void
+draw_arch (cairo_t         *cr,
+           const PpPalette *palette)
+{
+  cairo_move_to (cr, 0.25, 2.65);
+  cairo_save (cr);
+  cairo_translate (cr, 1.2, 0.9);
+  cairo_scale (cr, 0.95, 0.75);
+  cairo_arc (cr, 0, 0, 1, G_PI, 2 * G_PI);
+  cairo_restore (cr);
+  cairo_line_to (cr, 2.15, 2.65);
+  cairo_close_path (cr);
+  fill_glass (cr, palette);
+}
+
+typedef void (*DrawFunc) (cairo_t         *cr,
+                          const PpPalette *palette);
+
+static const DrawFunc drawings[] = {
+  [PP_SKETCH_WALL] = draw_wall,           [PP_SKETCH_WINDOW] = draw_window,
+  [PP_SKETCH_RECTANGLE] = draw_rectangle, [PP_SKETCH_OVAL] = draw_oval,
+  [PP_SKETCH_ARCH] = draw_arch,
+};
+
+static void
+pp_sketch_measure (GtkWidget      *widget,
+                   GtkOrientation  orientation,
+                   int             for_size,
+                   int            *minimum,
+                   int            *natural,
+                   int            *minimum_baseline,
+                   int            *natural_baseline)
+{
+  PpSketchKind kind = PP_SKETCH (widget)->kind;
+  double ems = orientation == GTK_ORIENTATION_HORIZONTAL ? sizes[kind].width : sizes[kind].height;
+
+  *minimum = *natural = (int) ceil (ems * pp_em_of (widget));
+}
+
+static void
+pp_sketch_snapshot (GtkWidget   *widget,
+                    GtkSnapshot *snapshot)
+{
+  PpSketchKind kind = PP_SKETCH (widget)->kind;
+  float width = (float) gtk_widget_get_width (widget);
+  float height = (float) gtk_widget_get_height (widget);
+  PpPalette palette;
+  double em = pp_em_of (widget);
+  cairo_t *cr;
+
+  if (kind == PP_SKETCH_NONE)
+    return;
+  palette = pp_palette_of (widget);
+  cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
+  cairo_translate (cr, ((double) width - sizes[kind].width * em) / 2,
+                   ((double) height - sizes[kind].height * em) / 2);
+  cairo_scale (cr, em, em);
+  cairo_set_line_width (cr, LINE);
+  cairo_set_line_cap (cr, CAIRO_LINE_CAP_ROUND);
+  cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
+  drawings[kind] (cr, &palette);
+  cairo_destroy (cr);
+}
+
+static void
+pp_sketch_class_init (PpSketchClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  widget_class->measure = pp_sketch_measure;
+  widget_class->snapshot = pp_sketch_snapshot;
+  gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_PRESENTATION);
+  gtk_widget_class_set_css_name (widget_class, "pp-sketch");
+}
+
+static void
+pp_sketch_init (PpSketch *self)
+{
+}
+
+void
+pp_sketch_set_kind (PpSketch     *self,
+                    PpSketchKind  kind)
+{
+  g_return_if_fail (PP_IS_SKETCH (self));
+  self->kind = kind;
+  gtk_widget_set_visible (GTK_WIDGET (self), kind != PP_SKETCH_NONE);
+  gtk_widget_queue_resize (GTK_WIDGET (self));
+}
