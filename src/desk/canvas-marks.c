@@ -263,7 +263,7 @@ draw_chosen_glass (PpCanvas        *self,
   draw_length (self, cr, palette, pp_box_width (box),
                (PpPoint) { to_px (self, middle.x, 0).x, to_px (self, 0, box.y1).y + 24 });
   draw_length (self, cr, palette, pp_box_height (box),
-               (PpPoint) { to_px (self, box.x1, 0).x + 42, to_px (self, 0, middle.y).y });
+               (PpPoint) { to_px (self, box.x0, 0).x - 42, to_px (self, 0, middle.y).y });
 }
 
 static void

@@ -8,6 +8,7 @@
  * canvas-marks.c      what is drawn over the pieces: chosen, pins, wire that shows, heights, glue
  * canvas-pointer.c    press, drag, scroll, drop
  * canvas-drag.c       what a drag does to the panel
+ * canvas-places.c     where things are: the chosen, findings, a piece put down
  * canvas-keys.c       arrows and the way from piece to piece
  * canvas-children.c   a child widget a placement, for focus and assistive technology
  */
@@ -85,11 +86,11 @@ struct _PpCanvas
   char          *focused;      /* id of the piece that has or last had the focus */
 };
 
+#define PP_CANVAS_MARGIN 48 /* px about the glass when it is fitted */
+
 /* canvas.c */
 void      pp_canvas_set_zoom        (PpCanvas *self, PpZoom zoom, gboolean is_fitted);
 PpBox     pp_canvas_get_glass_box   (PpCanvas *self);
-/* Lays a piece of the tray with its origin at `mm`, chosen and with the focus. */
-void      pp_canvas_put             (PpCanvas *self, const char *piece, PpPoint mm);
 
 /* canvas-layers.c */
 void      pp_canvas_drop_layers     (PpCanvas *self);
@@ -124,6 +125,10 @@ void      pp_canvas_drag_end        (PpCanvas *self);
 void      pp_canvas_drag_cancel     (PpCanvas *self);
 /* Where the pressed thing may be taken hold of: the cursor's name. */
 const char *pp_canvas_get_cursor    (PpCanvas *self, PpPoint px);
+
+/* canvas-places.c */
+/* Lays a piece of the tray with its origin at `mm`, chosen and with the focus. */
+void      pp_canvas_put             (PpCanvas *self, const char *piece, PpPoint mm);
 
 /* canvas-keys.c */
 void      pp_canvas_add_keys        (PpCanvas *self);
