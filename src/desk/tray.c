@@ -1,57 +1,139 @@
-/* tray.c: to be filled.
+/* tray.c: the wooden tray.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Follows the document; the compartments are the row's (tray-row.c).
  */
 #include "config.h"
 
 #include "desk/tray.h"
 
+#include "desk/tray-row.h"
+
 struct _PpTray
 {
-  GtkWidget parent_instance;
+  GtkWidget          parent_instance;
+  PpDocument        *document;
+
+  GtkStack          *stack;
+  GtkScrolledWindow *scroller;
+  PpTrayRow         *row;
 };
 
 G_DEFINE_FINAL_TYPE (PpTray, pp_tray, GTK_TYPE_WIDGET)
 
+enum
+{
+  PLACE,
+  N_SIGNALS,
+};
+
+static guint signals[N_SIGNALS];
+
+static void
+changed_cb (PpDocument *document,
+            PpTray     *self)
+{
+  const PpPanel *panel = pp_document_get_panel (document);
+
+  pp_tray_row_show (self->row, panel, pp_document_get_gallery (document));
+  gtk_stack_set_visible_child_name (self->stack, panel->tray->len > 0 ? "pieces" : "empty");
+}
+
+/* A wheel goes sideways here, whichever way it turns. */
+static gboolean
+scroll_cb (GtkEventControllerScroll *controller,
+           double                    dx,
+           double                    dy,
+           PpTray                   *self)
+{
+  GtkAdjustment *across = gtk_scrolled_window_get_hadjustment (self->scroller);
+  double page = gtk_adjustment_get_page_size (across);
+  gboolean rtl = gtk_widget_get_direction (GTK_WIDGET (self)) == GTK_TEXT_DIR_RTL;
+
+  if (gtk_event_controller_scroll_get_unit (controller) != GDK_SCROLL_UNIT_WHEEL || dy == 0)
+    return FALSE;
+  gtk_adjustment_set_value (across,
+                            gtk_adjustment_get_value (across)
+                            + (rtl ? -dy : dy) * pow (page, 2.0 / 3));
+  return TRUE;
+}
+
+static void
+place_action (GtkWidget  *widget,
+              const char *name,
+              GVariant   *piece)
+{
+  g_signal_emit (widget, signals[PLACE], 0, g_variant_get_string (piece, NULL));
+}
+
+static void
+let_go (PpTray *self)
+{
+  if (self->document != NULL)
+    g_signal_handlers_disconnect_by_data (self->document, self);
+  g_clear_object (&self->document);
+}
+
+static void
+pp_tray_dispose (GObject *object)
+{
+  let_go (PP_TRAY (object));
+  gtk_widget_dispose_template (GTK_WIDGET (object), PP_TYPE_TRAY);
+  G_OBJECT_CLASS (pp_tray_parent_class)->dispose (object);
+}
+
 static void
 pp_tray_class_init (PpTrayClass *klass)
 {
-  gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (klass), GTK_TYPE_BIN_LAYOUT);
-  g_signal_new ("place", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
-                G_TYPE_NONE, 1, G_TYPE_STRING);
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = pp_tray_dispose;
+  signals[PLACE] = g_signal_new ("place", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL,
+                                 NULL, NULL, G_TYPE_NONE, 1, G_TYPE_STRING);
+  g_type_ensure (PP_TYPE_TRAY_ROW);
+  gtk_widget_class_set_template_from_resource (widget_class, "/org/petalpane/Petalpane/tray.ui");
+  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
+  gtk_widget_class_set_css_name (widget_class, "pp-tray");
+  gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
+  gtk_widget_class_bind_template_child (widget_class, PpTray, stack);
+  gtk_widget_class_bind_template_child (widget_class, PpTray, scroller);
+  gtk_widget_class_bind_template_child (widget_class, PpTray, row);
+  gtk_widget_class_bind_template_callback (widget_class, scroll_cb);
+  gtk_widget_class_install_action (widget_class, "tray.place", "s", place_action);
 }
 
 static void
 pp_tray_init (PpTray *self)
 {
+  gtk_widget_init_template (GTK_WIDGET (self));
+  pp_tray_row_set_adjustment (self->row, gtk_scrolled_window_get_hadjustment (self->scroller));
 }
 
 void
-pp_tray_set_document (PpTray *self,
+pp_tray_set_document (PpTray     *self,
                       PpDocument *document)
 {
-}
+  g_return_if_fail (PP_IS_TRAY (self));
+  g_return_if_fail (document == NULL || PP_IS_DOCUMENT (document));
 
-G_DEFINE_BOXED_TYPE (PpPieceDrag, pp_piece_drag, pp_piece_drag_copy, pp_piece_drag_free)
-
-PpPieceDrag *
-pp_piece_drag_copy (const PpPieceDrag *self)
-{
-  PpPieceDrag *copy = g_new (PpPieceDrag, 1);
-
-  *copy = (PpPieceDrag) { g_strdup (self->piece), self->grip };
-  return copy;
-}
-
-void
-pp_piece_drag_free (PpPieceDrag *self)
-{
-  g_free (self->piece);
-  g_free (self);
+  let_go (self);
+  if (document == NULL)
+    {
+      pp_tray_row_clear (self->row);
+      return;
+    }
+  self->document = g_object_ref (document);
+  g_signal_connect (document, "changed", G_CALLBACK (changed_cb), self);
+  changed_cb (document, self);
 }
 
 void
 pp_tray_set_scale (PpTray *self,
                    double  scale)
 {
+  g_return_if_fail (PP_IS_TRAY (self));
+
+  if (scale > 0)
+    pp_tray_row_set_scale (self->row, scale);
 }

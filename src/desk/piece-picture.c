@@ -1,0 +1,181 @@
+/* piece-picture.c: a piece of the tray as a picture.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "config.h"
+
+#include "desk/piece-picture.h"
+
+#include "art/draw.h"
+
+#define LONG 1.4      /* as high as wide: lies down where it would not fit upright */
+#define UNUSUAL 2.0   /* times what is usual */
+
+static gboolean
+is_long (PpBox box)
+{
+  return pp_box_height (box) > LONG * pp_box_width (box);
+}
+
+PpPieceSpan
+pp_piece_span (const PpPiece *piece)
+{
+  PpBox box = pp_outline_get_box (piece->outline);
+  double width = pp_box_width (box), height = pp_box_height (box);
+
+  return is_long (box) ? (PpPieceSpan) { width, height } : (PpPieceSpan) { height, width };
+}
+
+static int
+compare_lengths (const void *a,
+                 const void *b)
+{
+  double x = *(const double *) a, y = *(const double *) b;
+
+  return (x > y) - (x < y);
+}
+
+/* The largest, but no more than a few times the middle one. Sorts. */
+static double
+get_usual (double *lengths,
+           guint   n)
+{
+  qsort (lengths, n, sizeof *lengths, compare_lengths);
+  return fmin (lengths[n - 1], UNUSUAL * lengths[n / 2]);
+}
+
+PpPieceSpan
+pp_piece_span_of_tray (GPtrArray *tray)
+{
+  guint n = tray->len;
+  g_autofree double *across = g_new (double, n);
+  g_autofree double *along = g_new (double, n);
+
+  g_return_val_if_fail (n > 0, ((PpPieceSpan) { 1, 1 }));
+
+  for (guint i = 0; i < n; i++)
+    {
+      PpPieceSpan span = pp_piece_span (g_ptr_array_index (tray, i));
+
+      across[i] = span.across;
+      along[i] = span.along;
+    }
+  return (PpPieceSpan) { get_usual (across, n), get_usual (along, n) };
+}
+
+static PpBox
+scale_box (PpBox    box,
+           double   scale,
+           gboolean turned)
+{
+  if (turned)
+    box = (PpBox) { -box.y1, box.x0, -box.y0, box.x1 };
+  return (PpBox) { box.x0 * scale, box.y0 * scale, box.x1 * scale, box.y1 * scale };
+}
+
+PpPieceLie
+pp_piece_lie (const PpPiece *piece,
+              PpPieceSpan    tray,
+              double         width,
+              double         height,
+              double         least)
+{
+  PpBox box = pp_outline_get_box (piece->outline);
+  double wide = pp_box_width (box), high = pp_box_height (box);
+  double scale = fmin (height / tray.across, width / tray.along);
+  PpPieceLie lie;
+
+  scale = fmax (scale, least / fmax (wide, high));
+  lie.turned = is_long (box) && high * scale > height;
+  scale = fmin (scale, width / (lie.turned ? high : wide));
+  lie.scale = fmin (scale, height / (lie.turned ? wide : high));
+  lie.box = scale_box (box, lie.scale, lie.turned);
+  return lie;
+}
+
+PpPoint
+pp_piece_lie_to_piece (const PpPieceLie *self,
+                       PpPoint           px)
+{
+  double x = CLAMP (px.x, self->box.x0, self->box.x1) / self->scale;
+  double y = CLAMP (px.y, self->box.y0, self->box.y1) / self->scale;
+
+  return self->turned ? (PpPoint) { y, -x } : (PpPoint) { x, y };
+}
+
+/* Of outline, art and shadow. */
+static PpBox
+get_box (const PpPiece *piece,
+         PpArt         *art,
+         double         height)
+{
+  PpBox box = pp_outline_get_box (piece->outline);
+
+  if (art != NULL)
+    box = pp_box_union (box, pp_art_get_box (art));
+  return pp_box_grow (box, pp_draw_get_shadow_reach (height));
+}
+
+static void
+draw (cairo_t       *cr,
+      const PpPiece *piece,
+      PpArt         *art,
+      gboolean       turned,
+      double         height)
+{
+  PpPlacement placement = { .rotation = turned ? 90 : 0 };
+  g_autoptr (PpOutline) outline = pp_place_outline (piece, &placement);
+  /* As much of a body as is asked for. */
+  PpBody body = { .piece = piece, .outline = outline, .frame = pp_frame_of (&placement) };
+
+  pp_draw_shadow (cr, &body, height);
+  pp_draw_body (cr, &body, art);
+}
+
+cairo_surface_t *
+pp_piece_picture (const PpPiece *piece,
+                  PpArt         *art,
+                  double         scale,
+                  gboolean       turned,
+                  double         height,
+                  int            factor,
+                  PpPoint       *origin)
+{
+  PpBox box = scale_box (get_box (piece, art, height), scale, turned);
+  int x = (int) floor (box.x0), y = (int) floor (box.y0);
+  int width = (int) ceil (box.x1) - x, height_px = (int) ceil (box.y1) - y;
+  cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, width * factor,
+                                                         height_px * factor);
+  cairo_t *cr = cairo_create (surface);
+
+  cairo_scale (cr, factor, factor);
+  cairo_translate (cr, -x, -y);
+  cairo_scale (cr, scale, scale);
+  draw (cr, piece, art, turned, height);
+  cairo_destroy (cr);
+  *origin = (PpPoint) { -x, -y };
+  return surface;
+}
+
+GdkPaintable *
+pp_piece_paintable (cairo_surface_t *picture,
+                    int              factor)
+{
+  int width = cairo_image_surface_get_width (picture);
+  int height = cairo_image_surface_get_height (picture);
+  gsize stride = (gsize) cairo_image_surface_get_stride (picture);
+  graphene_size_t size = GRAPHENE_SIZE_INIT ((float) width / factor, (float) height / factor);
+  g_autoptr (GtkSnapshot) snapshot = gtk_snapshot_new ();
+  g_autoptr (GBytes) bytes = NULL;
+  g_autoptr (GdkTexture) texture = NULL;
+
+  cairo_surface_flush (picture);
+  bytes = g_bytes_new_with_free_func (cairo_image_surface_get_data (picture),
+                                      (gsize) height * stride,
+                                      (GDestroyNotify) cairo_surface_destroy,
+                                      cairo_surface_reference (picture));
+  texture = gdk_memory_texture_new (width, height, GDK_MEMORY_DEFAULT, bytes, stride);
+  gtk_snapshot_append_texture (snapshot, texture,
+                               &GRAPHENE_RECT_INIT (0, 0, size.width, size.height));
+  return gtk_snapshot_to_paintable (snapshot, &size);
+}

@@ -1,0 +1,340 @@
+/* tray-compartment.c: one compartment of the tray.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A tray may have thousands, so a compartment is one widget without children: it writes its two
+ * lines by itself and draws its piece only when it comes into sight.
+ */
+#include "config.h"
+
+#include "desk/tray-compartment.h"
+
+#include "desk/palette.h"
+#include "desk/tray-words.h"
+
+#define PICTURE_LEAST 36   /* px high, and so many lines of text more */
+#define PICTURE_LINES 2.4
+#define PICTURE_LENGTH 2.6 /* times its height, at the most */
+#define LEAST_LINES 1.6    /* lines of text: what is smaller is not told apart */
+#define LEAST_CHARS 11
+#define MOST_CHARS 24      /* a longer name is cut short; the tooltip has it whole */
+#define GAP 3              /* px between picture and words */
+#define GONE 0.25          /* how much is seen of a piece of which none is left */
+
+struct _PpTrayCompartment
+{
+  GtkWidget        parent_instance;
+  const PpPiece   *piece;
+  PpArt           *art;
+  PpPieceSpan      tray;
+  guint            placed;
+  PpUnits          units;
+  char            *words;   /* for those who hear them; NULL: not yet said */
+  cairo_surface_t *picture; /* NULL: not drawn yet */
+  PpPoint          origin;  /* of the piece in the picture */
+  double           scale;   /* of the picture */
+  int              factor;
+};
+
+G_DEFINE_FINAL_TYPE (PpTrayCompartment, pp_tray_compartment, GTK_TYPE_WIDGET)
+
+typedef struct
+{
+  int line;
+  int character;
+  int picture; /* height */
+} Sizes;
+
+static Sizes
+get_sizes (PpTrayCompartment *self)
+{
+  PangoContext *context = gtk_widget_get_pango_context (GTK_WIDGET (self));
+  PangoFontMetrics *metrics = pango_context_get_metrics (context, NULL, NULL);
+  Sizes sizes;
+
+  sizes.line = PANGO_PIXELS_CEIL (pango_font_metrics_get_height (metrics));
+  sizes.character = PANGO_PIXELS_CEIL (pango_font_metrics_get_approximate_char_width (metrics));
+  sizes.picture = PICTURE_LEAST + (int) (PICTURE_LINES * sizes.line);
+  pango_font_metrics_unref (metrics);
+  return sizes;
+}
+
+static PangoLayout *
+make_layout (PpTrayCompartment *self,
+             const char        *text,
+             gboolean           is_name)
+{
+  PangoLayout *layout = gtk_widget_create_pango_layout (GTK_WIDGET (self), text);
+  PangoAttrList *attributes = pango_attr_list_new ();
+
+  if (is_name)
+    pango_attr_list_insert (attributes, pango_attr_weight_new (PANGO_WEIGHT_MEDIUM));
+  else
+    pango_attr_list_insert (attributes, pango_attr_font_features_new ("tnum=1"));
+  pango_layout_set_attributes (layout, attributes);
+  pango_attr_list_unref (attributes);
+  pango_layout_set_single_paragraph_mode (layout, TRUE);
+  return layout;
+}
+
+static int
+measure_text (PpTrayCompartment *self,
+              const char        *text,
+              gboolean           is_name)
+{
+  g_autoptr (PangoLayout) layout = make_layout (self, text, is_name);
+  int width;
+
+  pango_layout_get_pixel_size (layout, &width, NULL);
+  return width;
+}
+
+static PpPieceLie
+get_lie (PpTrayCompartment *self,
+         const Sizes       *sizes)
+{
+  return pp_piece_lie (self->piece, self->tray, PICTURE_LENGTH * sizes->picture, sizes->picture,
+                       LEAST_LINES * sizes->line);
+}
+
+/* Wide enough for all that its count will say as pieces come and go. */
+static int
+measure_width (PpTrayCompartment *self,
+               const Sizes       *sizes)
+{
+  g_autofree char *left = pp_tray_words_left (self->piece->count, 0);
+  g_autofree char *none = pp_tray_words_left (self->piece->count, self->piece->count);
+  int picture = (int) ceil (pp_box_width (get_lie (self, sizes).box));
+  int width = MIN (measure_text (self, pp_tray_words_name (self->piece), TRUE),
+                   MOST_CHARS * sizes->character);
+
+  width = MAX (width, MAX (measure_text (self, left, FALSE), measure_text (self, none, FALSE)));
+  return MAX (MAX (width, picture), LEAST_CHARS * sizes->character);
+}
+
+static void
+pp_tray_compartment_measure (GtkWidget      *widget,
+                             GtkOrientation  orientation,
+                             int             for_size,
+                             int            *minimum,
+                             int            *natural,
+                             int            *minimum_baseline,
+                             int            *natural_baseline)
+{
+  PpTrayCompartment *self = PP_TRAY_COMPARTMENT (widget);
+  Sizes sizes = get_sizes (self);
+
+  if (orientation == GTK_ORIENTATION_HORIZONTAL)
+    *minimum = *natural = measure_width (self, &sizes);
+  else
+    *minimum = *natural = sizes.picture + GAP + 2 * sizes.line;
+}
+
+static void
+drop_picture (PpTrayCompartment *self)
+{
+  g_clear_pointer (&self->picture, cairo_surface_destroy);
+}
+
+static void
+keep_picture (PpTrayCompartment *self,
+              const PpPieceLie  *lie)
+{
+  int factor = gtk_widget_get_scale_factor (GTK_WIDGET (self));
+
+  if (self->picture != NULL && self->scale == lie->scale && self->factor == factor)
+    return;
+  drop_picture (self);
+  self->scale = lie->scale;
+  self->factor = factor;
+  self->picture = pp_piece_picture (self->piece, self->art, lie->scale, lie->turned,
+                                    self->piece->thickness, factor, &self->origin);
+  cairo_surface_set_device_scale (self->picture, factor, factor);
+}
+
+/* Where the piece's origin is, px: the box round it is in the middle of the room for it. */
+static PpPoint
+get_origin (PpTrayCompartment *self,
+            const Sizes       *sizes,
+            const PpPieceLie  *lie)
+{
+  PpPoint middle = pp_box_middle (lie->box);
+
+  return (PpPoint) { round (gtk_widget_get_width (GTK_WIDGET (self)) / 2.0 - middle.x),
+                     round (sizes->picture / 2.0 - middle.y) };
+}
+
+static void
+snapshot_picture (PpTrayCompartment *self,
+                  GtkSnapshot       *snapshot,
+                  const Sizes       *sizes)
+{
+  PpPieceLie lie = get_lie (self, sizes);
+  PpPoint origin = get_origin (self, sizes, &lie);
+  cairo_t *cr;
+  double x, y;
+
+  keep_picture (self, &lie);
+  x = origin.x - self->origin.x;
+  y = origin.y - self->origin.y;
+  cr = gtk_snapshot_append_cairo (
+    snapshot, &GRAPHENE_RECT_INIT ((float) x, (float) y,
+                                   (float) cairo_image_surface_get_width (self->picture) / self->factor,
+                                   (float) cairo_image_surface_get_height (self->picture) / self->factor));
+  cairo_set_source_surface (cr, self->picture, x, y);
+  cairo_paint_with_alpha (cr, self->placed < self->piece->count ? 1 : GONE);
+  cairo_destroy (cr);
+}
+
+static void
+snapshot_text (PpTrayCompartment *self,
+               GtkSnapshot       *snapshot,
+               const char        *text,
+               gboolean           is_name,
+               int                y)
+{
+  g_autoptr (PangoLayout) layout = make_layout (self, text, is_name);
+  GdkRGBA colour;
+
+  gtk_style_context_get_color (gtk_widget_get_style_context (GTK_WIDGET (self)), &colour);
+  pango_layout_set_width (layout, gtk_widget_get_width (GTK_WIDGET (self)) * PANGO_SCALE);
+  pango_layout_set_alignment (layout, PANGO_ALIGN_CENTER);
+  pango_layout_set_ellipsize (layout, PANGO_ELLIPSIZE_END);
+  gtk_snapshot_save (snapshot);
+  gtk_snapshot_translate (snapshot, &GRAPHENE_POINT_INIT (0, (float) y));
+  gtk_snapshot_append_layout (snapshot, layout, &colour);
+  gtk_snapshot_restore (snapshot);
+}
+
+static void
+pp_tray_compartment_snapshot (GtkWidget   *widget,
+                              GtkSnapshot *snapshot)
+{
+  PpTrayCompartment *self = PP_TRAY_COMPARTMENT (widget);
+  Sizes sizes = get_sizes (self);
+  g_autofree char *left = pp_tray_words_left (self->piece->count, self->placed);
+  int y = sizes.picture + GAP;
+
+  snapshot_picture (self, snapshot, &sizes);
+  snapshot_text (self, snapshot, pp_tray_words_name (self->piece), TRUE, y);
+  snapshot_text (self, snapshot, left, FALSE, y + sizes.line);
+}
+
+static void
+place_action (GtkWidget  *widget,
+              const char *name,
+              GVariant   *parameter)
+{
+  gtk_widget_activate_action (widget, "tray.place", "s", PP_TRAY_COMPARTMENT (widget)->piece->id);
+}
+
+static void
+pp_tray_compartment_finalize (GObject *object)
+{
+  PpTrayCompartment *self = PP_TRAY_COMPARTMENT (object);
+
+  drop_picture (self);
+  g_clear_pointer (&self->piece, pp_piece_unref);
+  g_clear_pointer (&self->art, pp_art_unref);
+  g_free (self->words);
+  G_OBJECT_CLASS (pp_tray_compartment_parent_class)->finalize (object);
+}
+
+static void
+pp_tray_compartment_class_init (PpTrayCompartmentClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+  static const guint keys[] = { GDK_KEY_Return, GDK_KEY_KP_Enter, GDK_KEY_ISO_Enter, GDK_KEY_space,
+                                GDK_KEY_KP_Space };
+
+  G_OBJECT_CLASS (klass)->finalize = pp_tray_compartment_finalize;
+  widget_class->measure = pp_tray_compartment_measure;
+  widget_class->snapshot = pp_tray_compartment_snapshot;
+  gtk_widget_class_set_css_name (widget_class, "pp-compartment");
+  gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_LIST_ITEM);
+  gtk_widget_class_install_action (widget_class, "compartment.place", NULL, place_action);
+  for (guint i = 0; i < G_N_ELEMENTS (keys); i++)
+    gtk_widget_class_add_binding_action (widget_class, keys[i], 0, "compartment.place", NULL);
+}
+
+static void
+pp_tray_compartment_init (PpTrayCompartment *self)
+{
+  gtk_widget_set_focusable (GTK_WIDGET (self), TRUE);
+  gtk_widget_set_cursor_from_name (GTK_WIDGET (self), "grab");
+}
+
+GtkWidget *
+pp_tray_compartment_new (void)
+{
+  return g_object_new (PP_TYPE_TRAY_COMPARTMENT, NULL);
+}
+
+void
+pp_tray_compartment_set_piece (PpTrayCompartment *self,
+                               const PpPiece     *piece,
+                               PpArt             *art,
+                               PpPieceSpan        tray)
+{
+  g_return_if_fail (PP_IS_TRAY_COMPARTMENT (self) && piece != NULL);
+
+  if (self->piece == piece && self->art == art && self->tray.across == tray.across
+      && self->tray.along == tray.along)
+    return;
+  if (self->piece != piece || self->art != art)
+    drop_picture (self);
+  pp_piece_ref (piece);
+  g_clear_pointer (&self->piece, pp_piece_unref);
+  self->piece = piece;
+  if (art != NULL)
+    pp_art_ref (art);
+  g_clear_pointer (&self->art, pp_art_unref);
+  self->art = art;
+  self->tray = tray;
+  g_clear_pointer (&self->words, g_free);
+  gtk_widget_queue_resize (GTK_WIDGET (self));
+}
+
+void
+pp_tray_compartment_set_placed (PpTrayCompartment *self,
+                                guint              placed,
+                                PpUnits            units)
+{
+  g_return_if_fail (PP_IS_TRAY_COMPARTMENT (self) && self->piece != NULL);
+
+  if (self->words != NULL && self->placed == placed && self->units == units)
+    return;
+  self->placed = placed;
+  self->units = units;
+  g_free (self->words);
+  self->words = pp_tray_words_all (self->piece, placed, units);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, self->words,
+                                  -1);
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
+const PpPiece *
+pp_tray_compartment_get_piece (PpTrayCompartment *self)
+{
+  g_return_val_if_fail (PP_IS_TRAY_COMPARTMENT (self), NULL);
+  return self->piece;
+}
+
+PpArt *
+pp_tray_compartment_get_art (PpTrayCompartment *self)
+{
+  g_return_val_if_fail (PP_IS_TRAY_COMPARTMENT (self), NULL);
+  return self->art;
+}
+
+PpPoint
+pp_tray_compartment_get_grip (PpTrayCompartment *self,
+                              double             x,
+                              double             y)
+{
+  Sizes sizes = get_sizes (self);
+  PpPieceLie lie = get_lie (self, &sizes);
+  PpPoint origin = get_origin (self, &sizes, &lie);
+
+  return pp_piece_lie_to_piece (&lie, (PpPoint) { x - origin.x, y - origin.y });
+}

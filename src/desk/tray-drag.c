@@ -1,0 +1,67 @@
+/* tray-drag.c: a piece taken out of its compartment by the pointer.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "config.h"
+
+#include "desk/tray-drag.h"
+
+#include "desk/piece-picture.h"
+#include "desk/tray.h"
+
+#define LARGEST 800.0 /* px: a picture that follows the pointer is no larger */
+#define LIFTED 12.0   /* mm in the hand over the glass, for the shadow */
+
+G_DEFINE_BOXED_TYPE (PpPieceDrag, pp_piece_drag, pp_piece_drag_copy, pp_piece_drag_free)
+
+PpPieceDrag *
+pp_piece_drag_copy (const PpPieceDrag *self)
+{
+  PpPieceDrag *copy = g_new (PpPieceDrag, 1);
+
+  *copy = (PpPieceDrag) { g_strdup (self->piece), self->grip };
+  return copy;
+}
+
+void
+pp_piece_drag_free (PpPieceDrag *self)
+{
+  g_free (self->piece);
+  g_free (self);
+}
+
+static void
+set_icon (GtkDragSource     *source,
+          PpTrayCompartment *compartment,
+          PpPoint            grip,
+          double             scale)
+{
+  const PpPiece *piece = pp_tray_compartment_get_piece (compartment);
+  int factor = gtk_widget_get_scale_factor (GTK_WIDGET (compartment));
+  PpBox box = pp_outline_get_box (piece->outline);
+  PpPoint origin;
+  cairo_surface_t *picture;
+  g_autoptr (GdkPaintable) icon = NULL;
+
+  scale = fmin (scale, LARGEST / fmax (pp_box_width (box), pp_box_height (box)));
+  picture = pp_piece_picture (piece, pp_tray_compartment_get_art (compartment), scale, FALSE,
+                              LIFTED, factor, &origin);
+  icon = pp_piece_paintable (picture, factor);
+  cairo_surface_destroy (picture);
+  gtk_drag_source_set_icon (source, icon, (int) round (origin.x + grip.x * scale),
+                            (int) round (origin.y + grip.y * scale));
+}
+
+GdkContentProvider *
+pp_tray_drag_prepare (GtkDragSource     *source,
+                      PpTrayCompartment *compartment,
+                      double             x,
+                      double             y,
+                      double             scale)
+{
+  PpPieceDrag drag = { (char *) pp_tray_compartment_get_piece (compartment)->id,
+                       pp_tray_compartment_get_grip (compartment, x, y) };
+
+  set_icon (source, compartment, drag.grip, scale);
+  return gdk_content_provider_new_typed (PP_TYPE_PIECE_DRAG, &drag);
+}
