@@ -9,169 +9,13 @@
 #include "config.h"
 
 #include "desk/canvas-private.h"
-#include "desk/pin.h"
 #include "panel/edit.h"
 #include "panel/i18n.h"
 #include "panel/resize.h"
 
 #define THRESHOLD 4.0   /* px before a press becomes a drag */
-#define REACH 5.0       /* px within which thin things are met */
-#define HANDLE_REACH 9.0
 #define TURN_STEP 15.0  /* degrees, with Shift */
 #define MERGE "drag"
-
-static PpPoint
-to_mm (PpCanvas *self,
-       PpPoint   px)
-{
-  return pp_zoom_to_panel (&self->zoom, px);
-}
-
-static gboolean
-is_aslant (PpCanvas *self)
-{
-  return self->look.from_behind || self->look.sideways != 0;
-}
-
-/* The edges of the glass whose handle is at `px`. */
-static gboolean
-hit_glass_handle (PpCanvas *self,
-                  PpPoint   px,
-                  gboolean *right,
-                  gboolean *bottom)
-{
-  PpBox box = pp_canvas_get_glass_box (self);
-  PpPoint middle = pp_box_middle (box);
-  PpPoint on_right = pp_zoom_to_widget (&self->zoom, (PpPoint) { box.x1, middle.y });
-  PpPoint on_bottom = pp_zoom_to_widget (&self->zoom, (PpPoint) { middle.x, box.y1 });
-  PpPoint corner = pp_zoom_to_widget (&self->zoom, (PpPoint) { box.x1, box.y1 });
-
-  if (pp_document_get_chosen (self->document) != PP_CHOSEN_GLASS || is_aslant (self)
-      || pp_document_get_panel (self->document)->background->shape == PP_SHAPE_FREE)
-    return FALSE;
-  *right = pp_point_distance (px, on_right) <= HANDLE_REACH
-           || pp_point_distance (px, corner) <= HANDLE_REACH;
-  *bottom = pp_point_distance (px, on_bottom) <= HANDLE_REACH
-            || pp_point_distance (px, corner) <= HANDLE_REACH;
-  return *right || *bottom;
-}
-
-static gboolean
-hit_turn_handle (PpCanvas *self,
-                 PpPoint   px)
-{
-  PpPoint handle;
-
-  return pp_canvas_get_turn_handle (self, &handle)
-         && pp_point_distance (px, handle) <= HANDLE_REACH;
-}
-
-const char *
-pp_canvas_get_cursor (PpCanvas *self,
-                      PpPoint   px)
-{
-  gboolean right, bottom;
-  PpScene *scene = self->scene;
-  PpPoint mm = to_mm (self, px);
-  double reach = REACH / self->zoom.scale;
-
-  if (self->panning)
-    return "grab";
-  if (self->measuring)
-    return "crosshair";
-  if (scene == NULL)
-    return NULL;
-  if (pp_canvas_hit_pin (self, px) >= 0)
-    return "pointer";
-  if (hit_turn_handle (self, px))
-    return "alias";
-  if (hit_glass_handle (self, px, &right, &bottom))
-    return right && bottom ? "nwse-resize" : right ? "ew-resize" : "ns-resize";
-  if (pp_hit_body (scene, mm, reach) != PP_NO_INDEX || pp_hit_hole (scene, mm, reach) != PP_NO_INDEX)
-    return "grab";
-  return pp_hit_wire (scene, mm, reach) ? "pointer" : NULL;
-}
-
-/* Adds the pressed piece to what is chosen, or takes it out. */
-static void
-toggle_pressed (PpCanvas *self)
-{
-  const char * const *ids = pp_document_get_chosen_ids (self->document);
-  g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
-  g_auto (GStrv) next = NULL;
-
-  if (pp_document_get_chosen (self->document) == PP_CHOSEN_PLACEMENTS)
-    for (guint i = 0; ids[i] != NULL; i++)
-      if (!g_str_equal (ids[i], self->drag.pressed))
-        g_strv_builder_add (builder, ids[i]);
-  if (!self->drag.was_chosen)
-    g_strv_builder_add (builder, self->drag.pressed);
-  next = g_strv_builder_end (builder);
-  pp_document_choose (self->document, PP_CHOSEN_PLACEMENTS, (const char * const *) next);
-}
-
-static void
-press_piece (PpCanvas *self,
-             int       index)
-{
-  const char *id = self->scene->bodies[index]->placement->id;
-
-  self->drag.pressed = g_strdup (id);
-  self->drag.was_chosen = pp_document_get_chosen (self->document) == PP_CHOSEN_PLACEMENTS
-                          && pp_document_is_chosen (self->document, id);
-  self->drag.meant = PP_DRAG_MOVE;
-  if (self->drag.adds)
-    toggle_pressed (self);
-  else if (!self->drag.was_chosen)
-    {
-      pp_document_choose (self->document, PP_CHOSEN_PLACEMENTS, (const char *[]) { id, NULL });
-      pp_document_choose_groups (self->document);
-    }
-  pp_canvas_focus_piece (self, self->drag.pressed);
-}
-
-static void
-press_hole (PpCanvas *self,
-            int       index)
-{
-  const char *id = pp_panel_hole (self->scene->panel, (guint) index)->id;
-
-  self->drag.pressed = g_strdup (id);
-  self->drag.meant = PP_DRAG_HOLE;
-  pp_document_choose (self->document, PP_CHOSEN_HOLE, (const char *[]) { id, NULL });
-}
-
-/* What a press means, from the smallest thing to the largest. */
-static void
-press (PpCanvas *self,
-       PpPoint   px)
-{
-  double reach = REACH / self->zoom.scale;
-  PpPoint mm = self->drag.start;
-  int pin = pp_canvas_hit_pin (self, px);
-  int index;
-
-  if (pin >= 0)
-    {
-      self->drag.meant = PP_DRAG_NONE;
-      g_signal_emit_by_name (self, "pin", (guint) pin);
-    }
-  else if (hit_turn_handle (self, px))
-    self->drag.meant = PP_DRAG_TURN;
-  else if (hit_glass_handle (self, px, &self->drag.right, &self->drag.bottom))
-    self->drag.meant = PP_DRAG_GLASS;
-  else if ((index = pp_hit_body (self->scene, mm, reach)) != PP_NO_INDEX)
-    press_piece (self, index);
-  else if ((index = pp_hit_hole (self->scene, mm, reach)) != PP_NO_INDEX)
-    press_hole (self, index);
-  else if (pp_hit_wire (self->scene, mm, reach))
-    {
-      pp_document_choose (self->document, PP_CHOSEN_WIRE, NULL);
-      self->drag.meant = PP_DRAG_NONE;
-    }
-  else
-    self->drag.meant = PP_DRAG_FRAME;
-}
 
 void
 pp_canvas_drag_begin (PpCanvas *self,
@@ -185,8 +29,8 @@ pp_canvas_drag_begin (PpCanvas *self,
   self->drag = (PpDrag) {
     .kind = PP_DRAG_UNDECIDED,
     .start_px = px,
-    .start = to_mm (self, px),
-    .now = to_mm (self, px),
+    .start = pp_zoom_to_panel (&self->zoom, px),
+    .now = pp_zoom_to_panel (&self->zoom, px),
     .zoom = self->zoom,
     .adds = adds,
   };
@@ -197,7 +41,7 @@ pp_canvas_drag_begin (PpCanvas *self,
   else if (self->measuring)
     self->drag.meant = PP_DRAG_MEASURE;
   else
-    press (self, px);
+    pp_canvas_press (self, px);
 }
 
 static void
@@ -228,7 +72,7 @@ decide (PpCanvas *self)
   gboolean edits = self->drag.meant == PP_DRAG_MOVE || self->drag.meant == PP_DRAG_TURN
                    || self->drag.meant == PP_DRAG_HOLE;
 
-  if (edits && is_aslant (self))
+  if (edits && pp_canvas_is_aslant (self))
     refuse (self, _("Look at the panel straight from the front to move what lies on it."));
   if (self->drag.meant == PP_DRAG_MOVE)
     {
@@ -356,7 +200,7 @@ pp_canvas_drag_update (PpCanvas *self,
       decide (self);
     }
   if (self->drag.kind != PP_DRAG_PAN)
-    self->drag.now = to_mm (self, px);
+    self->drag.now = pp_zoom_to_panel (&self->zoom, px);
   switch (self->drag.kind)
     {
     case PP_DRAG_MOVE:

@@ -5,8 +5,12 @@
  * canvas.c            the widget: document, size, zoom, what others call
  * canvas-layers.c     the two kept layers and the sprites of the pieces
  * canvas-draw.c       the snapshot: layers, what is in hand, marks
- * canvas-marks.c      what is drawn over the pieces: chosen, pins, wire that shows, heights, glue
+ * canvas-marks.c      what is chosen, marked; the frame and the ruler in hand
+ * canvas-answers.c    wire and holes that show, heights, glue
+ * canvas-pins.c       the pins of the findings
+ * canvas-ink.c        lines and lettering of all these
  * canvas-pointer.c    press, drag, scroll, drop
+ * canvas-press.c      what a press takes hold of
  * canvas-drag.c       what a drag does to the panel
  * canvas-places.c     where things are: the chosen, findings, a piece put down
  * canvas-keys.c       arrows and the way from piece to piece
@@ -102,20 +106,44 @@ PpSprite *pp_canvas_get_sprite      (PpCanvas *self, const PpBody *body, gboolea
 /* canvas-draw.c */
 void      pp_canvas_snapshot        (GtkWidget *widget, GtkSnapshot *snapshot);
 
-/* canvas-marks.c: each draws in widget px. */
+/* canvas-ink.c, in widget px */
+PpPoint   pp_canvas_to_px           (PpCanvas *self, double x, double y);
+void      pp_canvas_stroke          (cairo_t *cr, const PpPalette *palette, const GdkRGBA *colour,
+                                     double width);
+/* `text` on a slip of paper with its middle at `px`. */
+void      pp_canvas_draw_slip       (PpCanvas *self, cairo_t *cr, const PpPalette *palette,
+                                     const char *text, PpPoint px);
+void      pp_canvas_draw_length     (PpCanvas *self, cairo_t *cr, const PpPalette *palette,
+                                     double mm, PpPoint px);
+
+/* canvas-answers.c */
+void      pp_canvas_draw_answers    (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
+
+/* canvas-pins.c */
+void      pp_canvas_draw_pins       (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
+PpPoint   pp_canvas_get_pin         (PpCanvas *self, guint index);
+/* The finding whose pin is at a widget px, or -1. */
+int       pp_canvas_hit_pin         (PpCanvas *self, PpPoint px);
+
+/* canvas-marks.c */
 void      pp_canvas_draw_marks      (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
 void      pp_canvas_draw_chosen     (PpCanvas *self, cairo_t *cr, const PpPalette *palette,
                                      const PpBody *body);
 void      pp_canvas_draw_frame      (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
 void      pp_canvas_draw_measured   (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
-/* The finding whose pin is at a widget px, or -1. */
-int       pp_canvas_hit_pin         (PpCanvas *self, PpPoint px);
-PpPoint   pp_canvas_get_pin         (PpCanvas *self, guint index);
 /* Where the handle that turns the one chosen piece is; FALSE if there is none. */
 gboolean  pp_canvas_get_turn_handle (PpCanvas *self, PpPoint *px);
 
 /* canvas-pointer.c */
 void      pp_canvas_add_pointer     (PpCanvas *self);
+
+/* canvas-press.c */
+/* Chooses what lies at `px` and sets what a drag from there means. */
+void      pp_canvas_press           (PpCanvas *self, PpPoint px);
+/* The name of the cursor that says what could be taken hold of. */
+const char *pp_canvas_get_cursor    (PpCanvas *self, PpPoint px);
+/* From the side or from behind, where nothing can be moved. */
+gboolean  pp_canvas_is_aslant       (PpCanvas *self);
 
 /* canvas-drag.c */
 void      pp_canvas_drag_begin      (PpCanvas *self, PpPoint px, gboolean adds, gboolean pan);
@@ -123,8 +151,6 @@ void      pp_canvas_drag_update     (PpCanvas *self, PpPoint px, gboolean steps)
 void      pp_canvas_drag_end        (PpCanvas *self);
 /* Puts all back as it was at the start. */
 void      pp_canvas_drag_cancel     (PpCanvas *self);
-/* Where the pressed thing may be taken hold of: the cursor's name. */
-const char *pp_canvas_get_cursor    (PpCanvas *self, PpPoint px);
 
 /* canvas-places.c */
 /* Lays a piece of the tray with its origin at `mm`, chosen and with the focus. */
