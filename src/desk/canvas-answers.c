@@ -1,4 +1,4 @@
-/* canvas-answers.c: what the check knows, drawn where it is: wire and holes that show, heights, glue.
+/* canvas-answers.c: what the check knows: wire and holes that show, heights, glue.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -136,7 +136,8 @@ draw_heights (PpCanvas        *self,
       double top = pp_document_get_top (self->document, body->placement->id);
 
       if (!isnan (top) && !pp_canvas_is_in_hand (self, body->placement->id))
-        draw_height (self, cr, palette, top, pp_canvas_to_px (self, body->centroid.x, body->centroid.y));
+        draw_height (self, cr, palette, top,
+                     pp_canvas_to_px (self, body->centroid.x, body->centroid.y));
     }
 }
 

@@ -123,8 +123,9 @@ allocate_one (PpCanvas  *self,
               GtkWidget *child)
 {
   const PpBody *body = pp_canvas_find_body (self, pp_canvas_piece_get_id (PP_CANVAS_PIECE (child)));
-  PpPoint carried, a, b;
   GskTransform *to;
+  PpPoint carried;
+  GdkRectangle at;
 
   if (body == NULL)
     {
@@ -132,11 +133,9 @@ allocate_one (PpCanvas  *self,
       return;
     }
   carried = pp_canvas_get_carried (self, body);
-  a = pp_zoom_to_widget (&self->zoom, (PpPoint) { body->box.x0 + carried.x, body->box.y0 + carried.y });
-  b = pp_zoom_to_widget (&self->zoom, (PpPoint) { body->box.x1 + carried.x, body->box.y1 + carried.y });
-  to = gsk_transform_translate (NULL, &GRAPHENE_POINT_INIT ((float) fmin (a.x, b.x), (float) a.y));
-  gtk_widget_allocate (child, MAX (1, (int) ceil (fabs (b.x - a.x))),
-                       MAX (1, (int) ceil (b.y - a.y)), -1, to);
+  at = pp_canvas_to_rectangle (self, pp_box_move (body->box, carried));
+  to = gsk_transform_translate (NULL, &GRAPHENE_POINT_INIT ((float) at.x, (float) at.y));
+  gtk_widget_allocate (child, MAX (1, at.width), MAX (1, at.height), -1, to);
 }
 
 void

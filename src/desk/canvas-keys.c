@@ -117,10 +117,11 @@ go_to (PpCanvas *self,
        gboolean  topmost)
 {
   const PpPanel *panel = pp_document_get_panel (self->document);
+  guint n = panel->placements->len;
 
-  if (panel->placements->len == 0)
+  if (n == 0)
     return FALSE;
-  pp_canvas_focus_piece (self, pp_panel_placement (panel, topmost ? panel->placements->len - 1 : 0)->id);
+  pp_canvas_focus_piece (self, pp_panel_placement (panel, topmost ? n - 1 : 0)->id);
   return TRUE;
 }
 

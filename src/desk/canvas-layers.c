@@ -152,7 +152,7 @@ draw_one (PpCanvas *self,
       draw_large (self, cr, body, shift, in_pocket);
       return;
     }
-  at = pp_zoom_to_widget (&self->zoom, (PpPoint) { body->frame.x + shift.x, body->frame.y + shift.y });
+  at = pp_canvas_to_px (self, body->frame.x + shift.x, body->frame.y + shift.y);
   cairo_save (cr);
   cairo_scale (cr, 1.0 / factor, 1.0 / factor);
   pp_sprite_lay (sprite, cr, at.x * factor, at.y * factor);

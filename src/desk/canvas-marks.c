@@ -7,6 +7,8 @@
 #include "desk/canvas-private.h"
 
 #define HANDLE 5        /* px, half of a handle */
+#define BELOW 24        /* px from the glass to its width */
+#define BESIDE 42       /* px from the glass to its height */
 #define TURN_REACH 26   /* px from the box of a piece to its turn handle */
 
 static void
@@ -50,7 +52,8 @@ pp_canvas_draw_chosen (PpCanvas        *self,
     cairo_set_dash (cr, (double[]) { 5, 4 }, 2, 0);
   pp_canvas_stroke (cr, palette, &palette->accent, 1.5);
   cairo_set_dash (cr, NULL, 0, 0);
-  draw_anchor (cr, palette, pp_canvas_to_px (self, body->frame.x + carried.x, body->frame.y + carried.y));
+  draw_anchor (cr, palette,
+               pp_canvas_to_px (self, body->frame.x + carried.x, body->frame.y + carried.y));
 }
 
 gboolean
@@ -182,6 +185,8 @@ draw_chosen_glass (PpCanvas        *self,
 {
   PpBox box = pp_canvas_get_glass_box (self);
   PpPoint middle = pp_box_middle (box);
+  PpPoint below = pp_canvas_to_px (self, middle.x, box.y1);
+  PpPoint beside = pp_canvas_to_px (self, box.x0, middle.y);
 
   add_outline (self, cr, self->scene->background_outline, (PpPoint) { 0, 0 });
   pp_canvas_stroke (cr, palette, &palette->accent, 2);
@@ -191,9 +196,9 @@ draw_chosen_glass (PpCanvas        *self,
   draw_handle (cr, palette, pp_canvas_to_px (self, middle.x, box.y1));
   draw_handle (cr, palette, pp_canvas_to_px (self, box.x1, box.y1));
   pp_canvas_draw_length (self, cr, palette, pp_box_width (box),
-                         (PpPoint) { pp_canvas_to_px (self, middle.x, 0).x, pp_canvas_to_px (self, 0, box.y1).y + 24 });
+                         (PpPoint) { below.x, below.y + BELOW });
   pp_canvas_draw_length (self, cr, palette, pp_box_height (box),
-                         (PpPoint) { pp_canvas_to_px (self, box.x0, 0).x - 42, pp_canvas_to_px (self, 0, middle.y).y });
+                         (PpPoint) { beside.x - BESIDE, beside.y });
 }
 
 static void
@@ -266,6 +271,7 @@ pp_canvas_draw_measured (PpCanvas        *self,
   cairo_move_to (cr, a.x, a.y);
   cairo_line_to (cr, b.x, b.y);
   pp_canvas_stroke (cr, palette, &palette->accent, 1.5);
-  pp_canvas_draw_length (self, cr, palette, pp_point_distance (self->measured[0], self->measured[1]),
+  pp_canvas_draw_length (self, cr, palette,
+                         pp_point_distance (self->measured[0], self->measured[1]),
                          (PpPoint) { (a.x + b.x) / 2, (a.y + b.y) / 2 - 18 });
 }

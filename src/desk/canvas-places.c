@@ -81,13 +81,9 @@ get_chosen_mm (PpCanvas *self)
       for (guint i = 0; ids[i] != NULL; i++)
         {
           const PpBody *body = pp_canvas_find_body (self, ids[i]);
-          PpPoint carried;
 
-          if (body == NULL)
-            continue;
-          carried = pp_canvas_get_carried (self, body);
-          box = pp_box_union (box, (PpBox) { body->box.x0 + carried.x, body->box.y0 + carried.y,
-                                             body->box.x1 + carried.x, body->box.y1 + carried.y });
+          if (body != NULL)
+            box = pp_box_union (box, pp_box_move (body->box, pp_canvas_get_carried (self, body)));
         }
       return box;
     case PP_CHOSEN_HOLE:
@@ -112,9 +108,9 @@ get_chosen_mm (PpCanvas *self)
   g_return_val_if_reached (box);
 }
 
-static GdkRectangle
-to_rectangle (PpCanvas *self,
-              PpBox     mm)
+GdkRectangle
+pp_canvas_to_rectangle (PpCanvas *self,
+                        PpBox     mm)
 {
   PpPoint a = pp_zoom_to_widget (&self->zoom, (PpPoint) { mm.x0, mm.y0 });
   PpPoint b = pp_zoom_to_widget (&self->zoom, (PpPoint) { mm.x1, mm.y1 });
@@ -134,7 +130,7 @@ pp_canvas_get_chosen_box (PpCanvas     *self,
   mm = self->document != NULL ? get_chosen_mm (self) : pp_box_empty ();
   if (pp_box_is_empty (mm))
     return FALSE;
-  *box = to_rectangle (self, mm);
+  *box = pp_canvas_to_rectangle (self, mm);
   return box->x + box->width > 0 && box->y + box->height > 0
          && box->x < gtk_widget_get_width (GTK_WIDGET (self))
          && box->y < gtk_widget_get_height (GTK_WIDGET (self));
@@ -145,7 +141,7 @@ pp_canvas_get_glass_rectangle (PpCanvas     *self,
                                GdkRectangle *rectangle)
 {
   g_return_if_fail (PP_IS_CANVAS (self) && self->document != NULL && rectangle != NULL);
-  *rectangle = to_rectangle (self, pp_canvas_get_glass_box (self));
+  *rectangle = pp_canvas_to_rectangle (self, pp_canvas_get_glass_box (self));
 }
 
 void

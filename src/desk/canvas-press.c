@@ -69,7 +69,8 @@ pp_canvas_get_cursor (PpCanvas *self,
     return "alias";
   if (hit_glass_handle (self, px, &right, &bottom))
     return right && bottom ? "nwse-resize" : right ? "ew-resize" : "ns-resize";
-  if (pp_hit_body (scene, mm, reach) != PP_NO_INDEX || pp_hit_hole (scene, mm, reach) != PP_NO_INDEX)
+  if (pp_hit_body (scene, mm, reach) != PP_NO_INDEX
+      || pp_hit_hole (scene, mm, reach) != PP_NO_INDEX)
     return "grab";
   return pp_hit_wire (scene, mm, reach) ? "pointer" : NULL;
 }

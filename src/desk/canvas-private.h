@@ -153,6 +153,7 @@ void      pp_canvas_drag_end        (PpCanvas *self);
 void      pp_canvas_drag_cancel     (PpCanvas *self);
 
 /* canvas-places.c */
+GdkRectangle pp_canvas_to_rectangle (PpCanvas *self, PpBox mm);
 /* Lays a piece of the tray with its origin at `mm`, chosen and with the focus. */
 void      pp_canvas_put             (PpCanvas *self, const char *piece, PpPoint mm);
 

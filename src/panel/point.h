@@ -96,6 +96,13 @@ pp_box_grow (PpBox  box,
   return (PpBox) { box.x0 - margin, box.y0 - margin, box.x1 + margin, box.y1 + margin };
 }
 
+static inline PpBox
+pp_box_move (PpBox   box,
+             PpPoint by)
+{
+  return (PpBox) { box.x0 + by.x, box.y0 + by.y, box.x1 + by.x, box.y1 + by.y };
+}
+
 /* Boxes that only touch count as meeting. */
 static inline gboolean
 pp_box_meets (PpBox a,
