@@ -17,6 +17,7 @@ struct _PpTray
 
   GtkStack          *stack;
   GtkScrolledWindow *scroller;
+  GtkScrollbar      *scrollbar;
   PpTrayRow         *row;
 };
 
@@ -59,6 +60,18 @@ scroll_cb (GtkEventControllerScroll *controller,
   return TRUE;
 }
 
+/* The scrollbar keeps its room where there is nothing to scroll, so that the bench above never
+ * jumps. */
+static void
+show_scrollbar (PpTray        *self,
+                GtkAdjustment *across)
+{
+  gboolean is_needed = gtk_adjustment_get_upper (across) > gtk_adjustment_get_page_size (across);
+
+  gtk_widget_set_opacity (GTK_WIDGET (self->scrollbar), is_needed ? 1 : 0);
+  gtk_widget_set_sensitive (GTK_WIDGET (self->scrollbar), is_needed);
+}
+
 static void
 place_action (GtkWidget  *widget,
               const char *name,
@@ -98,6 +111,7 @@ pp_tray_class_init (PpTrayClass *klass)
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
   gtk_widget_class_bind_template_child (widget_class, PpTray, stack);
   gtk_widget_class_bind_template_child (widget_class, PpTray, scroller);
+  gtk_widget_class_bind_template_child (widget_class, PpTray, scrollbar);
   gtk_widget_class_bind_template_child (widget_class, PpTray, row);
   gtk_widget_class_bind_template_callback (widget_class, scroll_cb);
   gtk_widget_class_install_action (widget_class, "tray.place", "s", place_action);
@@ -106,8 +120,13 @@ pp_tray_class_init (PpTrayClass *klass)
 static void
 pp_tray_init (PpTray *self)
 {
+  GtkAdjustment *across;
+
   gtk_widget_init_template (GTK_WIDGET (self));
-  pp_tray_row_set_adjustment (self->row, gtk_scrolled_window_get_hadjustment (self->scroller));
+  across = gtk_scrolled_window_get_hadjustment (self->scroller);
+  gtk_scrollbar_set_adjustment (self->scrollbar, across);
+  g_signal_connect_swapped (across, "changed", G_CALLBACK (show_scrollbar), self);
+  pp_tray_row_set_adjustment (self->row, across);
 }
 
 void
