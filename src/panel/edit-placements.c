@@ -105,12 +105,10 @@ pp_edit_is_taken (const PpPanel *panel,
          || pp_panel_find_hole (panel, id, NULL) != NULL;
 }
 
-/* The first free id whose number is `*next` or more; leaves in `next` the number after it. A
- * number beyond those that count may be taken (panel.c, MAX_ID_NUMBER). */
-static char *
-take_id (const PpPanel *panel,
-         const char    *prefix,
-         guint         *next)
+char *
+pp_edit_take_id (const PpPanel *panel,
+                 const char    *prefix,
+                 guint         *next)
 {
   for (;;)
     {
@@ -127,7 +125,7 @@ pp_edit_new_id (const PpPanel *panel,
 {
   guint next = panel->next_id;
 
-  return take_id (panel, prefix, &next);
+  return pp_edit_take_id (panel, prefix, &next);
 }
 
 static void
@@ -393,7 +391,7 @@ add_copies (const PpPanel      *panel,
 
       if (!find_from (placements, original->id, &at))
         continue;
-      new_ids[at] = take_id (panel, "p", &next);
+      new_ids[at] = pp_edit_take_id (panel, "p", &next);
       copy = copy_of (original, new_ids[at], by, error);
       if (copy == NULL)
         return FALSE;

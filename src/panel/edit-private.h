@@ -18,6 +18,9 @@ GPtrArray *pp_edit_copy_placements (const PpPanel *panel);
 GPtrArray *pp_edit_copy_tray       (const PpPanel *panel);
 /* Whether anything in the panel has this id. */
 gboolean   pp_edit_is_taken        (const PpPanel *panel, const char *id);
+/* The first free id whose number is `*next` or more; leaves in `next` the number after it. A
+ * number beyond those that count may be taken (panel.c, MAX_ID_NUMBER). (transfer full) */
+char      *pp_edit_take_id         (const PpPanel *panel, const char *prefix, guint *next);
 /* Sets PP_PANEL_ERROR_REFERENCE about an id that is not there, and returns NULL. */
 gpointer   pp_edit_refuse_unknown  (const char *id, GError **error);
 /* The panel with another stack; takes `placements`, NULL after an error. */
