@@ -90,7 +90,7 @@ struct _PpCanvas
   char          *focused;      /* id of the piece that has or last had the focus */
 };
 
-#define PP_CANVAS_MARGIN 48 /* px about the glass when it is fitted */
+#define PP_CANVAS_MARGIN 36 /* px about the glass when it is fitted */
 
 /* canvas.c */
 void      pp_canvas_set_zoom        (PpCanvas *self, PpZoom zoom, gboolean is_fitted);
