@@ -1,39 +1,476 @@
-/* margin.c: to be filled.
+/* margin.c: the margin beside the glass: the findings in words, worst first.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Checks come as fast as the maker drags. Sentences that change faster than they can be read help
+ * nobody, and laying them out costs frames: so they are set at most every PACE_MS, the last ones
+ * always. The findings of the document may be other ones by then: nothing here keeps one or its
+ * number, only the key by which it is found again.
  */
 #include "config.h"
 
 #include "desk/margin.h"
 
+#include "desk/em.h"
+#include "desk/finding-line.h"
+#include "desk/finding-row.h"
+#include "desk/folding.h"
+#include "desk/keyed-box.h"
+#include "desk/margin-words.h"
+#include "desk/tick.h"
+#include "panel/edit.h"
+#include "panel/i18n.h"
+
+#define PACE_MS 200   /* five times a second */
+#define PLAN_MS 100   /* a check waits this long for its plan, so that no finding of it flickers */
+#define MOMENT_MS 700 /* what may pass before "Looking" is said */
+
+#define WIDTH_EM 20
+#define WIDTH_EM_LEAST 14
+
 struct _PpMargin
 {
-  GtkWidget parent_instance;
+  GtkWidget    parent_instance;
+  PpDocument  *document;
+  PpFolding   *folding;
+  GtkWidget   *scroller;
+  GtkLabel    *heading;
+  GtkWidget   *calm;     /* said instead of findings */
+  GtkWidget   *tick;
+  GtkLabel    *calm_words;
+  GtkBox      *open;
+  GtkExpander *folded;
+  GtkBox      *lines;
+  GtkExpander *known;
+  GtkBox      *quiet;
+  GtkLabel    *waiting;
+  char        *to_focus; /* key of the open finding to bring into sight once it is laid out */
+  gint64       shown_at; /* monotonic, us, of the last refresh; 0: none yet */
+  guint        timer;    /* of a refresh to come, or of "Looking" */
 };
 
 G_DEFINE_FINAL_TYPE (PpMargin, pp_margin, GTK_TYPE_WIDGET)
 
+static guint show_me;
+
+static int
+find_key (GPtrArray  *findings,
+          const char *key)
+{
+  g_autoptr (GPtrArray) keys = pp_finding_keys (findings);
+  guint index;
+
+  if (!g_ptr_array_find_with_equal_func (keys, key, g_str_equal, &index))
+    return -1;
+  return (int) index;
+}
+
+static void
+show_me_cb (GtkWidget *row,
+            PpMargin  *self)
+{
+  int index = find_key (pp_document_get_findings (self->document), gtk_widget_get_name (row));
+
+  if (index >= 0)
+    g_signal_emit (self, show_me, 0, (guint) index);
+}
+
+static void
+quiet_cb (GtkWidget *row,
+          gboolean   quiet,
+          PpMargin  *self)
+{
+  GPtrArray *findings = quiet ? pp_document_get_findings (self->document)
+                              : pp_document_get_known (self->document);
+  int index = find_key (findings, gtk_widget_get_name (row));
+  const PpFinding *finding;
+  GError *error = NULL;
+  PpPanel *next;
+
+  if (index < 0)
+    return;
+  finding = g_ptr_array_index (findings, (guint) index);
+  next = pp_edit_set_quiet (pp_document_get_panel (self->document), finding->code, finding->about,
+                            quiet, &error);
+  pp_document_take (self->document, next, error,
+                    quiet ? _("Keep a finding quiet") : _("Let a finding speak"), NULL);
+}
+
+static GtkWidget *
+make_row (const char *key,
+          gpointer    data)
+{
+  GtkWidget *row = pp_finding_row_new ();
+
+  g_signal_connect (row, "show-me", G_CALLBACK (show_me_cb), data);
+  g_signal_connect (row, "quiet", G_CALLBACK (quiet_cb), data);
+  return row;
+}
+
+static void open_key (PpMargin   *self,
+                      const char *key);
+
+static void
+open_cb (GtkWidget *line,
+         PpMargin  *self)
+{
+  g_autofree char *key = g_strdup (gtk_widget_get_name (line));
+
+  open_key (self, key);
+}
+
+static GtkWidget *
+make_line (const char *key,
+           gpointer    data)
+{
+  GtkWidget *line = pp_finding_line_new ();
+
+  g_signal_connect (line, "open", G_CALLBACK (open_cb), data);
+  return line;
+}
+
+/* Setting a text that stands there already would lay it out again. */
+static void
+say (GtkLabel   *label,
+     const char *text)
+{
+  if (text != NULL && !g_str_equal (gtk_label_get_text (label), text))
+    gtk_label_set_text (label, text);
+  gtk_widget_set_visible (GTK_WIDGET (label), text != NULL);
+}
+
+static void
+sync_open (PpMargin  *self,
+           GPtrArray *findings,
+           GPtrArray *keys)
+{
+  g_autoptr (GPtrArray) open = g_ptr_array_new ();
+  int focus = pp_keyed_box_focus (self->open);
+  GtkWidget *near;
+
+  for (guint i = 0; i < keys->len; i++)
+    if (pp_folding_is_open (self->folding, g_ptr_array_index (keys, i)))
+      g_ptr_array_add (open, g_ptr_array_index (keys, i));
+  pp_keyed_box_sync (self->open, open, make_row, self);
+  for (guint i = 0; i < keys->len; i++)
+    {
+      GtkWidget *row = pp_keyed_box_find (self->open, g_ptr_array_index (keys, i));
+
+      if (row != NULL)
+        pp_finding_row_set (PP_FINDING_ROW (row), g_ptr_array_index (findings, i), i + 1,
+                            findings->len);
+    }
+  near = focus >= 0 && pp_keyed_box_focus (self->open) < 0 ? pp_keyed_box_near (self->open, focus)
+                                                           : NULL;
+  if (near != NULL)
+    gtk_widget_grab_focus (near);
+}
+
+/* The lines are made only while they can be seen. */
+static void
+sync_lines (PpMargin  *self,
+            GPtrArray *findings,
+            GPtrArray *keys)
+{
+  g_autoptr (GPtrArray) folded = g_ptr_array_new ();
+  gboolean is_unfolded = gtk_expander_get_expanded (self->folded);
+
+  for (guint i = 0; is_unfolded && i < keys->len; i++)
+    if (!pp_folding_is_open (self->folding, g_ptr_array_index (keys, i)))
+      g_ptr_array_add (folded, g_ptr_array_index (keys, i));
+  pp_keyed_box_sync (self->lines, folded, make_line, self);
+  for (guint i = 0; is_unfolded && i < keys->len; i++)
+    {
+      GtkWidget *line = pp_keyed_box_find (self->lines, g_ptr_array_index (keys, i));
+
+      if (line != NULL)
+        pp_finding_line_set (PP_FINDING_LINE (line), g_ptr_array_index (findings, i), i + 1);
+    }
+}
+
+static void
+sync_quiet (PpMargin *self)
+{
+  GPtrArray *known = pp_document_get_known (self->document);
+  g_autoptr (GPtrArray) keys = pp_finding_keys (known);
+
+  if (!gtk_expander_get_expanded (self->known))
+    g_ptr_array_set_size (keys, 0);
+  pp_keyed_box_sync (self->quiet, keys, make_row, self);
+  for (guint i = 0; i < keys->len; i++)
+    pp_finding_row_set (PP_FINDING_ROW (pp_keyed_box_find (self->quiet,
+                                                           g_ptr_array_index (keys, i))),
+                        g_ptr_array_index (known, i), 0, 0);
+}
+
+static void
+set_folded_words (GtkExpander *expander,
+                  guint        n,
+                  char        *words)
+{
+  if (n > 0 && !g_str_equal (gtk_expander_get_label (expander), words))
+    gtk_expander_set_label (expander, words);
+  gtk_widget_set_visible (GTK_WIDGET (expander), n > 0);
+  g_free (words);
+}
+
+static void
+sync_words (PpMargin  *self,
+            GPtrArray *findings)
+{
+  guint n_known = pp_document_get_known (self->document)->len;
+  guint n_folded = findings->len - MIN (findings->len, PP_FOLDING_OPEN);
+  gboolean waits = pp_margin_words_waits (self->document);
+  g_autofree char *counts = pp_margin_words_counts (findings);
+  g_autofree char *waiting = waits ? pp_margin_words_waiting () : NULL;
+
+  say (self->heading, findings->len > 0 ? counts : NULL);
+  say (self->calm_words, pp_margin_words_calm (self->document));
+  gtk_widget_set_visible (self->calm, findings->len == 0);
+  gtk_widget_set_visible (self->tick, findings->len == 0 && !waits);
+  set_folded_words (self->folded, n_folded, pp_margin_words_folded (n_folded));
+  set_folded_words (self->known, n_known, pp_margin_words_known (n_known));
+  say (self->waiting, waiting);
+}
+
+static void
+refresh (PpMargin *self)
+{
+  GPtrArray *findings = pp_document_get_findings (self->document);
+  g_autoptr (GPtrArray) keys = pp_finding_keys (findings);
+
+  g_clear_handle_id (&self->timer, g_source_remove);
+  self->shown_at = g_get_monotonic_time ();
+  pp_folding_fold (self->folding, findings, keys);
+  sync_words (self, findings);
+  sync_open (self, findings, keys);
+  sync_lines (self, findings, keys);
+  sync_quiet (self);
+}
+
+static gboolean
+refresh_cb (gpointer data)
+{
+  PpMargin *self = data;
+
+  self->timer = 0;
+  refresh (self);
+  return G_SOURCE_REMOVE;
+}
+
+static void
+checked_cb (PpDocument *document,
+            PpMargin   *self)
+{
+  gint64 since = (g_get_monotonic_time () - self->shown_at) / 1000;
+  gint64 wait = MAX (PACE_MS - since, pp_document_get_plan (document) == NULL ? PLAN_MS : 0);
+
+  if (self->shown_at == 0 || wait <= 0)
+    refresh (self);
+  else if (self->timer == 0)
+    self->timer = g_timeout_add ((guint) wait, refresh_cb, self);
+}
+
+static gboolean
+looking_cb (gpointer data)
+{
+  PpMargin *self = data;
+
+  self->timer = 0;
+  gtk_widget_set_visible (self->tick, FALSE);
+  say (self->calm_words, _("Looking the panel over …"));
+  gtk_widget_set_visible (self->calm, TRUE);
+  return G_SOURCE_REMOVE;
+}
+
+/* Twice: the first tick comes before the row has its place. */
+static gboolean
+focus_opened_cb (GtkWidget     *widget,
+                 GdkFrameClock *clock,
+                 gpointer       data)
+{
+  PpMargin *self = PP_MARGIN (widget);
+  int *ticks = data;
+  GtkWidget *row;
+
+  if (++*ticks < 2)
+    return G_SOURCE_CONTINUE;
+  row = self->to_focus != NULL ? pp_keyed_box_find (self->open, self->to_focus) : NULL;
+  g_clear_pointer (&self->to_focus, g_free);
+  if (row != NULL)
+    gtk_widget_grab_focus (row);
+  return G_SOURCE_REMOVE;
+}
+
+static void
+open_key (PpMargin   *self,
+          const char *key)
+{
+  pp_folding_ask (self->folding, key);
+  refresh (self);
+  if (self->to_focus == NULL)
+    gtk_widget_add_tick_callback (GTK_WIDGET (self), focus_opened_cb, g_new0 (int, 1), g_free);
+  g_free (self->to_focus);
+  self->to_focus = g_strdup (key);
+}
+
+static void
+unfolded_cb (GtkExpander *expander,
+             GParamSpec  *pspec,
+             PpMargin    *self)
+{
+  if (self->document != NULL)
+    refresh (self);
+}
+
+static void
+pp_margin_measure (GtkWidget      *widget,
+                   GtkOrientation  orientation,
+                   int             for_size,
+                   int            *minimum,
+                   int            *natural,
+                   int            *minimum_baseline,
+                   int            *natural_baseline)
+{
+  PpMargin *self = PP_MARGIN (widget);
+  double em = pp_em_of (widget);
+
+  gtk_widget_measure (self->scroller, orientation, for_size, minimum, natural, NULL, NULL);
+  if (orientation == GTK_ORIENTATION_VERTICAL)
+    return;
+  *minimum = MAX (*minimum, (int) (WIDTH_EM_LEAST * em));
+  *natural = MAX (*minimum, (int) (WIDTH_EM * em));
+}
+
+static void
+pp_margin_size_allocate (GtkWidget *widget,
+                         int        width,
+                         int        height,
+                         int        baseline)
+{
+  gtk_widget_allocate (PP_MARGIN (widget)->scroller, width, height, baseline, NULL);
+}
+
+static void
+let_go (PpMargin *self)
+{
+  g_clear_handle_id (&self->timer, g_source_remove);
+  g_clear_pointer (&self->to_focus, g_free);
+  if (self->document != NULL)
+    g_signal_handlers_disconnect_by_data (self->document, self);
+  g_clear_object (&self->document);
+}
+
+static void
+pp_margin_dispose (GObject *object)
+{
+  PpMargin *self = PP_MARGIN (object);
+
+  let_go (self);
+  gtk_widget_dispose_template (GTK_WIDGET (object), PP_TYPE_MARGIN);
+  G_OBJECT_CLASS (pp_margin_parent_class)->dispose (object);
+}
+
+static void
+pp_margin_finalize (GObject *object)
+{
+  pp_folding_free (PP_MARGIN (object)->folding);
+  G_OBJECT_CLASS (pp_margin_parent_class)->finalize (object);
+}
+
+static void
+bind_children (GtkWidgetClass *widget_class)
+{
+  gtk_widget_class_bind_template_child (widget_class, PpMargin, scroller);
+  gtk_widget_class_bind_template_child (widget_class, PpMargin, heading);
+  gtk_widget_class_bind_template_child (widget_class, PpMargin, calm);
+  gtk_widget_class_bind_template_child (widget_class, PpMargin, tick);
+  gtk_widget_class_bind_template_child (widget_class, PpMargin, calm_words);
+  gtk_widget_class_bind_template_child (widget_class, PpMargin, open);
+  gtk_widget_class_bind_template_child (widget_class, PpMargin, folded);
+  gtk_widget_class_bind_template_child (widget_class, PpMargin, lines);
+  gtk_widget_class_bind_template_child (widget_class, PpMargin, known);
+  gtk_widget_class_bind_template_child (widget_class, PpMargin, quiet);
+  gtk_widget_class_bind_template_child (widget_class, PpMargin, waiting);
+  gtk_widget_class_bind_template_callback (widget_class, unfolded_cb);
+}
+
 static void
 pp_margin_class_init (PpMarginClass *klass)
 {
-  gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (klass), GTK_TYPE_BIN_LAYOUT);
-  g_signal_new ("show-me", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
-                G_TYPE_NONE, 1, G_TYPE_UINT);
+  GObjectClass *object_class = G_OBJECT_CLASS (klass);
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  object_class->dispose = pp_margin_dispose;
+  object_class->finalize = pp_margin_finalize;
+  widget_class->measure = pp_margin_measure;
+  widget_class->size_allocate = pp_margin_size_allocate;
+  show_me = g_signal_new ("show-me", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL,
+                          NULL, G_TYPE_NONE, 1, G_TYPE_UINT);
+  g_type_ensure (PP_TYPE_TICK);
+  gtk_widget_class_set_css_name (widget_class, "pp-margin");
+  gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_REGION);
+  gtk_widget_class_set_template_from_resource (widget_class, "/org/petalpane/Petalpane/margin.ui");
+  bind_children (widget_class);
 }
 
 static void
 pp_margin_init (PpMargin *self)
 {
+  gtk_widget_init_template (GTK_WIDGET (self));
+  self->folding = pp_folding_new ();
+}
+
+static void
+clear (PpMargin *self)
+{
+  g_autoptr (GPtrArray) none = g_ptr_array_new ();
+
+  g_clear_pointer (&self->folding, pp_folding_free);
+  self->folding = pp_folding_new ();
+  self->shown_at = 0;
+  pp_keyed_box_sync (self->open, none, make_row, self);
+  pp_keyed_box_sync (self->lines, none, make_line, self);
+  pp_keyed_box_sync (self->quiet, none, make_row, self);
+  gtk_expander_set_expanded (self->folded, FALSE);
+  gtk_expander_set_expanded (self->known, FALSE);
+  gtk_widget_set_visible (GTK_WIDGET (self->folded), FALSE);
+  gtk_widget_set_visible (GTK_WIDGET (self->known), FALSE);
+  gtk_widget_set_visible (self->calm, FALSE);
+  say (self->heading, NULL);
+  say (self->waiting, NULL);
 }
 
 void
-pp_margin_set_document (PpMargin *self,
+pp_margin_set_document (PpMargin   *self,
                         PpDocument *document)
 {
+  g_return_if_fail (PP_IS_MARGIN (self));
+  g_return_if_fail (document == NULL || PP_IS_DOCUMENT (document));
+
+  let_go (self);
+  clear (self);
+  if (document == NULL)
+    return;
+  self->document = g_object_ref (document);
+  g_signal_connect (document, "checked", G_CALLBACK (checked_cb), self);
+  if (pp_document_get_check (document) != NULL)
+    refresh (self);
+  else
+    self->timer = g_timeout_add (MOMENT_MS, looking_cb, self);
 }
 
 void
 pp_margin_open (PpMargin *self,
                 guint     index)
 {
+  g_autoptr (GPtrArray) keys = NULL;
+
+  g_return_if_fail (PP_IS_MARGIN (self));
+
+  if (self->document == NULL)
+    return;
+  keys = pp_finding_keys (pp_document_get_findings (self->document));
+  if (index < keys->len)
+    open_key (self, g_ptr_array_index (keys, index));
 }
