@@ -1,17 +1,286 @@
-/* edit-actions.c: to be filled.
+/* edit-actions.c: the actions on the chosen pieces, and where they can do something.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What they do stands in edit-acts.c, their keys in edit-keys.c. In a drag the enabled ones are
+ * found anew 60 times a second, so that asks no more than a look at each chosen piece.
  */
 #include "config.h"
 
 #include "desk/edit-actions.h"
 
+#include "desk/clipboard.h"
+#include "desk/edit-acts.h"
+#include "desk/edit-keys.h"
+
+#define TURN 15.0     /* degrees */
+#define TURN_FINE 1.0
+
+/* Defines the callback of an action that is one call with the document. */
+#define DEFINE_ACTION(name, call)              \
+  static void                                  \
+  name##_cb (GSimpleAction *action,            \
+             GVariant      *parameter,         \
+             gpointer       window)            \
+  {                                            \
+    PpDocument *document = pp_window_get_document (window); \
+                                               \
+    call;                                      \
+  }
+
+DEFINE_ACTION (undo, pp_document_undo (document))
+DEFINE_ACTION (redo, pp_document_redo (document))
+DEFINE_ACTION (duplicate, pp_edit_acts_duplicate (document))
+DEFINE_ACTION (remove, pp_edit_acts_remove (document, PP_ACT_REMOVE))
+DEFINE_ACTION (select_all, pp_edit_acts_choose_all (document))
+DEFINE_ACTION (choose_nothing, pp_document_choose (document, PP_CHOSEN_NOTHING, NULL))
+DEFINE_ACTION (mirror, pp_edit_acts_mirror (document))
+DEFINE_ACTION (lift, pp_edit_acts_lift (document))
+DEFINE_ACTION (lower, pp_edit_acts_lower (document))
+DEFINE_ACTION (to_top, pp_edit_acts_to_top (document))
+DEFINE_ACTION (to_bottom, pp_edit_acts_to_bottom (document))
+DEFINE_ACTION (group, pp_edit_acts_group (document))
+DEFINE_ACTION (ungroup, pp_edit_acts_ungroup (document))
+
+/* To the right as it is seen, also from behind. */
+static void
+turn (PpWindow *window,
+      double    degrees)
+{
+  PpLook look = pp_canvas_get_look (pp_window_get_canvas (window));
+
+  pp_edit_acts_turn (pp_window_get_document (window), look.from_behind ? -degrees : degrees);
+}
+
+static void
+turn_left_cb (GSimpleAction *action,
+              GVariant      *parameter,
+              gpointer       window)
+{
+  turn (window, -TURN);
+}
+
+static void
+turn_right_cb (GSimpleAction *action,
+               GVariant      *parameter,
+               gpointer       window)
+{
+  turn (window, TURN);
+}
+
+static void
+turn_left_fine_cb (GSimpleAction *action,
+                   GVariant      *parameter,
+                   gpointer       window)
+{
+  turn (window, -TURN_FINE);
+}
+
+static void
+turn_right_fine_cb (GSimpleAction *action,
+                    GVariant      *parameter,
+                    gpointer       window)
+{
+  turn (window, TURN_FINE);
+}
+
+static void
+copy_cb (GSimpleAction *action,
+         GVariant      *parameter,
+         gpointer       window)
+{
+  pp_clipboard_copy (window);
+}
+
+static void
+cut_cb (GSimpleAction *action,
+        GVariant      *parameter,
+        gpointer       window)
+{
+  pp_clipboard_copy (window);
+  pp_edit_acts_remove (pp_window_get_document (window), PP_ACT_CUT);
+}
+
+static void
+paste_cb (GSimpleAction *action,
+          GVariant      *parameter,
+          gpointer       window)
+{
+  pp_clipboard_paste (window);
+}
+
+static void
+stays_put_cb (GSimpleAction *action,
+              GVariant      *state,
+              gpointer       window)
+{
+  pp_edit_acts_pin (pp_window_get_document (window), g_variant_get_boolean (state));
+}
+
+static const GActionEntry entries[] = {
+  { "undo", undo_cb },
+  { "redo", redo_cb },
+  { "cut", cut_cb },
+  { "copy", copy_cb },
+  { "paste", paste_cb },
+  { "duplicate", duplicate_cb },
+  { "remove", remove_cb },
+  { "select-all", select_all_cb },
+  { "choose-nothing", choose_nothing_cb },
+  { "turn-left", turn_left_cb },
+  { "turn-right", turn_right_cb },
+  { "turn-left-fine", turn_left_fine_cb },
+  { "turn-right-fine", turn_right_fine_cb },
+  { "mirror", mirror_cb },
+  { "lift", lift_cb },
+  { "lower", lower_cb },
+  { "to-top", to_top_cb },
+  { "to-bottom", to_bottom_cb },
+  { "group", group_cb },
+  { "ungroup", ungroup_cb },
+  { "stays-put", NULL, NULL, "false", stays_put_cb },
+};
+
+/* What the enabled actions depend on; all FALSE and 0 without a document. */
+typedef struct
+{
+  gboolean has_document;
+  gboolean has_pieces;   /* on the glass at all */
+  PpChosen chosen;
+  guint    n;            /* pieces chosen */
+  gboolean can_rise;
+  gboolean can_sink;
+  gboolean is_group;     /* all of one group */
+  gboolean has_grouped;
+  gboolean all_pinned;
+  gboolean can_undo;
+  gboolean can_redo;
+} Facts;
+
+static void
+look_at_chosen (const PpPanel      *panel,
+                const char * const *ids,
+                Facts              *facts)
+{
+  const char *group = pp_panel_find_placement (panel, ids[0], NULL)->group;
+  guint lowest, highest;
+
+  facts->is_group = group != NULL;
+  facts->all_pinned = TRUE;
+  for (facts->n = 0; ids[facts->n] != NULL; facts->n++)
+    {
+      const PpPlacement *placement = pp_panel_find_placement (panel, ids[facts->n], NULL);
+
+      facts->is_group &= g_strcmp0 (placement->group, group) == 0;
+      facts->has_grouped |= placement->group != NULL;
+      facts->all_pinned &= placement->pinned;
+    }
+  pp_panel_find_placement (panel, ids[0], &lowest);
+  pp_panel_find_placement (panel, ids[facts->n - 1], &highest);
+  facts->can_rise = lowest + facts->n < panel->placements->len;
+  facts->can_sink = highest >= facts->n;
+}
+
+static Facts
+look (PpDocument *document)
+{
+  Facts facts = { 0 };
+
+  if (document == NULL)
+    return facts;
+  facts.has_document = TRUE;
+  facts.has_pieces = pp_document_get_panel (document)->placements->len > 0;
+  facts.chosen = pp_document_get_chosen (document);
+  facts.can_undo = pp_document_get_undo (document) != NULL;
+  facts.can_redo = pp_document_get_redo (document) != NULL;
+  if (facts.chosen == PP_CHOSEN_PLACEMENTS)
+    look_at_chosen (pp_document_get_panel (document), pp_document_get_chosen_ids (document),
+                    &facts);
+  return facts;
+}
+
+static void
+enable (PpWindow   *window,
+        const char *name,
+        gboolean    enabled)
+{
+  GAction *action = g_action_map_lookup_action (G_ACTION_MAP (window), name);
+
+  g_simple_action_set_enabled (G_SIMPLE_ACTION (action), enabled);
+}
+
+/* Any of them chosen is enough. */
+static const char * const of_pieces[] = {
+  "cut", "copy", "duplicate", "turn-left", "turn-right", "turn-left-fine", "turn-right-fine",
+  "mirror", "stays-put",
+};
+
+static void
+update (PpWindow *window)
+{
+  const Facts facts = look (pp_window_get_document (window));
+  GAction *stays_put = g_action_map_lookup_action (G_ACTION_MAP (window), "stays-put");
+
+  enable (window, "undo", facts.can_undo);
+  enable (window, "redo", facts.can_redo);
+  enable (window, "paste", facts.has_document);
+  enable (window, "select-all", facts.has_pieces);
+  enable (window, "choose-nothing", facts.chosen != PP_CHOSEN_NOTHING);
+  enable (window, "remove", facts.n > 0 || facts.chosen == PP_CHOSEN_HOLE
+                            || facts.chosen == PP_CHOSEN_WIRE);
+  for (guint i = 0; i < G_N_ELEMENTS (of_pieces); i++)
+    enable (window, of_pieces[i], facts.n > 0);
+  enable (window, "lift", facts.can_rise);
+  enable (window, "to-top", facts.can_rise);
+  enable (window, "lower", facts.can_sink);
+  enable (window, "to-bottom", facts.can_sink);
+  enable (window, "group", facts.n > 1 && !facts.is_group);
+  enable (window, "ungroup", facts.has_grouped);
+  g_simple_action_set_state (G_SIMPLE_ACTION (stays_put),
+                             g_variant_new_boolean (facts.all_pinned));
+}
+
+static void
+changed_cb (PpDocument *document,
+            PpWindow   *window)
+{
+  update (window);
+}
+
+/* Acts on something else are steps of their own. */
+static void
+chosen_cb (PpDocument *document,
+           PpWindow   *window)
+{
+  pp_document_seal (document);
+  update (window);
+}
+
+static void
+document_cb (PpWindow   *window,
+             GParamSpec *pspec,
+             gpointer    data)
+{
+  update (window);
+}
+
 void
 pp_edit_actions_add (PpWindow *window)
 {
+  GSignalGroup *signals = g_signal_group_new (PP_TYPE_DOCUMENT);
+
+  g_action_map_add_action_entries (G_ACTION_MAP (window), entries, G_N_ELEMENTS (entries), window);
+  g_signal_group_connect (signals, "changed", G_CALLBACK (changed_cb), window);
+  g_signal_group_connect (signals, "chosen", G_CALLBACK (chosen_cb), window);
+  g_object_bind_property (window, "document", signals, "target", G_BINDING_SYNC_CREATE);
+  g_object_set_data_full (G_OBJECT (window), "pp-edit-signals", signals, g_object_unref);
+  g_signal_connect (window, "notify::document", G_CALLBACK (document_cb), NULL);
+  update (window);
+  pp_edit_keys_add (window);
 }
 
 void
 pp_edit_actions_set_keys (GtkApplication *application)
 {
+  pp_edit_keys_set (application);
 }

@@ -49,3 +49,22 @@ pp_place_outline (const PpPiece     *piece,
 
   return pp_outline_map (piece->outline, map_to_panel, &frame);
 }
+
+PpBox
+pp_place_box (const PpPanel      *panel,
+              const char * const *placements)
+{
+  PpBox box = pp_box_empty ();
+
+  for (guint i = 0; placements[i] != NULL; i++)
+    {
+      const PpPlacement *placement = pp_panel_find_placement (panel, placements[i], NULL);
+      g_autoptr (PpOutline) outline = NULL;
+
+      if (placement == NULL)
+        continue;
+      outline = pp_place_outline (pp_panel_get_piece_of (panel, placement), placement);
+      box = pp_box_union (box, pp_outline_get_box (outline));
+    }
+  return box;
+}

@@ -28,5 +28,9 @@ PpPoint    pp_frame_to_piece  (const PpFrame     *frame,
 /* The piece's outline in the panel frame. (transfer full) */
 PpOutline *pp_place_outline   (const PpPiece     *piece,
                                const PpPlacement *placement);
+/* The box of those of `placements` (ids, ended by NULL) that the panel has; empty without one.
+ * From the outlines: in a drag a scene would be made anew for every move. */
+PpBox      pp_place_box       (const PpPanel     *panel,
+                               const char * const *placements);
 
 G_END_DECLS

@@ -1,0 +1,116 @@
+/* edit-keys.c: the keys of the actions on the chosen pieces.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * GTK asks an application's keys before the widget with the focus, which would take Ctrl+C, Delete
+ * or a plain comma away from a field that is being typed in. So the window looks first: while such
+ * a field has the focus, these keys go to it and the widgets round it, and nowhere else. Escape
+ * means something different to each widget on the way and is asked last of all.
+ */
+#include "config.h"
+
+#include "desk/edit-keys.h"
+
+static const struct
+{
+  const char *action;
+  const char *keys[4];
+} rows[] = {
+  { "win.undo", { "<Control>z" } },
+  { "win.redo", { "<Control><Shift>z", "<Control>y" } },
+  { "win.cut", { "<Control>x", "<Shift>Delete" } },
+  { "win.copy", { "<Control>c", "<Control>Insert" } },
+  { "win.paste", { "<Control>v", "<Shift>Insert" } },
+  { "win.duplicate", { "<Control>d" } },
+  { "win.remove", { "Delete", "BackSpace", "KP_Delete" } },
+  { "win.select-all", { "<Control>a" } },
+  { "win.turn-left", { "comma" } },
+  { "win.turn-right", { "period" } },
+  { "win.turn-left-fine", { "<Shift>comma" } },
+  { "win.turn-right-fine", { "<Shift>period" } },
+  { "win.mirror", { "m" } },
+  { "win.lift", { "<Control>Up", "<Control>KP_Up" } },
+  { "win.lower", { "<Control>Down", "<Control>KP_Down" } },
+  { "win.to-top", { "<Control><Shift>Up", "<Control><Shift>KP_Up" } },
+  { "win.to-bottom", { "<Control><Shift>Down", "<Control><Shift>KP_Down" } },
+  { "win.group", { "<Control>g" } },
+  { "win.ungroup", { "<Control><Shift>g" } },
+  { "win.stays-put", { "p" } },
+};
+
+void
+pp_edit_keys_set (GtkApplication *application)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    gtk_application_set_accels_for_action (application, rows[i].action, rows[i].keys);
+}
+
+static gboolean
+is_typing (GtkWidget *focus)
+{
+  return GTK_IS_EDITABLE (focus) || GTK_IS_TEXT_VIEW (focus);
+}
+
+static gboolean
+matches (GdkEvent   *event,
+         const char *key)
+{
+  GdkModifierType state;
+  guint value;
+
+  return gtk_accelerator_parse (key, &value, &state)
+         && gdk_key_event_matches (event, value, state) != GDK_KEY_MATCH_NONE;
+}
+
+static gboolean
+is_edit_key (GdkEvent *event)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    for (guint j = 0; rows[i].keys[j] != NULL; j++)
+      if (matches (event, rows[i].keys[j]))
+        return TRUE;
+  return FALSE;
+}
+
+static gboolean
+pressed_cb (GtkEventControllerKey *keys,
+            guint                  keyval,
+            guint                  keycode,
+            GdkModifierType        state,
+            GtkWindow             *window)
+{
+  GtkWidget *focus = gtk_window_get_focus (window);
+  GdkEvent *event = gtk_event_controller_get_current_event (GTK_EVENT_CONTROLLER (keys));
+
+  if (focus == NULL || !is_typing (focus) || !is_edit_key (event))
+    return GDK_EVENT_PROPAGATE;
+  for (GtkWidget *w = focus; w != NULL && w != GTK_WIDGET (window); w = gtk_widget_get_parent (w))
+    if (gtk_event_controller_key_forward (keys, w))
+      break;
+  return GDK_EVENT_STOP;
+}
+
+/* The last controller added is the first asked, and GTK adds its own with the application. */
+static void
+application_cb (GtkWindow  *window,
+                GParamSpec *pspec,
+                gpointer    data)
+{
+  GtkEventController *keys = gtk_event_controller_key_new ();
+
+  gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
+  g_signal_connect (keys, "key-pressed", G_CALLBACK (pressed_cb), window);
+  gtk_widget_add_controller (GTK_WIDGET (window), keys);
+}
+
+void
+pp_edit_keys_add (PpWindow *window)
+{
+  GtkEventController *last = gtk_shortcut_controller_new ();
+  GtkShortcut *escape = gtk_shortcut_new (gtk_keyval_trigger_new (GDK_KEY_Escape, 0),
+                                          gtk_named_action_new ("win.choose-nothing"));
+
+  gtk_shortcut_controller_add_shortcut (GTK_SHORTCUT_CONTROLLER (last), escape);
+  gtk_widget_add_controller (GTK_WIDGET (window), last);
+  g_signal_connect (window, "notify::application", G_CALLBACK (application_cb), NULL);
+}

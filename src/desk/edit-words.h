@@ -1,0 +1,39 @@
+/* edit-words.h: what was done to pieces, in words, for undo and for the maker.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "panel/panel.h"
+
+G_BEGIN_DECLS
+
+typedef enum
+{
+  PP_ACT_TURN,
+  PP_ACT_MIRROR,
+  PP_ACT_LIFT,
+  PP_ACT_LOWER,
+  PP_ACT_TO_TOP,
+  PP_ACT_TO_BOTTOM,
+  PP_ACT_GROUP,
+  PP_ACT_UNGROUP,
+  PP_ACT_PIN,
+  PP_ACT_LET_GO,
+  PP_ACT_DUPLICATE,
+  PP_ACT_REMOVE,
+  PP_ACT_CUT,
+  PP_ACT_PASTE,
+} PpAct;
+
+/* "Turn Oxeye", "Turn 3 pieces": `ids` are placements of `panel`, at least one. (transfer full) */
+char *pp_edit_words_act      (PpAct               act,
+                              const PpPanel      *panel,
+                              const char * const *ids);
+/* What to say of an act that passes over what stays put: `pinned` are left as they are. `others`:
+ * whether any piece was not. (transfer full) */
+char *pp_edit_words_stay_put (const PpPanel      *panel,
+                              const char * const *pinned,
+                              gboolean            others);
+
+G_END_DECLS
