@@ -420,6 +420,15 @@ pp_document_set_saved (PpDocument    *self,
   g_object_notify_by_pspec (G_OBJECT (self), props[PROP_SAVED]);
 }
 
+void
+pp_document_set_lost (PpDocument *self)
+{
+  g_return_if_fail (PP_IS_DOCUMENT (self));
+
+  g_clear_pointer (&self->saved, pp_panel_unref);
+  g_object_notify_by_pspec (G_OBJECT (self), props[PROP_SAVED]);
+}
+
 static char *
 name_of_file (GFile *file)
 {

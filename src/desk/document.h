@@ -108,6 +108,8 @@ gboolean            pp_document_is_saved         (PpDocument    *self);
 void                pp_document_set_saved        (PpDocument    *self,
                                                   const PpPanel *panel,
                                                   GFile         *file);
+/* The file holds none of our panels any more: it was changed or taken away by somebody else. */
+void                pp_document_set_lost         (PpDocument    *self);
 /* Title of the panel; the name of the file, or "Untitled panel", where it has none. (transfer full) */
 char               *pp_document_dup_title        (PpDocument    *self);
 

@@ -1,4 +1,4 @@
-/* file-actions.c: to be filled.
+/* file-actions.c: the actions of the window that have to do with files.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -6,14 +6,143 @@
 
 #include "desk/file-actions.h"
 
+#include "desk/closing.h"
+#include "desk/exporting.h"
+#include "desk/opening.h"
+#include "desk/outside-change.h"
+#include "desk/print.h"
+#include "desk/saving.h"
+
+static void
+open_cb (GSimpleAction *action,
+         GVariant      *parameter,
+         gpointer       window)
+{
+  pp_opening_choose (window);
+}
+
+static void
+saved_cb (GObject      *source,
+          GAsyncResult *result,
+          gpointer      data)
+{
+  pp_saving_run_finish (result);
+}
+
+static void
+save_cb (GSimpleAction *action,
+         GVariant      *parameter,
+         gpointer       window)
+{
+  pp_saving_run_async (window, FALSE, saved_cb, NULL);
+}
+
+static void
+save_as_cb (GSimpleAction *action,
+            GVariant      *parameter,
+            gpointer       window)
+{
+  pp_saving_run_async (window, TRUE, saved_cb, NULL);
+}
+
+static void
+export_sheets_cb (GSimpleAction *action,
+                  GVariant      *parameter,
+                  gpointer       window)
+{
+  pp_exporting_sheets (window);
+}
+
+static void
+export_picture_cb (GSimpleAction *action,
+                   GVariant      *parameter,
+                   gpointer       window)
+{
+  pp_exporting_picture (window);
+}
+
+static void
+print_cb (GSimpleAction *action,
+          GVariant      *parameter,
+          gpointer       window)
+{
+  pp_print_run (window);
+}
+
+static void
+close_cb (GSimpleAction *action,
+          GVariant      *parameter,
+          gpointer       window)
+{
+  gtk_window_close (window);
+}
+
+static const GActionEntry actions[] = {
+  { "open", open_cb },
+  { "save", save_cb },
+  { "save-as", save_as_cb },
+  { "export-sheets", export_sheets_cb },
+  { "export-picture", export_picture_cb },
+  { "print", print_cb },
+  { "close", close_cb },
+};
+
+static const struct
+{
+  const char *action;
+  const char *key;
+  gboolean    needs_document;
+} table[] = {
+  { "open", "<Control>o", FALSE },
+  { "save", "<Control>s", TRUE },
+  { "save-as", "<Control><Shift>s", TRUE },
+  { "export-sheets", "<Control>e", TRUE },
+  { "export-picture", "<Control><Shift>e", TRUE },
+  { "print", "<Control>p", TRUE },
+  { "close", "<Control>w", FALSE },
+};
+
+static void
+document_cb (PpWindow   *window,
+             GParamSpec *pspec,
+             gpointer    data)
+{
+  gboolean has_document = pp_window_get_document (window) != NULL;
+
+  for (guint i = 0; i < G_N_ELEMENTS (table); i++)
+    {
+      GAction *action = g_action_map_lookup_action (G_ACTION_MAP (window), table[i].action);
+
+      if (table[i].needs_document)
+        g_simple_action_set_enabled (G_SIMPLE_ACTION (action), has_document);
+    }
+}
+
 void
 pp_file_actions_add (PpWindow *window)
 {
+  g_return_if_fail (PP_IS_WINDOW (window));
+
+  g_action_map_add_action_entries (G_ACTION_MAP (window), actions, G_N_ELEMENTS (actions),
+                                   window);
+  g_signal_connect (window, "notify::document", G_CALLBACK (document_cb), NULL);
+  document_cb (window, NULL, NULL);
+  pp_closing_guard (window);
+  pp_outside_change_follow (window);
 }
 
 void
 pp_file_actions_set_keys (GtkApplication *application)
 {
+  g_return_if_fail (GTK_IS_APPLICATION (application));
+
+  for (guint i = 0; i < G_N_ELEMENTS (table); i++)
+    {
+      g_autofree char *name = g_strconcat ("win.", table[i].action, NULL);
+
+      gtk_application_set_accels_for_action (application, name,
+                                             (const char *[]) { table[i].key, NULL });
+    }
 }
 
 void
@@ -21,4 +150,13 @@ pp_file_actions_open (PpWindow *window,
                       GFile    *file,
                       gboolean  as_copy)
 {
+  g_return_if_fail (PP_IS_WINDOW (window) && G_IS_FILE (file));
+  pp_opening_open (window, file, as_copy);
+}
+
+void
+pp_file_actions_quit (GtkApplication *application)
+{
+  g_return_if_fail (GTK_IS_APPLICATION (application));
+  pp_closing_quit (application);
 }

@@ -18,5 +18,7 @@ void pp_file_actions_set_keys (GtkApplication *application);
 void pp_file_actions_open     (PpWindow       *window,
                                GFile          *file,
                                gboolean        as_copy);
+/* Closes all windows, after asking each about unsaved changes; a Cancel leaves all of them. */
+void pp_file_actions_quit     (GtkApplication *application);
 
 G_END_DECLS

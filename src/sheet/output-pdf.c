@@ -93,7 +93,7 @@ pp_output_pdf (const PpSheetJob   *job,
   static const PpBookOutput output = { begin_page, end_page };
   g_autoptr (GByteArray) bytes = g_byte_array_new ();
   Pdf pdf = { .outline = CAIRO_PDF_OUTLINE_ROOT };
-  PpSheetFile *file;
+  g_autoptr (GBytes) whole = NULL;
   cairo_status_t status;
 
   pdf.surface = cairo_pdf_surface_create_for_stream (pp_output_take, bytes,
@@ -106,9 +106,7 @@ pp_output_pdf (const PpSheetJob   *job,
   cairo_surface_destroy (pdf.surface);
   if (!pp_output_judge (status, error))
     return FALSE;
-  file = g_new (PpSheetFile, 1);
-  file->name = g_strdup ("sheets.pdf");
-  file->bytes = g_byte_array_free_to_bytes (g_steal_pointer (&bytes));
-  g_ptr_array_add (files, file);
+  whole = g_byte_array_free_to_bytes (g_steal_pointer (&bytes));
+  pp_sheet_files_add (files, "sheets.pdf", whole);
   return TRUE;
 }

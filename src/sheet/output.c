@@ -1,4 +1,4 @@
-/* output.c: what the formats share, and the counting of pages.
+/* output.c: what the formats share.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -34,34 +34,7 @@ pp_output_add_page (PpBook     *book,
                     const char *ending,
                     GBytes     *bytes)
 {
-  PpSheetFile *file = g_new (PpSheetFile, 1);
+  g_autofree char *name = g_strdup_printf ("%s-%u.%s", book->kind->id, book->kind_page, ending);
 
-  file->name = g_strdup_printf ("%s-%u.%s", book->kind->id, book->kind_page, ending);
-  file->bytes = g_bytes_ref (bytes);
-  g_ptr_array_add (files, file);
-}
-
-/* An ink-less page: one that keeps no drawing but knows how large text is. */
-static void
-begin_nothing (PpBook *book)
-{
-  cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_A1, 0, 0);
-
-  book->cr = cairo_create (surface);
-  cairo_surface_destroy (surface);
-}
-
-static void
-end_nothing (PpBook *book)
-{
-  g_clear_pointer (&book->cr, cairo_destroy);
-}
-
-guint
-pp_output_count (const PpSheetJob   *job,
-                 const char * const *kinds)
-{
-  static const PpBookOutput nothing = { begin_nothing, end_nothing };
-
-  return pp_book_draw (job, kinds, &nothing, NULL, 0);
+  pp_sheet_files_add (files, name, bytes);
 }

@@ -27,6 +27,11 @@ gboolean pp_output_png   (const PpSheetJob   *job,
                           GError            **error);
 guint    pp_output_count (const PpSheetJob   *job,
                           const char * const *kinds);
+void     pp_output_page  (const PpSheetJob   *job,
+                          const char * const *kinds,
+                          guint               n_pages,
+                          guint               page,
+                          cairo_t            *cr);
 
 /* "record-2.svg". */
 void     pp_output_add_page (PpBook          *book,

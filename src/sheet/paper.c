@@ -6,6 +6,8 @@
 
 #include "sheet/paper.h"
 
+#include <math.h>
+
 static const struct
 {
   const char *name;
@@ -59,4 +61,20 @@ pp_paper_parse (const char *text,
     return FALSE;
   *paper = own;
   return TRUE;
+}
+
+double
+pp_paper_fit (PpPaper *paper)
+{
+  PpPaper old;
+  double factor;
+
+  g_return_val_if_fail (paper != NULL && paper->width > 0 && paper->height > 0, 1);
+
+  old = *paper;
+  factor = fmax (1, PP_PAPER_MIN_SIDE / fmin (old.width, old.height));
+  factor = fmin (factor, PP_PAPER_MAX_SIDE / fmax (old.width, old.height));
+  paper->width = fmax (old.width * factor, PP_PAPER_MIN_SIDE);
+  paper->height = fmax (old.height * factor, PP_PAPER_MIN_SIDE);
+  return fmin (old.width / paper->width, old.height / paper->height);
 }

@@ -27,5 +27,9 @@ typedef struct
  * "297.5x420"; FALSE, and `paper` untouched, for anything else or a side out of range. */
 gboolean pp_paper_parse (const char *text,
                          PpPaper    *paper);
+/* Takes any size that a printer may have into the range above, in proportion where that is
+ * possible. Returns by how much a drawing for the new size is to be scaled so that it lies on the
+ * old one whole: 1 for a usual paper. */
+double   pp_paper_fit   (PpPaper    *paper);
 
 G_END_DECLS

@@ -46,17 +46,42 @@ free_file (gpointer data)
 }
 
 GPtrArray *
+pp_sheet_files_new (void)
+{
+  return g_ptr_array_new_with_free_func (free_file);
+}
+
+void
+pp_sheet_files_add (GPtrArray  *files,
+                    const char *name,
+                    GBytes     *bytes)
+{
+  PpSheetFile *file = g_new (PpSheetFile, 1);
+
+  file->name = g_strdup (name);
+  file->bytes = g_bytes_ref (bytes);
+  g_ptr_array_add (files, file);
+}
+
+static gboolean
+are_known (const char * const *kinds)
+{
+  for (guint i = 0; kinds[i] != NULL; i++)
+    if (pp_sheet_kind_find (kinds[i]) == NULL)
+      return FALSE;
+  return TRUE;
+}
+
+GPtrArray *
 pp_sheets_write (const PpSheetJob   *job,
                  const char * const *kinds,
                  PpSheetFormats      formats,
                  GError            **error)
 {
-  g_autoptr (GPtrArray) files = g_ptr_array_new_with_free_func (free_file);
+  g_autoptr (GPtrArray) files = pp_sheet_files_new ();
   guint n_pages;
 
-  g_return_val_if_fail (job != NULL && kinds != NULL, NULL);
-  for (guint i = 0; kinds[i] != NULL; i++)
-    g_return_val_if_fail (pp_sheet_kind_find (kinds[i]) != NULL, NULL);
+  g_return_val_if_fail (job != NULL && kinds != NULL && are_known (kinds), NULL);
 
   n_pages = pp_output_count (job, kinds);
   if ((formats & PP_SHEET_PDF) != 0 && !pp_output_pdf (job, kinds, n_pages, files, error))
@@ -66,4 +91,24 @@ pp_sheets_write (const PpSheetJob   *job,
   if ((formats & PP_SHEET_PNG) != 0 && !pp_output_png (job, kinds, n_pages, files, error))
     return NULL;
   return g_steal_pointer (&files);
+}
+
+guint
+pp_sheets_count_pages (const PpSheetJob   *job,
+                       const char * const *kinds)
+{
+  g_return_val_if_fail (job != NULL && kinds != NULL && are_known (kinds), 0);
+  return pp_output_count (job, kinds);
+}
+
+void
+pp_sheets_draw_page (const PpSheetJob   *job,
+                     const char * const *kinds,
+                     guint               n_pages,
+                     guint               page,
+                     cairo_t            *cr)
+{
+  g_return_if_fail (job != NULL && kinds != NULL && are_known (kinds));
+  g_return_if_fail (page >= 1 && page <= n_pages && cr != NULL);
+  pp_output_page (job, kinds, n_pages, page, cr);
 }

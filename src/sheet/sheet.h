@@ -12,6 +12,8 @@
 #include "glue/plan.h"
 #include "sheet/paper.h"
 
+#include <cairo.h>
+
 G_BEGIN_DECLS
 
 typedef struct _PpBook PpBook;
@@ -54,6 +56,12 @@ typedef struct
   GBytes *bytes;
 } PpSheetFile;
 
+/* An array of PpSheetFile that owns them. (transfer full) */
+GPtrArray *pp_sheet_files_new (void);
+void       pp_sheet_files_add (GPtrArray  *files,
+                               const char *name,
+                               GBytes     *bytes);
+
 /* Draws the sheets in the order given. `kinds` is ended by NULL; an unknown id is a caller's
  * mistake. Returns an array of PpSheetFile (transfer full) to be saved by the caller, or NULL.
  * Errors: G_IO_ERROR_FAILED where cairo fails (a picture too large for memory). */
@@ -61,5 +69,16 @@ GPtrArray *pp_sheets_write (const PpSheetJob   *job,
                             const char * const *kinds,
                             PpSheetFormats      formats,
                             GError            **error);
+
+/* For a printer, which asks for one page after another. */
+guint      pp_sheets_count_pages (const PpSheetJob   *job,
+                                  const char * const *kinds);
+/* page: from 1 to n_pages, as counted. One unit of `cr` is 1 mm, its origin the paper's top left
+ * corner; its state is the same afterwards. */
+void       pp_sheets_draw_page   (const PpSheetJob   *job,
+                                  const char * const *kinds,
+                                  guint               n_pages,
+                                  guint               page,
+                                  cairo_t            *cr);
 
 G_END_DECLS

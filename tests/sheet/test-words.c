@@ -56,6 +56,36 @@ test_paper (void)
     }
 }
 
+static const struct
+{
+  PpPaper paper;
+  PpPaper fitted;
+  double  scale;
+} fits[] = {
+  { { 210, 297 }, { 210, 297 }, 1 },
+  { { 5000, 120 }, { 5000, 120 }, 1 },
+  { { 105, 148 }, { 120, 148.0 * 120 / 105 }, 105.0 / 120 }, /* ISO 216 A6 */
+  { { 10000, 4000 }, { 5000, 2000 }, 2 },
+  { { 50, 4000 }, { 120, 5000 }, 50.0 / 120 },
+};
+
+static void
+test_paper_fit (void)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (fits); i++)
+    {
+      PpPaper paper = fits[i].paper;
+      double scale = pp_paper_fit (&paper);
+
+      g_test_message ("%g x %g", fits[i].paper.width, fits[i].paper.height);
+      g_assert_cmpfloat_with_epsilon (paper.width, fits[i].fitted.width, CLOSE);
+      g_assert_cmpfloat_with_epsilon (paper.height, fits[i].fitted.height, CLOSE);
+      g_assert_cmpfloat_with_epsilon (scale, fits[i].scale, CLOSE);
+      g_assert_cmpfloat (paper.width * scale, <=, fits[i].paper.width + CLOSE);
+      g_assert_cmpfloat (paper.height * scale, <=, fits[i].paper.height + CLOSE);
+    }
+}
+
 static void
 test_hour (void)
 {
@@ -180,6 +210,7 @@ main (int    argc,
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/words/paper", test_paper);
+  g_test_add_func ("/words/paper-fit", test_paper_fit);
   g_test_add_func ("/words/hour", test_hour);
   g_test_add_func ("/words/clock", test_clock);
   g_test_add_func ("/words/long", test_long);

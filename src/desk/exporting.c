@@ -1,0 +1,167 @@
+/* exporting.c: the sheets and the picture of a panel, written to files.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "config.h"
+
+#include "desk/exporting.h"
+
+#include "art/picture.h"
+#include "desk/sheet-answers.h"
+#include "desk/export-dialog.h"
+#include "desk/export-wish.h"
+#include "desk/file-words.h"
+#include "desk/picture-dialog.h"
+#include "panel/i18n.h"
+
+/* In a folder they lie beside those of other panels. */
+static void
+name_after_panel (GPtrArray     *files,
+                  const PpPanel *panel)
+{
+  for (guint i = 0; *panel->title != '\0' && i < files->len; i++)
+    {
+      PpSheetFile *file = g_ptr_array_index (files, i);
+      g_autofree char *old = file->name;
+      g_autofree char *title = pp_file_name_suggest (panel->title, " ");
+
+      file->name = g_strconcat (title, old, NULL);
+    }
+}
+
+static GPtrArray *
+draw_sheets (const PpPanel *panel,
+             gpointer       data,
+             PpWork        *work,
+             GError       **error)
+{
+  const PpSheetChoice *choice = data;
+  g_autoptr (PpSheetAnswers) answers = pp_sheet_answers_new (panel, TRUE, work, error);
+  PpSheetJob job = { .units = panel->units, .paper = choice->paper, .mono = choice->mono };
+  GPtrArray *files;
+
+  if (answers == NULL)
+    return NULL;
+  job.check = answers->check;
+  job.plan = answers->plan;
+  job.gallery = answers->gallery;
+  files = pp_sheets_write (&job, (const char * const *) choice->kinds, choice->format, error);
+  if (files != NULL && choice->format != PP_SHEET_PDF)
+    name_after_panel (files, panel);
+  return files;
+}
+
+static char *
+tell_sheets (const char *where)
+{
+  return g_strdup_printf (_("The sheets are in %s."), where);
+}
+
+static void
+sheets_accepted_cb (PpExportDialog      *dialog,
+                    const PpSheetChoice *choice,
+                    PpWindow            *window)
+{
+  const PpExport export = {
+    .doing = _("The sheets are being drawn."),
+    .tell = tell_sheets,
+    .draw = draw_sheets,
+    .data = pp_sheet_choice_copy (choice),
+    .free_data = (GDestroyNotify) pp_sheet_choice_free,
+  };
+
+  if (choice->format == PP_SHEET_PDF)
+    pp_export_wish_file (window, &export, _("Export the sheets"),
+                         C_("end of a file's name", "sheets"), ".pdf");
+  else
+    pp_export_wish_folder (window, &export, _("A folder for the sheets"));
+}
+
+void
+pp_exporting_sheets (PpWindow *window)
+{
+  PpExportDialog *dialog = pp_export_dialog_new (GTK_WINDOW (window), FALSE);
+
+  g_signal_connect_object (dialog, "accepted", G_CALLBACK (sheets_accepted_cb), window, 0);
+  gtk_window_present (GTK_WINDOW (dialog));
+}
+
+typedef struct
+{
+  int      width;
+  gboolean from_behind;
+} Picture;
+
+static GBytes *
+draw_png (const PpSheetAnswers *answers,
+          const Picture   *picture,
+          GError         **error)
+{
+  const PpCheck *check = answers->check;
+  const PpViewFrom view = { .from_behind = picture->from_behind };
+  g_autofree double *bases = g_new0 (double, check->n + 1);
+  g_autofree double *tops = g_new0 (double, check->n + 1);
+
+  for (guint i = 0; i < check->n; i++)
+    if (check->rests[i]->state != PP_STATE_FLOATS)
+      {
+        bases[i] = check->rests[i]->base;
+        tops[i] = check->rests[i]->top;
+      }
+  return pp_picture_png (check->scene, answers->gallery, bases, tops, &view, picture->width,
+                         error);
+}
+
+static GPtrArray *
+draw_picture (const PpPanel *panel,
+              gpointer       data,
+              PpWork        *work,
+              GError       **error)
+{
+  g_autoptr (PpSheetAnswers) answers = pp_sheet_answers_new (panel, FALSE, work, error);
+  g_autoptr (GBytes) png = answers != NULL ? draw_png (answers, data, error) : NULL;
+  GPtrArray *files;
+
+  if (png == NULL)
+    return NULL;
+  files = pp_sheet_files_new ();
+  pp_sheet_files_add (files, "picture.png", png);
+  return files;
+}
+
+static char *
+tell_picture (const char *where)
+{
+  return g_strdup_printf (_("The picture is %s."), where);
+}
+
+static void
+picture_accepted_cb (PpPictureDialog *dialog,
+                     int              width,
+                     gboolean         from_behind,
+                     PpWindow        *window)
+{
+  Picture picture = { width, from_behind };
+  const PpExport export = {
+    .doing = _("The picture is being drawn."),
+    .tell = tell_picture,
+    .draw = draw_picture,
+    .data = g_memdup2 (&picture, sizeof picture),
+    .free_data = g_free,
+  };
+
+  pp_export_wish_file (window, &export, _("Export a picture"),
+                       from_behind ? C_("end of a file's name", "from behind")
+                                   : C_("end of a file's name", "picture"),
+                       ".png");
+}
+
+void
+pp_exporting_picture (PpWindow *window)
+{
+  PpLook look = pp_canvas_get_look (pp_window_get_canvas (window));
+  PpPictureDialog *dialog = pp_picture_dialog_new (GTK_WINDOW (window), look.from_behind);
+
+  g_signal_connect_object (dialog, "accepted", G_CALLBACK (picture_accepted_cb), window, 0);
+  gtk_window_present (GTK_WINDOW (dialog));
+}

@@ -1,0 +1,186 @@
+/* opening.c: panels opened from their files.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Reading goes on in a thread, and meanwhile windows come and go: where the panel is shown is
+ * decided when it is there.
+ */
+#include "config.h"
+
+#include "desk/opening.h"
+
+#include "desk/ask.h"
+#include "desk/file-state.h"
+#include "desk/file-words.h"
+#include "desk/panel-io.h"
+#include "panel/i18n.h"
+
+typedef struct
+{
+  PpWindow       *window;
+  GtkApplication *application;
+  GFile          *file;
+  gboolean        as_copy;
+} Opening;
+
+static void
+free_opening (Opening *self)
+{
+  pp_file_state_of (self->window)->is_opening = FALSE;
+  g_application_release (G_APPLICATION (self->application));
+  g_object_unref (self->window);
+  g_object_unref (self->application);
+  g_object_unref (self->file);
+  g_free (self);
+}
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (Opening, free_opening)
+
+/* Shows the start page, or a panel just begun that nobody touched. */
+static gboolean
+is_free (PpWindow *window)
+{
+  PpDocument *document = pp_window_get_document (window);
+
+  if (document == NULL)
+    return TRUE;
+  return pp_document_get_file (document) == NULL && pp_document_is_saved (document)
+         && pp_document_get_undo (document) == NULL && pp_document_get_redo (document) == NULL;
+}
+
+static PpWindow *
+find_place (Opening *self)
+{
+  PpWindow *window = self->window;
+
+  if (!pp_file_state_is_alive (window) || !is_free (window))
+    window = pp_window_new (self->application);
+  gtk_window_present (GTK_WINDOW (window));
+  return window;
+}
+
+static void
+loaded_cb (GObject      *source,
+           GAsyncResult *result,
+           gpointer      data)
+{
+  g_autoptr (Opening) self = data;
+  g_autofree char *content = NULL;
+  g_autoptr (GError) error = NULL;
+  g_autoptr (PpPanel) panel = pp_panel_io_load_finish (result, &content, &error);
+  g_autoptr (PpDocument) document = NULL;
+  PpWindow *window, *other;
+
+  other = self->as_copy ? NULL : pp_file_state_find (self->application, self->file);
+  if (other != NULL) /* two asked for it at once */
+    {
+      gtk_window_present (GTK_WINDOW (other));
+      return;
+    }
+  if (panel == NULL)
+    {
+      window = pp_file_state_is_alive (self->window) ? self->window : find_place (self);
+      pp_ask_tell (GTK_WINDOW (window), error->message);
+      return;
+    }
+  window = find_place (self);
+  document = pp_document_new (panel, self->as_copy ? NULL : self->file);
+  pp_window_set_document (window, document);
+  pp_file_state_set (window, content);
+  if (!self->as_copy)
+    pp_opening_note (self->file);
+}
+
+void
+pp_opening_open (PpWindow *window,
+                 GFile    *file,
+                 gboolean  as_copy)
+{
+  GtkApplication *application = gtk_window_get_application (GTK_WINDOW (window));
+  g_autofree char *path = g_file_get_path (file);
+  PpWindow *other = as_copy ? NULL : pp_file_state_find (application, file);
+  Opening *self;
+
+  if (other != NULL)
+    {
+      gtk_window_present (GTK_WINDOW (other));
+      return;
+    }
+  if (path == NULL)
+    {
+      pp_ask_tell (GTK_WINDOW (window), _("Only files on this computer can be opened: copy the "
+                                          "file to a folder here first."));
+      return;
+    }
+  self = g_new0 (Opening, 1);
+  /* one file a start page; the next one gets a window of its own */
+  if (pp_file_state_of (window)->is_opening)
+    window = pp_window_new (application);
+  *self = (Opening) { g_object_ref (window), g_object_ref (application), g_object_ref (file),
+                      as_copy };
+  g_application_hold (G_APPLICATION (application));
+  pp_file_state_of (window)->is_opening = TRUE;
+  pp_panel_io_load_async (path, loaded_cb, self);
+}
+
+static void
+chosen_cb (GtkNativeDialog *dialog,
+           int              response,
+           PpWindow        *window)
+{
+  g_autoptr (GListModel) files = NULL;
+
+  if (response == GTK_RESPONSE_ACCEPT && pp_file_state_is_alive (window))
+    files = gtk_file_chooser_get_files (GTK_FILE_CHOOSER (dialog));
+  for (guint i = 0; files != NULL && i < g_list_model_get_n_items (files); i++)
+    {
+      g_autoptr (GFile) file = g_list_model_get_item (files, i);
+
+      pp_opening_open (window, file, FALSE);
+    }
+  g_object_unref (dialog);
+}
+
+void
+pp_opening_add_filters (GtkFileChooser *chooser)
+{
+  g_autoptr (GtkFileFilter) panels = gtk_file_filter_new ();
+  g_autoptr (GtkFileFilter) all = gtk_file_filter_new ();
+
+  gtk_file_filter_set_name (panels, _("Panels"));
+  gtk_file_filter_add_suffix (panels, PP_PANEL_ENDING + 1);
+  gtk_file_chooser_add_filter (chooser, panels);
+  gtk_file_filter_set_name (all, _("All files"));
+  gtk_file_filter_add_pattern (all, "*");
+  gtk_file_chooser_add_filter (chooser, all);
+}
+
+void
+pp_opening_choose (PpWindow *window)
+{
+  GtkFileChooserNative *dialog;
+  GtkFileChooser *chooser;
+
+  dialog = gtk_file_chooser_native_new (_("Open a panel"), GTK_WINDOW (window),
+                                        GTK_FILE_CHOOSER_ACTION_OPEN, _("_Open"), _("_Cancel"));
+  chooser = GTK_FILE_CHOOSER (dialog);
+  gtk_native_dialog_set_modal (GTK_NATIVE_DIALOG (dialog), TRUE);
+  gtk_file_chooser_set_select_multiple (chooser, TRUE);
+  pp_opening_add_filters (chooser);
+  g_signal_connect_object (dialog, "response", G_CALLBACK (chosen_cb), window, 0);
+  gtk_native_dialog_show (GTK_NATIVE_DIALOG (dialog));
+}
+
+/* The system keeps the list; it wants to know the kind of file and how to open it again. */
+void
+pp_opening_note (GFile *file)
+{
+  g_autofree char *uri = g_file_get_uri (file);
+  GtkRecentData data = {
+    .mime_type = (char *) "application/x-petalpane",
+    .app_name = (char *) "Petalpane",
+    .app_exec = (char *) "petalpane %f",
+  };
+
+  gtk_recent_manager_add_full (gtk_recent_manager_get_default (), uri, &data);
+}

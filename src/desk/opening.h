@@ -1,0 +1,22 @@
+/* opening.h: panels opened from their files.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "desk/window.h"
+
+G_BEGIN_DECLS
+
+/* Asks for files and opens them. */
+void pp_opening_choose (PpWindow *window);
+/* As pp_file_actions_open(). */
+void pp_opening_open   (PpWindow *window,
+                        GFile    *file,
+                        gboolean  as_copy);
+/* Adds the file to the ones opened of late. */
+void pp_opening_note   (GFile    *file);
+/* Panels, and all files. */
+void pp_opening_add_filters (GtkFileChooser *chooser);
+
+G_END_DECLS

@@ -1,0 +1,203 @@
+/* print.c: the sheets on a printer.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Check and plan are made before the printer is asked for, so that a page takes no longer than its
+ * drawing. How many pages there are is known only with the paper.
+ */
+#include "config.h"
+
+#include "desk/print.h"
+
+#include "desk/ask.h"
+#include "desk/export-dialog.h"
+#include "desk/file-state.h"
+#include "desk/file-words.h"
+#include "desk/work-dialog.h"
+#include "panel/i18n.h"
+
+typedef struct
+{
+  PpSheetAnswers     *answers;
+  PpSheetChoice *choice;
+  PpSheetJob     job;
+  double         scale;   /* of the drawing on the paper */
+  guint          n_pages;
+} Printing;
+
+static void
+free_printing (gpointer  data,
+               GClosure *closure)
+{
+  Printing *self = data;
+
+  pp_sheet_answers_free (self->answers);
+  pp_sheet_choice_free (self->choice);
+  g_free (self);
+}
+
+static void
+begin_print_cb (GtkPrintOperation *operation,
+                GtkPrintContext   *context,
+                Printing          *self)
+{
+  self->job.paper.width = gtk_print_context_get_width (context);
+  self->job.paper.height = gtk_print_context_get_height (context);
+  self->scale = pp_paper_fit (&self->job.paper);
+  self->n_pages = pp_sheets_count_pages (&self->job, (const char * const *) self->choice->kinds);
+  gtk_print_operation_set_n_pages (operation, (int) self->n_pages);
+}
+
+static void
+draw_page_cb (GtkPrintOperation *operation,
+              GtkPrintContext   *context,
+              int                page,
+              Printing          *self)
+{
+  cairo_t *cr = gtk_print_context_get_cairo_context (context);
+
+  cairo_save (cr);
+  cairo_scale (cr, self->scale, self->scale);
+  pp_sheets_draw_page (&self->job, (const char * const *) self->choice->kinds, self->n_pages,
+                       (guint) page + 1, cr);
+  cairo_restore (cr);
+}
+
+GtkPrintOperation *
+pp_print_operation_new (PpSheetAnswers           *answers,
+                        const PpSheetChoice *choice)
+{
+  GtkPrintOperation *operation = gtk_print_operation_new ();
+  Printing *self = g_new0 (Printing, 1);
+
+  self->answers = answers;
+  self->choice = pp_sheet_choice_copy (choice);
+  self->job = (PpSheetJob) {
+    .check = answers->check,
+    .plan = answers->plan,
+    .gallery = answers->gallery,
+    .units = answers->check->panel->units,
+    .mono = choice->mono,
+  };
+  gtk_print_operation_set_unit (operation, GTK_UNIT_MM);
+  gtk_print_operation_set_use_full_page (operation, TRUE);
+  gtk_print_operation_set_embed_page_setup (operation, TRUE);
+  gtk_print_operation_set_allow_async (operation, TRUE);
+  g_signal_connect_data (operation, "begin-print", G_CALLBACK (begin_print_cb), self,
+                         free_printing, 0);
+  g_signal_connect (operation, "draw-page", G_CALLBACK (draw_page_cb), self);
+  return operation;
+}
+
+/* Until the answers are there. */
+typedef struct
+{
+  PpWindow      *window;
+  PpDocument    *document;
+  PpWorkDialog  *dialog;
+  PpWork        *work;
+  const PpPanel *panel;
+  PpSheetChoice *choice;
+} Wish;
+
+static void
+free_wish (Wish *self)
+{
+  gtk_window_destroy (GTK_WINDOW (self->dialog));
+  pp_sheet_choice_free (self->choice);
+  pp_panel_unref (self->panel);
+  pp_work_unref (self->work);
+  g_object_unref (self->document);
+  g_object_unref (self->window);
+  g_free (self);
+}
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (Wish, free_wish)
+
+static void
+done_cb (GtkPrintOperation       *operation,
+         GtkPrintOperationResult  result,
+         PpWindow                *window)
+{
+  g_autoptr (GError) error = NULL;
+  g_autofree char *sentence = NULL;
+
+  if (result != GTK_PRINT_OPERATION_RESULT_ERROR || !pp_file_state_is_alive (window))
+    return;
+  gtk_print_operation_get_error (operation, &error);
+  sentence = g_strdup_printf (_("The sheets could not be printed: %s"), error->message);
+  pp_ask_tell (GTK_WINDOW (window), sentence);
+}
+
+static void
+print (Wish      *wish,
+       PpSheetAnswers *answers)
+{
+  g_autoptr (GtkPrintOperation) operation = pp_print_operation_new (answers, wish->choice);
+  g_autofree char *title = pp_document_dup_title (wish->document);
+
+  gtk_print_operation_set_job_name (operation, title);
+  g_signal_connect_object (operation, "done", G_CALLBACK (done_cb), wish->window, 0);
+  gtk_print_operation_run (operation, GTK_PRINT_OPERATION_ACTION_PRINT_DIALOG,
+                           GTK_WINDOW (wish->window), NULL);
+}
+
+static void
+answered_cb (GObject      *source,
+             GAsyncResult *result,
+             gpointer      data)
+{
+  g_autoptr (Wish) self = data;
+  PpSheetAnswers *answers = g_task_propagate_pointer (G_TASK (result), NULL);
+
+  if (answers == NULL) /* stopped */
+    return;
+  if (pp_file_state_is_alive (self->window))
+    print (self, answers);
+  else
+    pp_sheet_answers_free (answers);
+}
+
+static void
+answer_in_thread (GTask        *task,
+                  gpointer      source,
+                  gpointer      data,
+                  GCancellable *cancellable)
+{
+  Wish *self = data;
+  GError *error = NULL;
+  PpSheetAnswers *answers = pp_sheet_answers_new (self->panel, TRUE, self->work, &error);
+
+  if (answers == NULL)
+    g_task_return_error (task, error);
+  else
+    g_task_return_pointer (task, answers, (GDestroyNotify) pp_sheet_answers_free);
+}
+
+static void
+accepted_cb (PpExportDialog      *dialog,
+             const PpSheetChoice *choice,
+             PpWindow            *window)
+{
+  Wish *self = g_new0 (Wish, 1);
+  g_autoptr (GTask) task = g_task_new (NULL, NULL, answered_cb, self);
+
+  self->window = g_object_ref (window);
+  self->document = g_object_ref (pp_window_get_document (window));
+  self->panel = pp_panel_ref (pp_document_get_panel (self->document));
+  self->choice = pp_sheet_choice_copy (choice);
+  self->work = pp_work_new ();
+  self->dialog = pp_work_dialog_new (GTK_WINDOW (window), _("The sheets are being made ready."),
+                                     self->work);
+  g_task_set_task_data (task, self, NULL);
+  g_task_run_in_thread (task, answer_in_thread);
+}
+
+void
+pp_print_run (PpWindow *window)
+{
+  PpExportDialog *dialog = pp_export_dialog_new (GTK_WINDOW (window), TRUE);
+
+  g_signal_connect_object (dialog, "accepted", G_CALLBACK (accepted_cb), window, 0);
+  gtk_window_present (GTK_WINDOW (dialog));
+}

@@ -1,0 +1,56 @@
+/* sheet-choice.c: which sheets, and how.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "config.h"
+
+#include "desk/sheet-choice.h"
+
+#include "panel/i18n.h"
+
+static const PpSheetFormat formats[] = {
+  { PP_SHEET_PDF, N_("PDF, all pages in one file") },
+  { PP_SHEET_SVG, N_("SVG drawings, one a page") },
+  { PP_SHEET_PNG, N_("PNG pictures, one a page") },
+};
+
+static const PpSheetPaper papers[] = {
+  { "a4", N_("A4 (210 × 297 mm)") },
+  { "a3", N_("A3 (297 × 420 mm)") },
+  { "letter", N_("Letter (8 1/2 × 11 in)") },
+  { "legal", N_("Legal (8 1/2 × 14 in)") },
+  { "tabloid", N_("Tabloid (11 × 17 in)") },
+};
+
+PpSheetChoice *
+pp_sheet_choice_copy (const PpSheetChoice *self)
+{
+  PpSheetChoice *copy = g_new (PpSheetChoice, 1);
+
+  *copy = *self;
+  copy->kinds = g_strdupv (self->kinds);
+  return copy;
+}
+
+void
+pp_sheet_choice_free (PpSheetChoice *self)
+{
+  if (self == NULL)
+    return;
+  g_strfreev (self->kinds);
+  g_free (self);
+}
+
+const PpSheetFormat *
+pp_sheet_formats (guint *n)
+{
+  *n = G_N_ELEMENTS (formats);
+  return formats;
+}
+
+const PpSheetPaper *
+pp_sheet_papers (guint *n)
+{
+  *n = G_N_ELEMENTS (papers);
+  return papers;
+}

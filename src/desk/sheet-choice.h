@@ -1,0 +1,42 @@
+/* sheet-choice.h: which sheets, and how.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "sheet/sheet.h"
+
+G_BEGIN_DECLS
+
+typedef struct
+{
+  char          **kinds;  /* ids, ended by NULL, at least one */
+  PpSheetFormats  format; /* one of them */
+  PpPaper         paper;
+  gboolean        mono;
+} PpSheetChoice;
+
+PpSheetChoice *pp_sheet_choice_copy (const PpSheetChoice *self);
+void           pp_sheet_choice_free (PpSheetChoice       *self);
+
+/* The formats, by index. */
+typedef struct
+{
+  PpSheetFormats  format;
+  const char     *title;  /* marked for translation, not translated */
+} PpSheetFormat;
+
+const PpSheetFormat *pp_sheet_formats (guint *n);
+
+/* The papers, by index. */
+typedef struct
+{
+  const char *id;    /* of pp_paper_parse() */
+  const char *title; /* marked for translation, not translated */
+} PpSheetPaper;
+
+const PpSheetPaper *pp_sheet_papers (guint *n);
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpSheetChoice, pp_sheet_choice_free)
+
+G_END_DECLS
