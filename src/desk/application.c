@@ -29,16 +29,12 @@ new_window_cb (GSimpleAction *action,
   gtk_window_present (GTK_WINDOW (pp_window_new (GTK_APPLICATION (data))));
 }
 
-/* Each window is asked to close, and asks its maker about what is not saved. */
 static void
 quit_cb (GSimpleAction *action,
          GVariant      *parameter,
          gpointer       data)
 {
-  g_autoptr (GList) windows = g_list_copy (gtk_application_get_windows (data));
-
-  for (GList *l = windows; l != NULL; l = l->next)
-    gtk_window_close (l->data);
+  pp_file_actions_quit (GTK_APPLICATION (data));
 }
 
 static void
@@ -105,13 +101,13 @@ pp_application_open (GApplication *application,
                      int           n_files,
                      const char   *hint)
 {
-  for (int i = 0; i < n_files; i++)
-    {
-      PpWindow *window = pp_window_new (GTK_APPLICATION (application));
+  GtkWindow *window = gtk_application_get_active_window (GTK_APPLICATION (application));
 
-      gtk_window_present (GTK_WINDOW (window));
-      pp_file_actions_open (window, files[i], FALSE);
-    }
+  if (window == NULL)
+    window = GTK_WINDOW (pp_window_new (GTK_APPLICATION (application)));
+  gtk_window_present (window);
+  for (int i = 0; i < n_files; i++)
+    pp_file_actions_open (PP_WINDOW (window), files[i], FALSE);
 }
 
 static void
