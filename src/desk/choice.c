@@ -55,7 +55,7 @@ pp_choice_set_property (GObject      *object,
       pp_sketch_set_kind (self->sketch, (PpSketchKind) g_value_get_enum (value));
       break;
     case PROP_WORDS:
-      pp_choice_set_words (self, g_value_get_string (value));
+      pp_choice_set_words (self, g_value_get_string (value), NULL);
       break;
     case PROP_HINT:
       set_hint (self, g_value_get_string (value));
@@ -100,16 +100,21 @@ pp_choice_init (PpChoice *self)
   gtk_box_append (GTK_BOX (box), GTK_WIDGET (self->sketch));
   gtk_box_append (GTK_BOX (box), GTK_WIDGET (self->words));
   gtk_box_append (GTK_BOX (box), GTK_WIDGET (self->hint));
-  gtk_widget_set_hexpand (box, FALSE);
+  gtk_widget_set_hexpand (box, TRUE);
+  gtk_widget_set_hexpand (GTK_WIDGET (self), FALSE); /* or it would, as what is in it does */
+  /* The mark; the border stands for it. */
+  gtk_widget_set_visible (gtk_widget_get_first_child (GTK_WIDGET (self)), FALSE);
   gtk_check_button_set_child (GTK_CHECK_BUTTON (self), box);
   gtk_widget_add_css_class (GTK_WIDGET (self), "pp-choice");
 }
 
 void
 pp_choice_set_words (PpChoice   *self,
-                     const char *words)
+                     const char *words,
+                     const char *spoken)
 {
   g_return_if_fail (PP_IS_CHOICE (self) && words != NULL);
   gtk_label_set_text (self->words, words);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, words, -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  spoken != NULL ? spoken : words, -1);
 }

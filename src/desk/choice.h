@@ -16,7 +16,9 @@ G_BEGIN_DECLS
 #define PP_TYPE_CHOICE (pp_choice_get_type ())
 G_DECLARE_FINAL_TYPE (PpChoice, pp_choice, PP, CHOICE, GtkCheckButton)
 
+/* `spoken` (nullable): said in their place where what is beside the words is not heard. */
 void pp_choice_set_words (PpChoice   *self,
-                          const char *words);
+                          const char *words,
+                          const char *spoken);
 
 G_END_DECLS

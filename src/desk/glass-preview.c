@@ -24,10 +24,12 @@ G_DEFINE_FINAL_TYPE (PpGlassPreview, pp_glass_preview, GTK_TYPE_WIDGET)
 
 #define SIDE_EMS 20.0  /* the area wished for */
 #define LEAST_EMS 14.0
-#define MARGIN_EMS 2.6 /* for the measures; above and left of the glass */
-#define FAR_EMS 1.0    /* on the other sides */
+#define MARGIN_EMS 3.2 /* for the measures; above and left of the glass */
+#define FAR_EMS 1.4    /* on the other sides */
 #define USUAL 300.0    /* mm: smaller glass is drawn as part of this */
-#define LEDGE_EMS 1.2  /* of the window */
+#define FRAME_EMS 0.6  /* of the window behind the glass */
+
+#define LEAST_HOLE 3.0 /* px: smaller ones are drawn as large as this */
 
 /* The glass on the widget: panel frame to px. */
 typedef struct
@@ -99,6 +101,29 @@ draw_wire (cairo_t         *cr,
   cairo_fill (cr);
 }
 
+/* Broken lines: they are still to be drilled. */
+static void
+draw_holes (cairo_t         *cr,
+            const PpPanel   *panel,
+            const PpPalette *palette,
+            double           px)
+{
+  const double dash[] = { 2 * px, 1.2 * px };
+
+  cairo_set_line_width (cr, 1.4 * px);
+  for (guint i = 0; i < panel->holes->len; i++)
+    {
+      const PpHole *hole = pp_panel_hole (panel, i);
+
+      cairo_arc (cr, hole->x, hole->y, fmax (hole->diameter / 2, LEAST_HOLE * px), 0, 2 * G_PI);
+      pp_palette_set (cr, &palette->paper, 0.9);
+      cairo_fill_preserve (cr);
+      cairo_set_dash (cr, dash, G_N_ELEMENTS (dash), 0);
+      pp_palette_set (cr, &palette->ink, 0.9);
+      cairo_stroke (cr);
+    }
+}
+
 static void
 draw_glass (PpGlassPreview  *self,
             cairo_t         *cr,
@@ -110,10 +135,11 @@ draw_glass (PpGlassPreview  *self,
   cairo_scale (cr, place->scale, place->scale);
   draw_wire (cr, self->panel, palette, 1 / place->scale);
   pp_draw_scene (cr, self->scene, self->gallery, NULL, NULL, NULL);
+  draw_holes (cr, self->panel, palette, 1 / place->scale);
   cairo_restore (cr);
 }
 
-/* What is behind: a plain wall, or a window with its ledge. */
+/* What is behind: a plain wall, or the pane of a window. */
 static void
 draw_place (PpGlassPreview  *self,
             cairo_t         *cr,
@@ -122,19 +148,18 @@ draw_place (PpGlassPreview  *self,
 {
   double width = gtk_widget_get_width (GTK_WIDGET (self));
   double height = gtk_widget_get_height (GTK_WIDGET (self));
+  double frame = FRAME_EMS * em;
 
   if (self->panel->display->place != PP_PLACE_WINDOW)
     return;
-  pp_palette_set (cr, &palette->note, 0.12);
-  cairo_rectangle (cr, 0, 0, width, height - LEDGE_EMS * em);
-  cairo_fill (cr);
   cairo_set_line_width (cr, 1);
-  pp_palette_set (cr, &palette->line, 0.9);
-  cairo_rectangle (cr, 0.5, 0.5, width - 1, height - LEDGE_EMS * em - 1);
+  cairo_rectangle (cr, frame + 0.5, frame + 0.5, width - 2 * frame - 1, height - 2 * frame - 1);
+  pp_palette_set (cr, &palette->paper, 1);
+  cairo_fill_preserve (cr);
+  pp_palette_set (cr, &palette->accent, 0.13);
+  cairo_fill_preserve (cr);
+  pp_palette_set (cr, &palette->line, 1);
   cairo_stroke (cr);
-  pp_palette_set (cr, &palette->line, 0.35);
-  cairo_rectangle (cr, 0, height - LEDGE_EMS * em, width, 0.35 * em);
-  cairo_fill (cr);
 }
 
 /* A measure of `length` px along the x axis from the origin, its text above. */

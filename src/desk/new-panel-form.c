@@ -33,9 +33,15 @@ static const double sizes[][N_SIZES][2] = {
   [PP_UNITS_INCH] = { { 8, 10 }, { 11, 14 }, { 12, 16 }, { 16, 20 }, { 12, 24 } },
 };
 
-static const double thicknesses[][N_THICKNESSES] = {
-  [PP_UNITS_MM] = { 3, 4, 6 },
-  [PP_UNITS_INCH] = { 1.0 / 8, 5.0 / 32, 1.0 / 4 },
+/* As glass is sold; an odd fraction is not rounded as measures are. */
+static const struct
+{
+  double      value;
+  const char *words;
+} thicknesses[][N_THICKNESSES] = {
+  [PP_UNITS_MM] = { { 3, N_("3 mm") }, { 4, N_("4 mm") }, { 6, N_("6 mm") } },
+  [PP_UNITS_INCH] = { { 1.0 / 8, N_("1/8 in") }, { 5.0 / 32, N_("5/32 in") },
+                      { 1.0 / 4, N_("1/4 in") } },
 };
 
 struct _PpNewPanelForm
@@ -99,6 +105,13 @@ is_close (double a,
   return fabs (a - b) < PP_TIE;
 }
 
+static double
+get_thickness (PpUnits units,
+               guint   i)
+{
+  return mm_of (thicknesses[units][i].value, units);
+}
+
 /* Whether the wish has that common size, upright or sideways. */
 static gboolean
 is_size (const PpNewPanel *wish,
@@ -144,19 +157,18 @@ show_choices (PpNewPanelForm *self)
   for (guint i = 0; i < N_SIZES; i++)
     {
       const double *size = sizes[wish->units][i];
-      g_autofree char *words = pp_size_format (mm_of (size[0], wish->units),
-                                               mm_of (size[1], wish->units), wish->units);
+      double across = mm_of (size[0], wish->units), down = mm_of (size[1], wish->units);
+      g_autofree char *spoken = pp_size_format (across, down, wish->units);
+      g_autofree char *words = g_strdup_printf ("%g × %g", size[0], size[1]);
 
-      pp_choice_set_words (self->size_choices[i], words);
+      pp_choice_set_words (self->size_choices[i], words, spoken);
       activate (self->size_choices[i], is_size (wish, i));
     }
   for (guint i = 0; i < N_THICKNESSES; i++)
     {
-      double thickness = mm_of (thicknesses[wish->units][i], wish->units);
-      g_autofree char *words = pp_length_format (thickness, wish->units);
-
-      pp_choice_set_words (self->thickness_choices[i], words);
-      activate (self->thickness_choices[i], is_close (wish->thickness, thickness));
+      pp_choice_set_words (self->thickness_choices[i], _(thicknesses[wish->units][i].words), NULL);
+      activate (self->thickness_choices[i],
+                is_close (wish->thickness, get_thickness (wish->units, i)));
     }
 }
 
@@ -271,8 +283,8 @@ units_cb (PpChoice       *choice,
     if (is_size (&self->wish, i))
       take_size (&next, i);
   for (guint i = 0; i < N_THICKNESSES; i++)
-    if (is_close (self->wish.thickness, mm_of (thicknesses[self->wish.units][i], self->wish.units)))
-      next.thickness = mm_of (thicknesses[units][i], units);
+    if (is_close (self->wish.thickness, get_thickness (self->wish.units, i)))
+      next.thickness = get_thickness (units, i);
   self->wish = next;
   show (self);
 }
@@ -293,13 +305,11 @@ static void
 thickness_cb (PpChoice       *choice,
               PpNewPanelForm *self)
 {
-  PpUnits units = self->wish.units;
-
   if (!is_chosen (self, choice))
     return;
   for (guint i = 0; i < N_THICKNESSES; i++)
     if (choice == self->thickness_choices[i])
-      self->wish.thickness = mm_of (thicknesses[units][i], units);
+      self->wish.thickness = get_thickness (self->wish.units, i);
   show (self);
 }
 
@@ -368,15 +378,28 @@ key_cb (GtkEventController *controller,
   return GDK_EVENT_STOP;
 }
 
-/* Return is the begin button's wherever else the focus is, as long as the page is in sight. */
+static gboolean
+pp_new_panel_form_grab_focus (GtkWidget *widget)
+{
+  PpNewPanelForm *self = PP_NEW_PANEL_FORM (widget);
+
+  return gtk_widget_grab_focus (GTK_WIDGET (self->wish.place == PP_PLACE_WALL ? self->wall
+                                                                              : self->window));
+}
+
+/* Return is the begin button's wherever else the focus is, as long as the page is in sight. The
+ * focus begins at the first question: GTK would begin at the default button. */
 static void
 pp_new_panel_form_map (GtkWidget *widget)
 {
   GtkRoot *root = gtk_widget_get_root (widget);
 
   GTK_WIDGET_CLASS (pp_new_panel_form_parent_class)->map (widget);
-  if (GTK_IS_WINDOW (root))
-    gtk_window_set_default_widget (GTK_WINDOW (root), PP_NEW_PANEL_FORM (widget)->begin);
+  if (!GTK_IS_WINDOW (root))
+    return;
+  gtk_window_set_default_widget (GTK_WINDOW (root), PP_NEW_PANEL_FORM (widget)->begin);
+  if (gtk_root_get_focus (root) == NULL)
+    gtk_widget_grab_focus (widget);
 }
 
 static void
@@ -387,12 +410,6 @@ pp_new_panel_form_unmap (GtkWidget *widget)
   if (GTK_IS_WINDOW (root))
     gtk_window_set_default_widget (GTK_WINDOW (root), NULL);
   GTK_WIDGET_CLASS (pp_new_panel_form_parent_class)->unmap (widget);
-}
-
-static gboolean
-pp_new_panel_form_grab_focus (GtkWidget *widget)
-{
-  return gtk_widget_grab_focus (PP_NEW_PANEL_FORM (widget)->begin);
 }
 
 static void
@@ -435,6 +452,7 @@ pp_new_panel_form_class_init (PpNewPanelFormClass *klass)
   widget_class->map = pp_new_panel_form_map;
   widget_class->unmap = pp_new_panel_form_unmap;
   widget_class->grab_focus = pp_new_panel_form_grab_focus;
+  gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
   signals[BEGIN] = g_signal_new ("begin", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL,
                                  NULL, NULL, G_TYPE_NONE, 1, G_TYPE_POINTER);
   g_type_ensure (PP_TYPE_CHOICE);

@@ -20,7 +20,7 @@ struct _PpPanelTile
   gboolean      is_sample;
   GCancellable *reading;
 
-  GtkPicture   *picture;
+  GtkImage     *picture;
   GtkLabel     *title;
   GtkLabel     *detail;
 };
@@ -77,7 +77,7 @@ peeked_cb (GObject      *source,
   if (peek != NULL)
     {
       show_words (self, peek->title, peek->size);
-      gtk_picture_set_paintable (self->picture, GDK_PAINTABLE (peek->picture));
+      gtk_image_set_from_paintable (self->picture, GDK_PAINTABLE (peek->picture));
     }
   gtk_widget_set_visible (GTK_WIDGET (self),
                           !g_error_matches (error, G_IO_ERROR, G_IO_ERROR_NOT_FOUND));
@@ -92,7 +92,7 @@ pp_panel_tile_root (GtkWidget *widget)
 
   GTK_WIDGET_CLASS (pp_panel_tile_parent_class)->root (widget);
   side = (int) (PICTURE_EMS * pp_em_of (widget));
-  gtk_widget_set_size_request (GTK_WIDGET (self->picture), side, side);
+  gtk_image_set_pixel_size (self->picture, side);
   if (self->reading != NULL)
     return;
   self->reading = g_cancellable_new ();

@@ -27,17 +27,18 @@ G_DEFINE_ENUM_TYPE (PpSketchKind, pp_sketch_kind,
                     G_DEFINE_ENUM_VALUE (PP_SKETCH_OVAL, "oval"),
                     G_DEFINE_ENUM_VALUE (PP_SKETCH_ARCH, "arch"))
 
-#define LINE 0.09 /* of the text's size */
+#define UNIT 1.35 /* of the text's size */
+#define LINE 0.08 /* units */
 #define N_PETALS 8
 
-/* Of each kind, in the text's size. */
+/* Of each kind, in units. */
 static const struct
 {
   double width;
   double height;
 } sizes[] = {
-  [PP_SKETCH_NONE] = { 0, 0 },        [PP_SKETCH_WALL] = { 9, 5.6 },
-  [PP_SKETCH_WINDOW] = { 9, 5.6 },    [PP_SKETCH_RECTANGLE] = { 2.4, 2.8 },
+  [PP_SKETCH_NONE] = { 0, 0 },        [PP_SKETCH_WALL] = { 9, 4.9 },
+  [PP_SKETCH_WINDOW] = { 9, 4.9 },    [PP_SKETCH_RECTANGLE] = { 2.4, 2.8 },
   [PP_SKETCH_OVAL] = { 2.4, 2.8 },    [PP_SKETCH_ARCH] = { 2.4, 2.8 },
 };
 
@@ -227,9 +228,10 @@ pp_sketch_measure (GtkWidget      *widget,
                    int            *natural_baseline)
 {
   PpSketchKind kind = PP_SKETCH (widget)->kind;
-  double ems = orientation == GTK_ORIENTATION_HORIZONTAL ? sizes[kind].width : sizes[kind].height;
+  double units = orientation == GTK_ORIENTATION_HORIZONTAL ? sizes[kind].width
+                                                           : sizes[kind].height;
 
-  *minimum = *natural = (int) ceil (ems * pp_em_of (widget));
+  *minimum = *natural = (int) ceil (units * UNIT * pp_em_of (widget));
 }
 
 static void
@@ -240,16 +242,16 @@ pp_sketch_snapshot (GtkWidget   *widget,
   float width = (float) gtk_widget_get_width (widget);
   float height = (float) gtk_widget_get_height (widget);
   PpPalette palette;
-  double em = pp_em_of (widget);
+  double unit = UNIT * pp_em_of (widget);
   cairo_t *cr;
 
   if (kind == PP_SKETCH_NONE)
     return;
   palette = pp_palette_of (widget);
   cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
-  cairo_translate (cr, ((double) width - sizes[kind].width * em) / 2,
-                   ((double) height - sizes[kind].height * em) / 2);
-  cairo_scale (cr, em, em);
+  cairo_translate (cr, ((double) width - sizes[kind].width * unit) / 2,
+                   ((double) height - sizes[kind].height * unit) / 2);
+  cairo_scale (cr, unit, unit);
   cairo_set_line_width (cr, LINE);
   cairo_set_line_cap (cr, CAIRO_LINE_CAP_ROUND);
   cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);

@@ -25,6 +25,7 @@ struct _PpStartPage
   GtkWidget      *no_recent;
   GtkWidget      *samples;
   GtkWidget      *samples_part;
+  GtkWidget      *scroller;
 };
 
 G_DEFINE_FINAL_TYPE (PpStartPage, pp_start_page, GTK_TYPE_WIDGET)
@@ -134,6 +135,7 @@ pp_start_page_class_init (PpStartPageClass *klass)
 
   G_OBJECT_CLASS (klass)->dispose = pp_start_page_dispose;
   widget_class->grab_focus = pp_start_page_grab_focus;
+  gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
   signals[BEGIN] = g_signal_new ("begin", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL,
                                  NULL, NULL, G_TYPE_NONE, 1, G_TYPE_POINTER);
   signals[OPEN] = g_signal_new ("open", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL,
@@ -147,7 +149,18 @@ pp_start_page_class_init (PpStartPageClass *klass)
   gtk_widget_class_bind_template_child (widget_class, PpStartPage, no_recent);
   gtk_widget_class_bind_template_child (widget_class, PpStartPage, samples);
   gtk_widget_class_bind_template_child (widget_class, PpStartPage, samples_part);
+  gtk_widget_class_bind_template_child (widget_class, PpStartPage, scroller);
   gtk_widget_class_bind_template_callback (widget_class, begin_cb);
+}
+
+/* A bar and the range in it would be heard by the names of their classes. */
+static void
+name_bar (GtkWidget *bar)
+{
+  for (GtkWidget *part = bar; part != NULL; part = gtk_widget_get_first_child (part))
+    if (GTK_IS_SCROLLBAR (part) || GTK_IS_RANGE (part))
+      gtk_accessible_update_property (GTK_ACCESSIBLE (part), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                      _("Scroll"), -1);
 }
 
 static void
@@ -156,6 +169,8 @@ pp_start_page_init (PpStartPage *self)
   GtkRecentManager *manager = gtk_recent_manager_get_default ();
 
   gtk_widget_init_template (GTK_WIDGET (self));
+  name_bar (gtk_scrolled_window_get_hscrollbar (GTK_SCROLLED_WINDOW (self->scroller)));
+  name_bar (gtk_scrolled_window_get_vscrollbar (GTK_SCROLLED_WINDOW (self->scroller)));
   show_samples (self);
   show_recent (self, manager);
   g_signal_connect_object (manager, "changed", G_CALLBACK (show_recent), self, G_CONNECT_SWAPPED);
