@@ -68,20 +68,22 @@ pp_margin_words_counts (GPtrArray *findings)
 }
 
 const char *
-pp_margin_words_calm (PpDocument *document)
+pp_margin_words_calm (const PpPanel *panel,
+                      gboolean       waits)
 {
-  const PpPanel *panel = pp_document_get_panel (document);
-
   if (panel->placements->len == 0)
     return _("Clear glass. Lay out your pieces; what needs a look will be written here.");
-  if (pp_margin_words_waits (document))
+  if (waits)
     return _("So far, so good.");
   return _("Nothing here needs a second look.");
 }
 
 char *
-pp_margin_words_folded (guint n)
+pp_margin_words_folded (guint    n,
+                        gboolean is_unfolded)
 {
+  if (is_unfolded)
+    return g_strdup_printf (ngettext ("%u more", "%u more", n), n);
   return g_strdup_printf (ngettext ("%u more, folded", "%u more, folded", n), n);
 }
 

@@ -9,15 +9,18 @@
 G_BEGIN_DECLS
 
 /* Whether something of the last check is left unsaid because the panel is just begun. */
-gboolean    pp_margin_words_waits   (PpDocument *document);
-/* What is judged later, and from when on. (transfer full) */
+gboolean    pp_margin_words_waits   (PpDocument    *document);
+/* What that is, and from when on it is said. (transfer full) */
 char       *pp_margin_words_waiting (void);
-/* "2 faults, 1 caution". (transfer full) */
-char       *pp_margin_words_counts  (GPtrArray  *findings);
-/* What to say of a panel without findings. (transfer none) */
-const char *pp_margin_words_calm    (PpDocument *document);
-/* "4 more, folded", "1 kept quiet". (transfer full) */
-char       *pp_margin_words_folded  (guint       n);
-char       *pp_margin_words_known   (guint       n);
+/* "2 faults, 1 caution"; empty for none. (transfer full) */
+char       *pp_margin_words_counts  (GPtrArray     *findings);
+/* What to say of a panel without findings; `waits` as above. (transfer none) */
+const char *pp_margin_words_calm    (const PpPanel *panel,
+                                     gboolean       waits);
+/* "4 more, folded"; without its last word once they are unfolded. (transfer full) */
+char       *pp_margin_words_folded  (guint          n,
+                                     gboolean       is_unfolded);
+/* "1 kept quiet". (transfer full) */
+char       *pp_margin_words_known   (guint          n);
 
 G_END_DECLS

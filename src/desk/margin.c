@@ -9,124 +9,32 @@
  */
 #include "config.h"
 
-#include "desk/margin.h"
+#include "desk/margin-private.h"
 
 #include "desk/em.h"
-#include "desk/finding-line.h"
-#include "desk/finding-row.h"
-#include "desk/folding.h"
 #include "desk/keyed-box.h"
 #include "desk/margin-words.h"
 #include "desk/tick.h"
-#include "panel/edit.h"
 #include "panel/i18n.h"
 
 #define PACE_MS 200   /* five times a second */
 #define PLAN_MS 100   /* a check waits this long for its plan, so that no finding of it flickers */
 #define MOMENT_MS 700 /* what may pass before "Looking" is said */
 
+/* Wide enough to read well; where the text is large, the glass needs the room more. */
 #define WIDTH_EM 20
 #define WIDTH_EM_LEAST 14
-
-struct _PpMargin
-{
-  GtkWidget    parent_instance;
-  PpDocument  *document;
-  PpFolding   *folding;
-  GtkWidget   *scroller;
-  GtkLabel    *heading;
-  GtkWidget   *calm;     /* said instead of findings */
-  GtkWidget   *tick;
-  GtkLabel    *calm_words;
-  GtkBox      *open;
-  GtkExpander *folded;
-  GtkBox      *lines;
-  GtkExpander *known;
-  GtkBox      *quiet;
-  GtkLabel    *waiting;
-  char        *to_focus; /* key of the open finding to bring into sight once it is laid out */
-  gint64       shown_at; /* monotonic, us, of the last refresh; 0: none yet */
-  guint        timer;    /* of a refresh to come, or of "Looking" */
-};
+#define WIDTH_PX 420
 
 G_DEFINE_FINAL_TYPE (PpMargin, pp_margin, GTK_TYPE_WIDGET)
 
 static guint show_me;
 
-static int
-find_key (GPtrArray  *findings,
-          const char *key)
+void
+pp_margin_show_me (PpMargin *self,
+                   guint     index)
 {
-  g_autoptr (GPtrArray) keys = pp_finding_keys (findings);
-  guint index;
-
-  if (!g_ptr_array_find_with_equal_func (keys, key, g_str_equal, &index))
-    return -1;
-  return (int) index;
-}
-
-static void
-show_me_cb (GtkWidget *row,
-            PpMargin  *self)
-{
-  int index = find_key (pp_document_get_findings (self->document), gtk_widget_get_name (row));
-
-  if (index >= 0)
-    g_signal_emit (self, show_me, 0, (guint) index);
-}
-
-static void
-quiet_cb (GtkWidget *row,
-          gboolean   quiet,
-          PpMargin  *self)
-{
-  GPtrArray *findings = quiet ? pp_document_get_findings (self->document)
-                              : pp_document_get_known (self->document);
-  int index = find_key (findings, gtk_widget_get_name (row));
-  const PpFinding *finding;
-  GError *error = NULL;
-  PpPanel *next;
-
-  if (index < 0)
-    return;
-  finding = g_ptr_array_index (findings, (guint) index);
-  next = pp_edit_set_quiet (pp_document_get_panel (self->document), finding->code, finding->about,
-                            quiet, &error);
-  pp_document_take (self->document, next, error,
-                    quiet ? _("Keep a finding quiet") : _("Let a finding speak"), NULL);
-}
-
-static GtkWidget *
-make_row (const char *key,
-          gpointer    data)
-{
-  GtkWidget *row = pp_finding_row_new ();
-
-  g_signal_connect (row, "show-me", G_CALLBACK (show_me_cb), data);
-  g_signal_connect (row, "quiet", G_CALLBACK (quiet_cb), data);
-  return row;
-}
-
-static void open_key (PpMargin   *self,
-                      const char *key);
-
-static void
-open_cb (GtkWidget *line,
-         PpMargin  *self)
-{
-  g_autofree char *key = g_strdup (gtk_widget_get_name (line));
-
-  open_key (self, key);
-}
-
-static GtkWidget *
-make_line (const char *key,
-           gpointer    data)
-{
-  GtkWidget *line = pp_finding_line_new ();
-
-  g_signal_connect (line, "open", G_CALLBACK (open_cb), data);
-  return line;
+  g_signal_emit (self, show_me, 0, index);
 }
 
 /* Setting a text that stands there already would lay it out again. */
@@ -140,112 +48,55 @@ say (GtkLabel   *label,
 }
 
 static void
-sync_open (PpMargin  *self,
-           GPtrArray *findings,
-           GPtrArray *keys)
-{
-  g_autoptr (GPtrArray) open = g_ptr_array_new ();
-  int focus = pp_keyed_box_focus (self->open);
-  GtkWidget *near;
-
-  for (guint i = 0; i < keys->len; i++)
-    if (pp_folding_is_open (self->folding, g_ptr_array_index (keys, i)))
-      g_ptr_array_add (open, g_ptr_array_index (keys, i));
-  pp_keyed_box_sync (self->open, open, make_row, self);
-  for (guint i = 0; i < keys->len; i++)
-    {
-      GtkWidget *row = pp_keyed_box_find (self->open, g_ptr_array_index (keys, i));
-
-      if (row != NULL)
-        pp_finding_row_set (PP_FINDING_ROW (row), g_ptr_array_index (findings, i), i + 1,
-                            findings->len);
-    }
-  near = focus >= 0 && pp_keyed_box_focus (self->open) < 0 ? pp_keyed_box_near (self->open, focus)
-                                                           : NULL;
-  if (near != NULL)
-    gtk_widget_grab_focus (near);
-}
-
-/* The lines are made only while they can be seen. */
-static void
-sync_lines (PpMargin  *self,
-            GPtrArray *findings,
-            GPtrArray *keys)
-{
-  g_autoptr (GPtrArray) folded = g_ptr_array_new ();
-  gboolean is_unfolded = gtk_expander_get_expanded (self->folded);
-
-  for (guint i = 0; is_unfolded && i < keys->len; i++)
-    if (!pp_folding_is_open (self->folding, g_ptr_array_index (keys, i)))
-      g_ptr_array_add (folded, g_ptr_array_index (keys, i));
-  pp_keyed_box_sync (self->lines, folded, make_line, self);
-  for (guint i = 0; is_unfolded && i < keys->len; i++)
-    {
-      GtkWidget *line = pp_keyed_box_find (self->lines, g_ptr_array_index (keys, i));
-
-      if (line != NULL)
-        pp_finding_line_set (PP_FINDING_LINE (line), g_ptr_array_index (findings, i), i + 1);
-    }
-}
-
-static void
-sync_quiet (PpMargin *self)
-{
-  GPtrArray *known = pp_document_get_known (self->document);
-  g_autoptr (GPtrArray) keys = pp_finding_keys (known);
-
-  if (!gtk_expander_get_expanded (self->known))
-    g_ptr_array_set_size (keys, 0);
-  pp_keyed_box_sync (self->quiet, keys, make_row, self);
-  for (guint i = 0; i < keys->len; i++)
-    pp_finding_row_set (PP_FINDING_ROW (pp_keyed_box_find (self->quiet,
-                                                           g_ptr_array_index (keys, i))),
-                        g_ptr_array_index (known, i), 0, 0);
-}
-
-static void
-set_folded_words (GtkExpander *expander,
-                  guint        n,
-                  char        *words)
+say_folded (GtkExpander *expander,
+            guint        n,
+            const char  *words)
 {
   if (n > 0 && !g_str_equal (gtk_expander_get_label (expander), words))
     gtk_expander_set_label (expander, words);
   gtk_widget_set_visible (GTK_WIDGET (expander), n > 0);
-  g_free (words);
 }
 
 static void
-sync_words (PpMargin  *self,
-            GPtrArray *findings)
+say_calm (PpMargin *self,
+          gboolean  is_calm,
+          gboolean  waits)
 {
+  const PpPanel *panel = pp_document_get_panel (self->document);
+
+  if (is_calm)
+    say (self->calm_words, pp_margin_words_calm (panel, waits));
+  gtk_widget_set_visible (self->calm, is_calm);
+  gtk_widget_set_visible (self->tick, !waits && panel->placements->len > 0);
+}
+
+static void
+sync_words (PpMargin *self)
+{
+  GPtrArray *findings = pp_document_get_findings (self->document);
   guint n_known = pp_document_get_known (self->document)->len;
   guint n_folded = findings->len - MIN (findings->len, PP_FOLDING_OPEN);
   gboolean waits = pp_margin_words_waits (self->document);
+  gboolean is_unfolded = gtk_expander_get_expanded (self->folded);
   g_autofree char *counts = pp_margin_words_counts (findings);
+  g_autofree char *folded = pp_margin_words_folded (n_folded, is_unfolded);
+  g_autofree char *known = pp_margin_words_known (n_known);
   g_autofree char *waiting = waits ? pp_margin_words_waiting () : NULL;
 
   say (self->heading, findings->len > 0 ? counts : NULL);
-  say (self->calm_words, pp_margin_words_calm (self->document));
-  gtk_widget_set_visible (self->calm, findings->len == 0);
-  gtk_widget_set_visible (self->tick, findings->len == 0 && !waits);
-  set_folded_words (self->folded, n_folded, pp_margin_words_folded (n_folded));
-  set_folded_words (self->known, n_known, pp_margin_words_known (n_known));
+  say_calm (self, findings->len == 0, waits);
+  say_folded (self->folded, n_folded, folded);
+  say_folded (self->known, n_known, known);
   say (self->waiting, waiting);
 }
 
 static void
 refresh (PpMargin *self)
 {
-  GPtrArray *findings = pp_document_get_findings (self->document);
-  g_autoptr (GPtrArray) keys = pp_finding_keys (findings);
-
   g_clear_handle_id (&self->timer, g_source_remove);
   self->shown_at = g_get_monotonic_time ();
-  pp_folding_fold (self->folding, findings, keys);
-  sync_words (self, findings);
-  sync_open (self, findings, keys);
-  sync_lines (self, findings, keys);
-  sync_quiet (self);
+  sync_words (self);
+  pp_margin_sync (self);
 }
 
 static gboolean
@@ -302,9 +153,9 @@ focus_opened_cb (GtkWidget     *widget,
   return G_SOURCE_REMOVE;
 }
 
-static void
-open_key (PpMargin   *self,
-          const char *key)
+void
+pp_margin_open_key (PpMargin   *self,
+                    const char *key)
 {
   pp_folding_ask (self->folding, key);
   refresh (self);
@@ -339,7 +190,7 @@ pp_margin_measure (GtkWidget      *widget,
   if (orientation == GTK_ORIENTATION_VERTICAL)
     return;
   *minimum = MAX (*minimum, (int) (WIDTH_EM_LEAST * em));
-  *natural = MAX (*minimum, (int) (WIDTH_EM * em));
+  *natural = MAX (*minimum, (int) MIN (WIDTH_EM * em, WIDTH_PX));
 }
 
 static void
@@ -424,14 +275,10 @@ pp_margin_init (PpMargin *self)
 static void
 clear (PpMargin *self)
 {
-  g_autoptr (GPtrArray) none = g_ptr_array_new ();
-
   g_clear_pointer (&self->folding, pp_folding_free);
   self->folding = pp_folding_new ();
   self->shown_at = 0;
-  pp_keyed_box_sync (self->open, none, make_row, self);
-  pp_keyed_box_sync (self->lines, none, make_line, self);
-  pp_keyed_box_sync (self->quiet, none, make_row, self);
+  pp_margin_clear_rows (self);
   gtk_expander_set_expanded (self->folded, FALSE);
   gtk_expander_set_expanded (self->known, FALSE);
   gtk_widget_set_visible (GTK_WIDGET (self->folded), FALSE);
@@ -472,5 +319,5 @@ pp_margin_open (PpMargin *self,
     return;
   keys = pp_finding_keys (pp_document_get_findings (self->document));
   if (index < keys->len)
-    open_key (self, g_ptr_array_index (keys, index));
+    pp_margin_open_key (self, g_ptr_array_index (keys, index));
 }

@@ -1,0 +1,46 @@
+/* margin-private.h: the fields of the margin, for the files that make it up.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "desk/folding.h"
+#include "desk/margin.h"
+
+G_BEGIN_DECLS
+
+struct _PpMargin
+{
+  GtkWidget    parent_instance;
+  PpDocument  *document;
+  PpFolding   *folding;
+  GtkWidget   *scroller;
+  GtkLabel    *heading;
+  GtkWidget   *calm;     /* said instead of findings */
+  GtkWidget   *tick;
+  GtkLabel    *calm_words;
+  GtkBox      *open;     /* PpFindingRow; the name of a row and of a line is its finding's key */
+  GtkExpander *folded;
+  GtkBox      *lines;    /* PpFindingLine */
+  GtkExpander *known;
+  GtkBox      *quiet;    /* PpFindingRow */
+  GtkLabel    *waiting;
+  char        *to_focus; /* key of the open finding to bring into sight once it is laid out */
+  gint64       shown_at; /* monotonic, us, of the last refresh; 0: none yet */
+  guint        timer;    /* of a refresh to come, or of "Looking" */
+};
+
+/* The number of the finding in `findings` that has the key, or -1. */
+int  pp_margin_find_key   (GPtrArray  *findings,
+                           const char *key);
+/* Makes the rows and lines follow the findings of the document. */
+void pp_margin_sync       (PpMargin   *self);
+void pp_margin_clear_rows (PpMargin   *self);
+/* Opens the finding and puts the focus there. */
+void pp_margin_open_key   (PpMargin   *self,
+                           const char *key);
+/* Asks for the signal of this name. */
+void pp_margin_show_me    (PpMargin   *self,
+                           guint       index);
+
+G_END_DECLS

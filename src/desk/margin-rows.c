@@ -1,0 +1,172 @@
+/* margin-rows.c: the rows and lines of the margin, and what is done with them.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "config.h"
+
+#include "desk/margin-private.h"
+
+#include "desk/finding-line.h"
+#include "desk/finding-row.h"
+#include "desk/keyed-box.h"
+#include "panel/edit.h"
+#include "panel/i18n.h"
+
+int
+pp_margin_find_key (GPtrArray  *findings,
+                    const char *key)
+{
+  g_autoptr (GPtrArray) keys = pp_finding_keys (findings);
+  guint index;
+
+  if (!g_ptr_array_find_with_equal_func (keys, key, g_str_equal, &index))
+    return -1;
+  return (int) index;
+}
+
+static void
+show_me_cb (GtkWidget *row,
+            PpMargin  *self)
+{
+  int index = pp_margin_find_key (pp_document_get_findings (self->document), gtk_widget_get_name (row));
+
+  if (index >= 0)
+    pp_margin_show_me (self, (guint) index);
+}
+
+static void
+quiet_cb (GtkWidget *row,
+          gboolean   quiet,
+          PpMargin  *self)
+{
+  GPtrArray *findings = quiet ? pp_document_get_findings (self->document)
+                              : pp_document_get_known (self->document);
+  int index = pp_margin_find_key (findings, gtk_widget_get_name (row));
+  const PpFinding *finding;
+  GError *error = NULL;
+  PpPanel *next;
+
+  if (index < 0)
+    return;
+  finding = g_ptr_array_index (findings, (guint) index);
+  next = pp_edit_set_quiet (pp_document_get_panel (self->document), finding->code, finding->about,
+                            quiet, &error);
+  pp_document_take (self->document, next, error,
+                    quiet ? _("Keep a finding quiet") : _("Let a finding speak"), NULL);
+}
+
+static GtkWidget *
+make_row (const char *key,
+          gpointer    data)
+{
+  GtkWidget *row = pp_finding_row_new ();
+
+  g_signal_connect (row, "show-me", G_CALLBACK (show_me_cb), data);
+  g_signal_connect (row, "quiet", G_CALLBACK (quiet_cb), data);
+  return row;
+}
+
+static void
+open_cb (GtkWidget *line,
+         PpMargin  *self)
+{
+  g_autofree char *key = g_strdup (gtk_widget_get_name (line));
+
+  pp_margin_open_key (self, key);
+}
+
+static GtkWidget *
+make_line (const char *key,
+           gpointer    data)
+{
+  GtkWidget *line = pp_finding_line_new ();
+
+  g_signal_connect (line, "open", G_CALLBACK (open_cb), data);
+  return line;
+}
+
+static void
+sync_open (PpMargin  *self,
+           GPtrArray *findings,
+           GPtrArray *keys)
+{
+  g_autoptr (GPtrArray) open = g_ptr_array_new ();
+  int focus = pp_keyed_box_focus (self->open);
+  GtkWidget *near;
+
+  for (guint i = 0; i < keys->len; i++)
+    if (pp_folding_is_open (self->folding, g_ptr_array_index (keys, i)))
+      g_ptr_array_add (open, g_ptr_array_index (keys, i));
+  pp_keyed_box_sync (self->open, open, make_row, self);
+  for (guint i = 0; i < keys->len; i++)
+    {
+      GtkWidget *row = pp_keyed_box_find (self->open, g_ptr_array_index (keys, i));
+
+      if (row != NULL)
+        pp_finding_row_set (PP_FINDING_ROW (row), g_ptr_array_index (findings, i), i + 1,
+                            findings->len);
+    }
+  near = focus >= 0 && pp_keyed_box_focus (self->open) < 0 ? pp_keyed_box_near (self->open, focus)
+                                                           : NULL;
+  if (near != NULL)
+    gtk_widget_grab_focus (near);
+}
+
+/* The lines are made only while they can be seen. */
+static void
+sync_lines (PpMargin  *self,
+            GPtrArray *findings,
+            GPtrArray *keys)
+{
+  g_autoptr (GPtrArray) folded = g_ptr_array_new ();
+  gboolean is_unfolded = gtk_expander_get_expanded (self->folded);
+
+  for (guint i = 0; is_unfolded && i < keys->len; i++)
+    if (!pp_folding_is_open (self->folding, g_ptr_array_index (keys, i)))
+      g_ptr_array_add (folded, g_ptr_array_index (keys, i));
+  pp_keyed_box_sync (self->lines, folded, make_line, self);
+  for (guint i = 0; is_unfolded && i < keys->len; i++)
+    {
+      GtkWidget *line = pp_keyed_box_find (self->lines, g_ptr_array_index (keys, i));
+
+      if (line != NULL)
+        pp_finding_line_set (PP_FINDING_LINE (line), g_ptr_array_index (findings, i), i + 1);
+    }
+}
+
+static void
+sync_quiet (PpMargin *self)
+{
+  GPtrArray *known = pp_document_get_known (self->document);
+  g_autoptr (GPtrArray) keys = pp_finding_keys (known);
+
+  if (!gtk_expander_get_expanded (self->known))
+    g_ptr_array_set_size (keys, 0);
+  pp_keyed_box_sync (self->quiet, keys, make_row, self);
+  for (guint i = 0; i < keys->len; i++)
+    pp_finding_row_set (PP_FINDING_ROW (pp_keyed_box_find (self->quiet,
+                                                           g_ptr_array_index (keys, i))),
+                        g_ptr_array_index (known, i), 0, 0);
+}
+
+void
+pp_margin_sync (PpMargin *self)
+{
+  GPtrArray *findings = pp_document_get_findings (self->document);
+  g_autoptr (GPtrArray) keys = pp_finding_keys (findings);
+
+  pp_folding_fold (self->folding, findings, keys);
+  sync_open (self, findings, keys);
+  sync_lines (self, findings, keys);
+  sync_quiet (self);
+}
+
+void
+pp_margin_clear_rows (PpMargin *self)
+{
+  g_autoptr (GPtrArray) none = g_ptr_array_new ();
+
+  pp_keyed_box_sync (self->open, none, make_row, self);
+  pp_keyed_box_sync (self->lines, none, make_line, self);
+  pp_keyed_box_sync (self->quiet, none, make_row, self);
+}
