@@ -21,6 +21,7 @@ static void
 pp_card_face_class_init (PpCardFaceClass *klass)
 {
   gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (klass), GTK_TYPE_BIN_LAYOUT);
+  gtk_widget_class_set_accessible_role (GTK_WIDGET_CLASS (klass), GTK_ACCESSIBLE_ROLE_GROUP);
 }
 
 static void

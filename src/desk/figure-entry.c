@@ -350,6 +350,7 @@ pp_figure_entry_class_init (PpFigureEntryClass *klass)
   object_class->finalize = pp_figure_entry_finalize;
   widget_class->grab_focus = pp_figure_entry_grab_focus;
   install_properties (object_class);
+  gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
   signals[COMMITTED] = g_signal_new ("committed", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0,
                                      NULL, NULL, NULL, G_TYPE_NONE, 2, G_TYPE_DOUBLE,
                                      G_TYPE_BOOLEAN);

@@ -81,6 +81,20 @@ choose_hole (const PpPanel *panel)
   return hole;
 }
 
+/* Findings call a hole by its id, so it is a word where one is free. */
+static char *
+name_hole (const PpPanel *panel,
+           double         x)
+{
+  const char *side = x < panel->background->width / 2 ? "left" : "right";
+  const char *words[] = { side, "spare" };
+
+  for (guint i = 0; i < G_N_ELEMENTS (words); i++)
+    if (!pp_edit_is_taken (panel, words[i]))
+      return g_strdup (words[i]);
+  return pp_edit_new_id (panel, "spare");
+}
+
 PpPanel *
 pp_rig_add_hole (const PpPanel *panel,
                  char         **id,
@@ -93,9 +107,8 @@ pp_rig_add_hole (const PpPanel *panel,
 
   g_return_val_if_fail (panel != NULL, NULL);
 
-  new_id = pp_edit_new_id (panel, "h");
   draft = choose_hole (panel);
-  draft.id = new_id;
+  draft.id = new_id = name_hole (panel, draft.x);
   hole = pp_hole_new (&draft, error);
   next = hole != NULL ? pp_edit_set_hole (panel, hole, error) : NULL;
   if (next != NULL && id != NULL)

@@ -56,6 +56,7 @@ test_add_holes (void)
       g_assert_true (hole->y > hole->diameter && hole->y < wish.height - hole->diameter);
       if (n > 2)
         continue;
+      g_assert_cmpstr (id, ==, n == 1 ? "left" : "right");
       g_assert_cmpfloat (hole->x, ==, pp_panel_hole (alike, n - 1)->x);
       g_assert_cmpfloat (hole->y, ==, pp_panel_hole (alike, n - 1)->y);
     }
