@@ -113,28 +113,25 @@ put_away_cb (GtkButton    *button,
   gtk_revealer_set_reveal_child (self->telling, FALSE);
 }
 
-/* Where the card hides least: outside the glass where there is room beside it, else beside what is
- * chosen, else at the side away from it. */
+/* Where the card hides least: beside the glass, or as far out as there is room, on the side where
+ * what is chosen lies, or on the other where it would hide that. */
 static int
 find_card_x (int                 width,
              int                 card,
              const GdkRectangle *glass,
              const GdkRectangle *box)
 {
+  int right = MIN (glass->x + glass->width + CARD_GAP, width - card);
+  int left = MAX (glass->x - CARD_GAP - card, 0);
+  gboolean right_is_free = right >= box->x + box->width;
+  gboolean left_is_free = left + card <= box->x;
   gboolean to_the_right = box->x + box->width / 2 >= glass->x + glass->width / 2;
-  int right = glass->x + glass->width + CARD_GAP, left = glass->x - CARD_GAP - card;
 
-  if (right + card <= width && (to_the_right || left < 0))
+  if (right_is_free && (to_the_right || !left_is_free))
     return right;
-  if (left >= 0)
+  if (left_is_free)
     return left;
-  right = box->x + box->width + CARD_GAP;
-  left = box->x - CARD_GAP - card;
-  if (right + card <= width)
-    return right;
-  if (left >= 0)
-    return left;
-  return box->x + box->width / 2 > width / 2 ? 0 : width - card;
+  return to_the_right ? 0 : width - card;
 }
 
 static gboolean
