@@ -53,7 +53,11 @@ say_folded (GtkExpander *expander,
             const char  *words)
 {
   if (n > 0 && !g_str_equal (gtk_expander_get_label (expander), words))
-    gtk_expander_set_label (expander, words);
+    {
+      gtk_expander_set_label (expander, words);
+      gtk_accessible_update_property (GTK_ACCESSIBLE (expander), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                      words, -1);
+    }
   gtk_widget_set_visible (GTK_WIDGET (expander), n > 0);
 }
 
@@ -260,15 +264,31 @@ pp_margin_class_init (PpMarginClass *klass)
                           NULL, G_TYPE_NONE, 1, G_TYPE_UINT);
   g_type_ensure (PP_TYPE_TICK);
   gtk_widget_class_set_css_name (widget_class, "pp-margin");
-  gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_REGION);
+  gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/petalpane/Petalpane/margin.ui");
   bind_children (widget_class);
+}
+
+/* What GTK builds its widgets of would be told by the names of its classes. */
+static void
+hide_inner (GtkWidget *widget)
+{
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL;
+       child = gtk_widget_get_next_sibling (child))
+    {
+      GtkAccessibleRole role = gtk_accessible_get_accessible_role (GTK_ACCESSIBLE (child));
+
+      if (role == GTK_ACCESSIBLE_ROLE_WIDGET || role == GTK_ACCESSIBLE_ROLE_SCROLLBAR)
+        g_object_set (child, "accessible-role", GTK_ACCESSIBLE_ROLE_PRESENTATION, NULL);
+      hide_inner (child);
+    }
 }
 
 static void
 pp_margin_init (PpMargin *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  hide_inner (GTK_WIDGET (self));
   self->folding = pp_folding_new ();
 }
 
