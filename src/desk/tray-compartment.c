@@ -10,6 +10,7 @@
 #include "desk/tray-compartment.h"
 
 #include "desk/palette.h"
+#include "desk/pin.h"
 #include "desk/tray-words.h"
 
 #define PICTURE_LEAST 36   /* px high, and so many lines of text more */
@@ -18,6 +19,7 @@
 #define LEAST_LINES 1.6    /* lines of text: what is smaller is not told apart */
 #define LEAST_CHARS 11
 #define MOST_CHARS 24      /* a longer name is cut short; the tooltip has it whole */
+#define MOST_OVER 9        /* there is room for the words of so many too many */
 #define GAP 3              /* px between picture and words */
 #define GONE 0.25          /* how much is seen of a piece of which none is left */
 
@@ -62,15 +64,13 @@ get_sizes (PpTrayCompartment *self)
 static PangoLayout *
 make_layout (PpTrayCompartment *self,
              const char        *text,
-             gboolean           is_name)
+             PangoWeight        weight)
 {
   PangoLayout *layout = gtk_widget_create_pango_layout (GTK_WIDGET (self), text);
   PangoAttrList *attributes = pango_attr_list_new ();
 
-  if (is_name)
-    pango_attr_list_insert (attributes, pango_attr_weight_new (PANGO_WEIGHT_MEDIUM));
-  else
-    pango_attr_list_insert (attributes, pango_attr_font_features_new ("tnum=1"));
+  pango_attr_list_insert (attributes, pango_attr_weight_new (weight));
+  pango_attr_list_insert (attributes, pango_attr_font_features_new ("tnum=1"));
   pango_layout_set_attributes (layout, attributes);
   pango_attr_list_unref (attributes);
   pango_layout_set_single_paragraph_mode (layout, TRUE);
@@ -80,9 +80,9 @@ make_layout (PpTrayCompartment *self,
 static int
 measure_text (PpTrayCompartment *self,
               const char        *text,
-              gboolean           is_name)
+              PangoWeight        weight)
 {
-  g_autoptr (PangoLayout) layout = make_layout (self, text, is_name);
+  g_autoptr (PangoLayout) layout = make_layout (self, text, weight);
   int width;
 
   pango_layout_get_pixel_size (layout, &width, NULL);
@@ -102,14 +102,18 @@ static int
 measure_width (PpTrayCompartment *self,
                const Sizes       *sizes)
 {
-  g_autofree char *left = pp_tray_words_left (self->piece->count, 0);
-  g_autofree char *none = pp_tray_words_left (self->piece->count, self->piece->count);
+  guint count = self->piece->count;
+  g_autofree char *all = pp_tray_words_left (count, 0);
+  g_autofree char *none = pp_tray_words_left (count, count);
+  g_autofree char *over = pp_tray_words_left (count, count + MOST_OVER);
   int picture = (int) ceil (pp_box_width (get_lie (self, sizes).box));
-  int width = MIN (measure_text (self, pp_tray_words_name (self->piece), TRUE),
-                   MOST_CHARS * sizes->character);
+  int width = measure_text (self, pp_tray_words_name (self->piece), PANGO_WEIGHT_MEDIUM);
 
-  width = MAX (width, MAX (measure_text (self, left, FALSE), measure_text (self, none, FALSE)));
-  return MAX (MAX (width, picture), LEAST_CHARS * sizes->character);
+  width = MAX (MIN (width, MOST_CHARS * sizes->character), LEAST_CHARS * sizes->character);
+  width = MAX (width, measure_text (self, all, PANGO_WEIGHT_NORMAL));
+  width = MAX (width, measure_text (self, none, PANGO_WEIGHT_NORMAL));
+  width = MAX (width, measure_text (self, over, PANGO_WEIGHT_BOLD));
+  return MAX (width, picture);
 }
 
 static void
@@ -187,13 +191,11 @@ snapshot_picture (PpTrayCompartment *self,
 }
 
 static void
-snapshot_text (PpTrayCompartment *self,
-               GtkSnapshot       *snapshot,
-               const char        *text,
-               gboolean           is_name,
-               int                y)
+snapshot_layout (PpTrayCompartment *self,
+                 GtkSnapshot       *snapshot,
+                 PangoLayout       *layout,
+                 int                y)
 {
-  g_autoptr (PangoLayout) layout = make_layout (self, text, is_name);
   GdkRGBA colour;
 
   gtk_style_context_get_color (gtk_widget_get_style_context (GTK_WIDGET (self)), &colour);
@@ -207,17 +209,56 @@ snapshot_text (PpTrayCompartment *self,
 }
 
 static void
+snapshot_name (PpTrayCompartment *self,
+               GtkSnapshot       *snapshot,
+               int                y)
+{
+  g_autoptr (PangoLayout) layout = make_layout (self, pp_tray_words_name (self->piece),
+                                                PANGO_WEIGHT_MEDIUM);
+
+  snapshot_layout (self, snapshot, layout, y);
+}
+
+static void
+snapshot_left (PpTrayCompartment *self,
+               GtkSnapshot       *snapshot,
+               int                y)
+{
+  g_autofree char *words = pp_tray_words_left (self->piece->count, self->placed);
+  PangoWeight weight = self->placed > self->piece->count ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL;
+  g_autoptr (PangoLayout) layout = make_layout (self, words, weight);
+
+  snapshot_layout (self, snapshot, layout, y);
+}
+
+/* More than there are is marked in the corner as its finding is on the glass. */
+static void
+snapshot_fault (PpTrayCompartment *self,
+                GtkSnapshot       *snapshot,
+                int                size)
+{
+  PpPalette palette = pp_palette_of (GTK_WIDGET (self));
+  int x = gtk_widget_get_width (GTK_WIDGET (self)) - size;
+  cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT ((float) x, 0, (float) size,
+                                                                          (float) size));
+
+  pp_pin_draw (cr, NULL, &palette, PP_LEVEL_FAULT, 0, x + size / 2.0, size / 2.0, 0.9 * size, FALSE);
+  cairo_destroy (cr);
+}
+
+static void
 pp_tray_compartment_snapshot (GtkWidget   *widget,
                               GtkSnapshot *snapshot)
 {
   PpTrayCompartment *self = PP_TRAY_COMPARTMENT (widget);
   Sizes sizes = get_sizes (self);
-  g_autofree char *left = pp_tray_words_left (self->piece->count, self->placed);
   int y = sizes.picture + GAP;
 
   snapshot_picture (self, snapshot, &sizes);
-  snapshot_text (self, snapshot, pp_tray_words_name (self->piece), TRUE, y);
-  snapshot_text (self, snapshot, left, FALSE, y + sizes.line);
+  snapshot_name (self, snapshot, y);
+  snapshot_left (self, snapshot, y + sizes.line);
+  if (self->placed > self->piece->count)
+    snapshot_fault (self, snapshot, sizes.line);
 }
 
 static void

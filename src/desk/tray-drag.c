@@ -6,6 +6,7 @@
 
 #include "desk/tray-drag.h"
 
+#include "desk/palette.h"
 #include "desk/piece-picture.h"
 #include "desk/tray.h"
 
@@ -30,6 +31,20 @@ pp_piece_drag_free (PpPieceDrag *self)
   g_free (self);
 }
 
+/* Where nothing can be seen through, what is not drawn would be black. */
+static void
+lay_on_bench (cairo_surface_t *picture,
+              GtkWidget       *widget)
+{
+  PpPalette palette = pp_palette_of (widget);
+  cairo_t *cr = cairo_create (picture);
+
+  pp_palette_set (cr, &palette.bench, 1);
+  cairo_set_operator (cr, CAIRO_OPERATOR_DEST_OVER);
+  cairo_paint (cr);
+  cairo_destroy (cr);
+}
+
 static void
 set_icon (GtkDragSource     *source,
           PpTrayCompartment *compartment,
@@ -46,6 +61,8 @@ set_icon (GtkDragSource     *source,
   scale = fmin (scale, LARGEST / fmax (pp_box_width (box), pp_box_height (box)));
   picture = pp_piece_picture (piece, pp_tray_compartment_get_art (compartment), scale, FALSE,
                               LIFTED, factor, &origin);
+  if (!gdk_display_is_composited (gtk_widget_get_display (GTK_WIDGET (compartment))))
+    lay_on_bench (picture, GTK_WIDGET (compartment));
   icon = pp_piece_paintable (picture, factor);
   cairo_surface_destroy (picture);
   gtk_drag_source_set_icon (source, icon, (int) round (origin.x + grip.x * scale),

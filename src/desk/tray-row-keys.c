@@ -11,6 +11,7 @@
 #include <string.h>
 
 #define PAUSE (G_USEC_PER_SEC * 3 / 2) /* after which typing begins another name */
+#define MARGIN 30                      /* px seen of the neighbour of the one with the focus */
 
 static int
 find_last (PpTrayRow *self)
@@ -22,14 +23,29 @@ find_last (PpTrayRow *self)
   return 0;
 }
 
+/* With a bit of what is beside it. Only keys scroll: what a pointer presses must not run away. */
+static void
+bring_into_view (PpTrayRow *self,
+                 GtkWidget *compartment)
+{
+  GtkAllocation box;
+
+  gtk_widget_get_allocation (compartment, &box);
+  gtk_adjustment_clamp_page (self->adjustment, box.x - MARGIN, box.x + box.width + MARGIN);
+}
+
 static gboolean
 go_to (PpTrayRow *self,
        int        index)
 {
+  GtkWidget *compartment;
+
   if (self->order->len == 0)
     return FALSE;
   index = CLAMP (index, 0, (int) self->order->len - 1);
-  return gtk_widget_grab_focus (pp_tray_row_get (self, (guint) index));
+  compartment = pp_tray_row_get (self, (guint) index);
+  bring_into_view (self, compartment);
+  return gtk_widget_grab_focus (compartment);
 }
 
 /* Left and right stay within the tray, also at its ends; Tab leaves it from anywhere. */

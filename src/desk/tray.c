@@ -15,9 +15,9 @@ struct _PpTray
   GtkWidget          parent_instance;
   PpDocument        *document;
 
-  GtkStack          *stack;
   GtkScrolledWindow *scroller;
   GtkScrollbar      *scrollbar;
+  GtkWidget         *empty;
   PpTrayRow         *row;
 };
 
@@ -36,9 +36,12 @@ changed_cb (PpDocument *document,
             PpTray     *self)
 {
   const PpPanel *panel = pp_document_get_panel (document);
+  gboolean is_empty = panel->tray->len == 0;
 
   pp_tray_row_show (self->row, panel, pp_document_get_gallery (document));
-  gtk_stack_set_visible_child_name (self->stack, panel->tray->len > 0 ? "pieces" : "empty");
+  gtk_widget_set_visible (GTK_WIDGET (self->scroller), !is_empty);
+  gtk_widget_set_visible (GTK_WIDGET (self->scrollbar), !is_empty);
+  gtk_widget_set_visible (self->empty, is_empty);
 }
 
 /* A wheel goes sideways here, whichever way it turns. */
@@ -109,12 +112,19 @@ pp_tray_class_init (PpTrayClass *klass)
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
   gtk_widget_class_set_css_name (widget_class, "pp-tray");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
-  gtk_widget_class_bind_template_child (widget_class, PpTray, stack);
+  gtk_widget_class_bind_template_child (widget_class, PpTray, empty);
   gtk_widget_class_bind_template_child (widget_class, PpTray, scroller);
   gtk_widget_class_bind_template_child (widget_class, PpTray, scrollbar);
   gtk_widget_class_bind_template_child (widget_class, PpTray, row);
   gtk_widget_class_bind_template_callback (widget_class, scroll_cb);
   gtk_widget_class_install_action (widget_class, "tray.place", "s", place_action);
+}
+
+/* The scrolled window's own are never seen; nobody shall hear of them either. */
+static void
+hide_scrollbar (GtkWidget *scrollbar)
+{
+  gtk_accessible_update_state (GTK_ACCESSIBLE (scrollbar), GTK_ACCESSIBLE_STATE_HIDDEN, TRUE, -1);
 }
 
 static void
@@ -127,6 +137,8 @@ pp_tray_init (PpTray *self)
   gtk_scrollbar_set_adjustment (self->scrollbar, across);
   g_signal_connect_swapped (across, "changed", G_CALLBACK (show_scrollbar), self);
   pp_tray_row_set_adjustment (self->row, across);
+  hide_scrollbar (gtk_scrolled_window_get_hscrollbar (self->scroller));
+  hide_scrollbar (gtk_scrolled_window_get_vscrollbar (self->scroller));
 }
 
 void
