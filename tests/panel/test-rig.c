@@ -7,6 +7,7 @@
 #include "panel/edit.h"
 #include "panel/new-panel.h"
 #include "panel/panel-error.h"
+#include "panel/resize.h"
 #include "panel/tolerance.h"
 
 #include "small-panel.h"
@@ -30,11 +31,13 @@ assert_apart (const PpPanel *panel)
 
 /* The first two lie where a new panel has them, the others clear of all before. */
 static void
-test_add_holes (void)
+add_holes_to (double width,
+              double height)
 {
   const SmallPanel words = { .tray = "oxeye" };
   PpNewPanel wish = pp_new_panel_wish (PP_UNITS_MM);
-  g_autoptr (PpPanel) panel = small_panel_good (&words);
+  g_autoptr (PpPanel) middling = small_panel_good (&words);
+  g_autoptr (PpPanel) panel = pp_edit_resize (middling, width, height, NULL);
   g_autoptr (PpPanel) alike = NULL;
 
   wish.width = panel->background->width;
@@ -61,6 +64,14 @@ test_add_holes (void)
       g_assert_cmpfloat (hole->y, ==, pp_panel_hole (alike, n - 1)->y);
     }
   assert_apart (panel);
+}
+
+/* On the smaller glass the places looked at lie closer than holes may. */
+static void
+test_add_holes (void)
+{
+  add_holes_to (300, 420);
+  add_holes_to (150, 150);
 }
 
 static void
