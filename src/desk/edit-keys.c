@@ -4,12 +4,15 @@
  *
  * GTK asks an application's keys before the widget with the focus, which would take Ctrl+C, Delete
  * or a plain comma away from a field that is being typed in. So the window looks first: while such
- * a field has the focus, these keys go to it and the widgets round it, and nowhere else. Escape
- * means something different to each widget on the way and is asked last of all.
+ * a field has the focus, these keys go to it and the widgets round it, and nowhere else. Any other
+ * widget is asked first too, since a letter may find something in it. Escape means something
+ * different to each widget on the way and is asked last of all.
  */
 #include "config.h"
 
 #include "desk/edit-keys.h"
+
+#include "desk/keys-window.h"
 
 static const struct
 {
@@ -38,11 +41,14 @@ static const struct
   { "win.stays-put", { "p" } },
 };
 
+static const char * const help_keys[] = { "F1", "<Control>question", NULL };
+
 void
 pp_edit_keys_set (GtkApplication *application)
 {
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     gtk_application_set_accels_for_action (application, rows[i].action, rows[i].keys);
+  gtk_application_set_accels_for_action (application, "win.show-help-overlay", help_keys);
 }
 
 static gboolean
@@ -72,6 +78,18 @@ is_edit_key (GdkEvent *event)
   return FALSE;
 }
 
+/* Asks the widget with the focus and those it lies in, as without any key of the application. */
+static gboolean
+ask_widgets (GtkEventControllerKey *keys,
+             GtkWidget             *focus,
+             GtkWidget             *window)
+{
+  for (GtkWidget *w = focus; w != NULL && w != window; w = gtk_widget_get_parent (w))
+    if (gtk_event_controller_key_forward (keys, w))
+      return TRUE;
+  return FALSE;
+}
+
 static gboolean
 pressed_cb (GtkEventControllerKey *keys,
             guint                  keyval,
@@ -82,12 +100,11 @@ pressed_cb (GtkEventControllerKey *keys,
   GtkWidget *focus = gtk_window_get_focus (window);
   GdkEvent *event = gtk_event_controller_get_current_event (GTK_EVENT_CONTROLLER (keys));
 
-  if (focus == NULL || !is_typing (focus) || !is_edit_key (event))
+  if (focus == NULL || !is_edit_key (event))
     return GDK_EVENT_PROPAGATE;
-  for (GtkWidget *w = focus; w != NULL && w != GTK_WIDGET (window); w = gtk_widget_get_parent (w))
-    if (gtk_event_controller_key_forward (keys, w))
-      break;
-  return GDK_EVENT_STOP;
+  if (ask_widgets (keys, focus, GTK_WIDGET (window)) || is_typing (focus))
+    return GDK_EVENT_STOP;
+  return GDK_EVENT_PROPAGATE;
 }
 
 /* The last controller added is the first asked, and GTK adds its own with the application. */
@@ -103,6 +120,16 @@ application_cb (GtkWindow  *window,
   gtk_widget_add_controller (GTK_WIDGET (window), keys);
 }
 
+static void
+show_keys_cb (GSimpleAction *action,
+              GVariant      *parameter,
+              gpointer       window)
+{
+  gtk_window_present (GTK_WINDOW (pp_keys_window_new (window)));
+}
+
+static const GActionEntry help[] = { { "show-help-overlay", show_keys_cb } };
+
 void
 pp_edit_keys_add (PpWindow *window)
 {
@@ -112,5 +139,6 @@ pp_edit_keys_add (PpWindow *window)
 
   gtk_shortcut_controller_add_shortcut (GTK_SHORTCUT_CONTROLLER (last), escape);
   gtk_widget_add_controller (GTK_WIDGET (window), last);
+  g_action_map_add_action_entries (G_ACTION_MAP (window), help, G_N_ELEMENTS (help), window);
   g_signal_connect (window, "notify::application", G_CALLBACK (application_cb), NULL);
 }

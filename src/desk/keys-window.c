@@ -1,0 +1,202 @@
+/* keys-window.c: all the keys of the program, in groups.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Keys of actions are asked of the application, so that what is shown is what they do; those that
+ * a widget knows by itself stand here as accelerators, two ways of one act with a space between.
+ */
+#include "config.h"
+
+#include "desk/keys-window.h"
+
+#include "desk/wrap-layout.h"
+#include "panel/i18n.h"
+
+#define WIDTH 900 /* px, until the maker makes it another */
+#define HEIGHT 640
+
+typedef struct
+{
+  const char *act;
+  const char *first;  /* an action ("win.lift"), or keys */
+  const char *second; /* the action that is its opposite, or NULL */
+} Row;
+
+static const Row panel_rows[] = {
+  { N_("New panel"), "app.new" },
+  { N_("Open"), "win.open" },
+  { N_("Save"), "win.save" },
+  { N_("Save as"), "win.save-as" },
+  { N_("Print the sheets"), "win.print" },
+  { N_("Export the sheets"), "win.export-sheets" },
+  { N_("Export a picture"), "win.export-picture" },
+  { N_("Close this window"), "win.close" },
+  { N_("Quit"), "app.quit" },
+  { N_("These keys"), "win.show-help-overlay" },
+  { NULL },
+};
+
+static const Row choose_rows[] = {
+  { N_("Next part of the window"), "Tab" },
+  { N_("Place a piece of the tray"), "Return" },
+  { N_("Next piece up, next piece down"), "Page_Down Page_Up" },
+  { N_("Lowest piece, topmost piece"), "Home End" },
+  { N_("Choose all pieces"), "win.select-all" },
+  { N_("Choose nothing"), "Escape" },
+  { NULL },
+};
+
+static const Row place_rows[] = {
+  { N_("Nudge by 1 mm or 1/16 in"), "Left Right Up Down" },
+  { N_("Nudge by 10 mm or 1/2 in"), "<Shift>Left <Shift>Right <Shift>Up <Shift>Down" },
+  { N_("Turn left, turn right"), "win.turn-left", "win.turn-right" },
+  { N_("Turn by one degree"), "win.turn-left-fine", "win.turn-right-fine" },
+  { N_("Mirror"), "win.mirror" },
+  { N_("Lift, lower"), "win.lift", "win.lower" },
+  { N_("To the top, to the bottom"), "win.to-top", "win.to-bottom" },
+  { N_("Stays put"), "win.stays-put" },
+  { NULL },
+};
+
+static const Row change_rows[] = {
+  { N_("Undo, redo"), "win.undo", "win.redo" },
+  { N_("Cut"), "win.cut" },
+  { N_("Copy"), "win.copy" },
+  { N_("Paste"), "win.paste" },
+  { N_("Duplicate"), "win.duplicate" },
+  { N_("Take off the glass"), "win.remove" },
+  { N_("Group, ungroup"), "win.group", "win.ungroup" },
+  { NULL },
+};
+
+static const Row look_rows[] = {
+  { N_("Larger, smaller"), "win.zoom-in", "win.zoom-out" },
+  { N_("The whole glass"), "win.zoom-fit" },
+  { N_("As large as it is"), "win.zoom-true" },
+  { N_("Hold and drag to look elsewhere"), "space" },
+  { N_("Measure"), "win.measure" },
+  { N_("From behind"), "win.from-behind" },
+  { N_("Heights"), "win.heights" },
+  { N_("Glue"), "win.glue" },
+  { NULL },
+};
+
+static const struct
+{
+  const char *title;
+  const Row  *rows;
+} groups[] = {
+  { N_("Put in place"), place_rows },
+  { N_("Choose"), choose_rows },
+  { N_("Change"), change_rows },
+  { N_("Look"), look_rows },
+  { N_("The panel"), panel_rows },
+};
+
+/* The first key of an action, or the keys themselves; NULL where it has none. (transfer full) */
+static char *
+find_keys (GtkApplication *application,
+           const char     *action)
+{
+  g_auto (GStrv) keys = NULL;
+
+  if (action == NULL || strchr (action, '.') == NULL)
+    return g_strdup (action);
+  keys = gtk_application_get_accels_for_action (application, action);
+  return g_strdup (keys[0]);
+}
+
+static void
+add_row (GtkGrid        *grid,
+         int             at,
+         const Row      *row,
+         GtkApplication *application)
+{
+  g_autofree char *first = find_keys (application, row->first);
+  g_autofree char *second = find_keys (application, row->second);
+  g_autofree char *keys = g_strjoin (" ", first != NULL ? first : second, second, NULL);
+  GtkWidget *act, *label;
+
+  if (first == NULL)
+    return;
+  act = gtk_label_new (_(row->act));
+  gtk_label_set_xalign (GTK_LABEL (act), 0);
+  gtk_label_set_wrap (GTK_LABEL (act), TRUE);
+  gtk_label_set_max_width_chars (GTK_LABEL (act), 24);
+  gtk_widget_set_hexpand (act, TRUE);
+  label = gtk_shortcut_label_new (keys);
+  gtk_widget_set_halign (label, GTK_ALIGN_END);
+  gtk_widget_set_valign (label, GTK_ALIGN_CENTER);
+  gtk_grid_attach (grid, act, 0, at, 1, 1);
+  gtk_grid_attach (grid, label, 1, at, 1, 1);
+}
+
+static GtkWidget *
+make_group (const char     *title,
+            const Row      *rows,
+            GtkApplication *application)
+{
+  GtkWidget *grid = gtk_grid_new ();
+  GtkWidget *heading = gtk_label_new (title);
+
+  gtk_grid_set_column_spacing (GTK_GRID (grid), 18);
+  gtk_grid_set_row_spacing (GTK_GRID (grid), 6);
+  gtk_widget_set_valign (grid, GTK_ALIGN_START);
+  gtk_widget_set_hexpand (grid, TRUE);
+  gtk_label_set_xalign (GTK_LABEL (heading), 0);
+  gtk_widget_add_css_class (heading, "heading");
+  gtk_grid_attach (GTK_GRID (grid), heading, 0, 0, 2, 1);
+  for (int i = 0; rows[i].act != NULL; i++)
+    add_row (GTK_GRID (grid), i + 1, &rows[i], application);
+  return grid;
+}
+
+static GtkWidget *
+make_groups (GtkApplication *application)
+{
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 0);
+  GtkLayoutManager *layout = g_object_new (PP_TYPE_WRAP_LAYOUT, "spacing", 36, NULL);
+
+  gtk_widget_set_layout_manager (box, layout);
+  gtk_widget_set_margin_start (box, 24);
+  gtk_widget_set_margin_end (box, 24);
+  gtk_widget_set_margin_top (box, 18);
+  gtk_widget_set_margin_bottom (box, 24);
+  for (guint i = 0; i < G_N_ELEMENTS (groups); i++)
+    gtk_box_append (GTK_BOX (box), make_group (_(groups[i].title), groups[i].rows, application));
+  return box;
+}
+
+static void
+add_escape (GtkWidget *window)
+{
+  GtkEventController *keys = gtk_shortcut_controller_new ();
+  GtkShortcut *escape = gtk_shortcut_new (gtk_keyval_trigger_new (GDK_KEY_Escape, 0),
+                                          gtk_named_action_new ("window.close"));
+
+  gtk_shortcut_controller_add_shortcut (GTK_SHORTCUT_CONTROLLER (keys), escape);
+  gtk_widget_add_controller (window, keys);
+}
+
+GtkWidget *
+pp_keys_window_new (GtkWindow *parent)
+{
+  GtkWidget *window = gtk_window_new ();
+  GtkWidget *scrolled = gtk_scrolled_window_new ();
+
+  gtk_window_set_title (GTK_WINDOW (window), _("Keys"));
+  gtk_window_set_titlebar (GTK_WINDOW (window), gtk_header_bar_new ());
+  gtk_window_set_transient_for (GTK_WINDOW (window), parent);
+  gtk_window_set_modal (GTK_WINDOW (window), TRUE);
+  gtk_window_set_destroy_with_parent (GTK_WINDOW (window), TRUE);
+  gtk_window_set_default_size (GTK_WINDOW (window), WIDTH, HEIGHT);
+  gtk_widget_add_css_class (window, "petalpane");
+  gtk_widget_add_css_class (window, "pp-keys");
+  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scrolled), GTK_POLICY_NEVER,
+                                  GTK_POLICY_AUTOMATIC);
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scrolled),
+                                 make_groups (gtk_window_get_application (parent)));
+  gtk_window_set_child (GTK_WINDOW (window), scrolled);
+  add_escape (window);
+  return window;
+}
