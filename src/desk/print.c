@@ -22,7 +22,7 @@ typedef struct
   PpSheetChoice *choice;
   PpSheetJob     job;
   double         scale;   /* of the drawing on the paper */
-  guint          n_pages;
+  GPtrArray     *pages;
 } Printing;
 
 static void
@@ -31,6 +31,7 @@ free_printing (gpointer  data,
 {
   Printing *self = data;
 
+  g_clear_pointer (&self->pages, g_ptr_array_unref);
   pp_sheet_answers_free (self->answers);
   pp_sheet_choice_free (self->choice);
   g_free (self);
@@ -44,8 +45,9 @@ begin_print_cb (GtkPrintOperation *operation,
   self->job.paper.width = gtk_print_context_get_width (context);
   self->job.paper.height = gtk_print_context_get_height (context);
   self->scale = pp_paper_fit (&self->job.paper);
-  self->n_pages = pp_sheets_count_pages (&self->job, (const char * const *) self->choice->kinds);
-  gtk_print_operation_set_n_pages (operation, (int) self->n_pages);
+  g_clear_pointer (&self->pages, g_ptr_array_unref);
+  self->pages = pp_sheets_record (&self->job, (const char * const *) self->choice->kinds);
+  gtk_print_operation_set_n_pages (operation, (int) self->pages->len);
 }
 
 static void
@@ -58,8 +60,7 @@ draw_page_cb (GtkPrintOperation *operation,
 
   cairo_save (cr);
   cairo_scale (cr, self->scale, self->scale);
-  pp_sheets_draw_page (&self->job, (const char * const *) self->choice->kinds, self->n_pages,
-                       (guint) page + 1, cr);
+  pp_sheets_draw_page (g_ptr_array_index (self->pages, page), cr);
   cairo_restore (cr);
 }
 

@@ -27,11 +27,10 @@ gboolean pp_output_png   (const PpSheetJob   *job,
                           GError            **error);
 guint    pp_output_count (const PpSheetJob   *job,
                           const char * const *kinds);
-void     pp_output_page  (const PpSheetJob   *job,
-                          const char * const *kinds,
-                          guint               n_pages,
-                          guint               page,
-                          cairo_t            *cr);
+/* Each page a recording surface, one unit 1 point. (transfer full) */
+GPtrArray *pp_output_record (const PpSheetJob   *job,
+                             const char * const *kinds,
+                             guint               n_pages);
 
 /* "record-2.svg". */
 void     pp_output_add_page (PpBook          *book,

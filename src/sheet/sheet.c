@@ -93,22 +93,23 @@ pp_sheets_write (const PpSheetJob   *job,
   return g_steal_pointer (&files);
 }
 
-guint
-pp_sheets_count_pages (const PpSheetJob   *job,
-                       const char * const *kinds)
+GPtrArray *
+pp_sheets_record (const PpSheetJob   *job,
+                  const char * const *kinds)
 {
-  g_return_val_if_fail (job != NULL && kinds != NULL && are_known (kinds), 0);
-  return pp_output_count (job, kinds);
+  g_return_val_if_fail (job != NULL && kinds != NULL && are_known (kinds), NULL);
+  return pp_output_record (job, kinds, pp_output_count (job, kinds));
 }
 
 void
-pp_sheets_draw_page (const PpSheetJob   *job,
-                     const char * const *kinds,
-                     guint               n_pages,
-                     guint               page,
-                     cairo_t            *cr)
+pp_sheets_draw_page (cairo_surface_t *page,
+                     cairo_t         *cr)
 {
-  g_return_if_fail (job != NULL && kinds != NULL && are_known (kinds));
-  g_return_if_fail (page >= 1 && page <= n_pages && cr != NULL);
-  pp_output_page (job, kinds, n_pages, page, cr);
+  g_return_if_fail (page != NULL && cr != NULL);
+
+  cairo_save (cr);
+  cairo_scale (cr, PP_MM_PER_POINT, PP_MM_PER_POINT);
+  cairo_set_source_surface (cr, page, 0, 0);
+  cairo_paint (cr);
+  cairo_restore (cr);
 }

@@ -70,15 +70,13 @@ GPtrArray *pp_sheets_write (const PpSheetJob   *job,
                             PpSheetFormats      formats,
                             GError            **error);
 
-/* For a printer, which asks for one page after another. */
-guint      pp_sheets_count_pages (const PpSheetJob   *job,
-                                  const char * const *kinds);
-/* page: from 1 to n_pages, as counted. One unit of `cr` is 1 mm, its origin the paper's top left
- * corner; its state is the same afterwards. */
-void       pp_sheets_draw_page   (const PpSheetJob   *job,
-                                  const char * const *kinds,
-                                  guint               n_pages,
-                                  guint               page,
-                                  cairo_t            *cr);
+/* All pages drawn and kept, for a printer, which asks for them in an order of its own: an array of
+ * cairo_surface_t (transfer full). */
+GPtrArray *pp_sheets_record    (const PpSheetJob   *job,
+                                const char * const *kinds);
+/* One of them. One unit of `cr` is 1 mm, its origin the paper's top left corner; its state is the
+ * same afterwards. */
+void       pp_sheets_draw_page (cairo_surface_t    *page,
+                                cairo_t            *cr);
 
 G_END_DECLS

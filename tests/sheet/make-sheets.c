@@ -3,19 +3,20 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Usage: make-sheets PANEL PAPER UNITS[,mono] FORMATS DIR
+ * FORMATS: of pdf, svg, png, and print for what a printer would be sent, as printed.pdf.
  * Writes the files into DIR and prints the plan, a line a step: number, mix, name, parted by tabs.
  */
 #include "config.h"
 
 #include "sheet/sheet.h"
 
+#include <cairo-pdf.h>
 #include <glib/gstdio.h>
 #include <locale.h>
 #include <math.h>
 #include <string.h>
 
 #define MAX_CORNERS 128
-#define PIXELS_PER_MM (150 / 25.4) /* of the pictures */
 
 typedef struct
 {
@@ -258,76 +259,27 @@ write_again (const PpSheetJob   *job,
     }
 }
 
-typedef struct
-{
-  const unsigned char *data;
-  gsize                length; /* that is left */
-} Reading;
-
-static cairo_status_t
-read_some (void          *closure,
-           unsigned char *data,
-           unsigned int   length)
-{
-  Reading *self = closure;
-
-  if (length > self->length)
-    return CAIRO_STATUS_READ_ERROR;
-  memcpy (data, self->data, length);
-  self->data += length;
-  self->length -= length;
-  return CAIRO_STATUS_SUCCESS;
-}
-
-/* A page drawn alone, as for a printer, has the pixels of the picture of that page. */
+/* Printed by way of the recorded pages, one to a page of a PDF: printed.pdf. */
 static void
-draw_alone (const PpSheetJob   *job,
-            const char * const *kinds,
-            guint               n_pages,
-            guint               page,
-            GBytes             *png)
+print_pages (const PpSheetJob   *job,
+             const char * const *kinds,
+             const char         *directory)
 {
-  gsize length;
-  const unsigned char *data = g_bytes_get_data (png, &length);
-  Reading reading = { data, length };
-  cairo_surface_t *whole = cairo_image_surface_create_from_png_stream (read_some, &reading);
-  cairo_surface_t *alone = cairo_surface_create_similar_image (
-    whole, cairo_image_surface_get_format (whole), cairo_image_surface_get_width (whole),
-    cairo_image_surface_get_height (whole));
-  cairo_t *cr = cairo_create (alone);
+  g_autofree char *path = g_build_filename (directory, "printed.pdf", NULL);
+  g_autoptr (GPtrArray) pages = pp_sheets_record (job, kinds);
+  cairo_surface_t *paper = cairo_pdf_surface_create (path, job->paper.width / PP_MM_PER_POINT,
+                                                     job->paper.height / PP_MM_PER_POINT);
+  cairo_t *cr = cairo_create (paper);
 
-  cairo_scale (cr, PIXELS_PER_MM, PIXELS_PER_MM);
-  pp_sheets_draw_page (job, kinds, n_pages, page, cr);
-  g_assert_cmpint (cairo_status (cr), ==, CAIRO_STATUS_SUCCESS);
-  g_assert_true (cairo_get_reference_count (cr) == 1);
-  cairo_destroy (cr);
-  cairo_surface_flush (alone);
-  g_assert_cmpmem (cairo_image_surface_get_data (alone),
-                   (gsize) cairo_image_surface_get_stride (alone)
-                     * (gsize) cairo_image_surface_get_height (alone),
-                   cairo_image_surface_get_data (whole),
-                   (gsize) cairo_image_surface_get_stride (whole)
-                     * (gsize) cairo_image_surface_get_height (whole));
-  cairo_surface_destroy (alone);
-  cairo_surface_destroy (whole);
-}
-
-static void
-draw_pages (const PpSheetJob   *job,
-            const char * const *kinds,
-            const GPtrArray    *files)
-{
-  guint n_pages = pp_sheets_count_pages (job, kinds);
-  guint page = 0;
-
-  for (guint i = 0; i < files->len; i++)
+  cairo_scale (cr, 1 / PP_MM_PER_POINT, 1 / PP_MM_PER_POINT);
+  for (guint i = 0; i < pages->len; i++)
     {
-      const PpSheetFile *file = g_ptr_array_index (files, i);
-
-      if (g_str_has_suffix (file->name, ".png"))
-        draw_alone (job, kinds, n_pages, ++page, file->bytes);
+      pp_sheets_draw_page (g_ptr_array_index (pages, i), cr);
+      cairo_show_page (cr);
     }
-  g_assert_true (page == 0 || page == n_pages);
+  g_assert_cmpint (cairo_status (cr), ==, CAIRO_STATUS_SUCCESS);
+  cairo_destroy (cr);
+  cairo_surface_destroy (paper);
 }
 
 static const Plot *
@@ -378,8 +330,9 @@ main (int    argc,
   if (files == NULL)
     g_error ("%s", error->message);
   write_again (&job, kinds, read_formats (argv[4]), files);
-  draw_pages (&job, kinds, files);
   write_files (files, argv[5]);
+  if (strstr (argv[4], "print") != NULL)
+    print_pages (&job, kinds, argv[5]);
   print_plan (plan);
   return 0;
 }

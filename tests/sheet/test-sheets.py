@@ -101,6 +101,34 @@ class Sheets:
                          for word in page.iter(XHTML + 'word')]
 
 
+def check_print(make):
+    """What a printer is sent is the PDF, word for word and dot for dot."""
+    for panel, units in (('meadow', 'mm'), ('wide', 'in,mono')):
+        sheets = Sheets(make, panel, 'letter', units, 'pdf,print')
+        whole, n_pages = list(sheets.words()), sheets.n_pages()
+        dots = render(sheets)
+        sheets.pdf = str(sheets.path / 'printed.pdf')
+        need(sheets.n_pages() == n_pages > 1, f'{panel}: {n_pages} pages')
+        for (size, words), (printed_size, printed) in zip(whole, sheets.words()):
+            need(max(abs(a - b) for a, b in zip(size, printed_size)) < 0.005, 'size of paper')
+            need([word[0] for word in words] == [word[0] for word in printed], 'the same words')
+            need(all(abs(a - b) < 0.1 for word, other in zip(words, printed)
+                     for a, b in zip(word[1:], other[1:])), 'in the same places')
+        for page, (drawn, printed) in enumerate(zip(dots, render(sheets))):
+            need(len(drawn) == len(printed), 'as many dots')
+            off = sum(abs(a - b) > 24 for a, b in zip(drawn, printed)) / len(drawn)
+            need(off < 0.002, f'{panel}, page {page + 1}: {off:.2%} of the dots differ')
+
+
+def render(sheets):
+    """The pages as grey dots, 72 an inch."""
+    prefix = sheets.path / 'dots'
+    for old in sheets.path.glob('dots-*.pgm'):
+        old.unlink()
+    run('pdftoppm', '-gray', '-r', '72', sheets.pdf, str(prefix))
+    return [path.read_bytes() for path in sorted(sheets.path.glob('dots-*.pgm'))]
+
+
 def on_one_line(text):
     return ' '.join(text.split())
 
@@ -352,7 +380,8 @@ def check_mono(make):
 
 CASES = {name[6:]: value for name, value in list(globals().items())
          if name in ('check_paper', 'check_order', 'check_record', 'check_layout',
-                     'check_document', 'check_titles', 'check_svg', 'check_same', 'check_mono')}
+                     'check_document', 'check_titles', 'check_svg', 'check_same', 'check_mono',
+                     'check_print')}
 
 
 def main(make, case):
