@@ -31,8 +31,8 @@ void        pp_card_face_set_document (PpCardFace  *self,
                                        PpDocument  *document);
 PpDocument *pp_card_face_get_document (PpCardFace  *self);
 void        pp_card_face_refresh      (PpCardFace  *self);
-/* As pp_document_take(); refused, the fields show again what is. Of a stepped figure merge_key names
- * thing and figure, so that many steps are one of undo; what was typed has none. */
+/* As pp_document_take(); refused, the fields show again what is. Of a stepped figure merge_key
+ * names thing and figure, so that many steps are one of undo; what was typed has none. */
 void        pp_card_face_take         (PpCardFace  *self,
                                        PpPanel     *next,
                                        GError      *error,

@@ -311,10 +311,10 @@ pp_card_glass_refresh (PpCardFace *face,
 {
   PpCardGlass *self = PP_CARD_GLASS (face);
   const PpPanel *panel = pp_document_get_panel (document);
+  gboolean in_window = panel->display->place == PP_PLACE_WINDOW;
 
   self->showing = TRUE;
-  gtk_toggle_button_set_active (panel->display->place == PP_PLACE_WINDOW ? self->window : self->wall,
-                                TRUE);
+  gtk_toggle_button_set_active (in_window ? self->window : self->wall, TRUE);
   select_item (self->shape, panel->background->shape);
   select_item (self->units, panel->units);
   show_size (self, panel->background, panel->units);

@@ -148,7 +148,8 @@ show_across (PpCardHole    *self,
   double width = panel->background->width;
 
   self->from_right = hole->x > width / 2;
-  pp_card_set_text (self->across_title, self->from_right ? _("From the right") : _("From the left"));
+  pp_card_set_text (self->across_title,
+                    self->from_right ? _("From the right") : _("From the left"));
   pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->across),
                              self->from_right ? width - hole->x : hole->x);
 }

@@ -88,8 +88,8 @@ tell_fault (PpFigureEntry *self,
   else
     gtk_widget_remove_css_class (GTK_WIDGET (priv->entry), "error");
   gtk_accessible_update_state (GTK_ACCESSIBLE (priv->entry), GTK_ACCESSIBLE_STATE_INVALID,
-                               is_wrong ? GTK_ACCESSIBLE_INVALID_TRUE : GTK_ACCESSIBLE_INVALID_FALSE,
-                               -1);
+                               is_wrong ? GTK_ACCESSIBLE_INVALID_TRUE
+                                        : GTK_ACCESSIBLE_INVALID_FALSE, -1);
 }
 
 /* Writes the value into the field, over whatever stands there. */
