@@ -81,7 +81,8 @@ test_rest (void)
   const PpOwner sedge = PP_OWNER (PP_OWNER_PLACEMENT, 2);
   const PpOwner iris = PP_OWNER (PP_OWNER_PLACEMENT, 3);
   const SmallPanel words = { .fused = "jug", .holes = "a b", .wire = "a b",
-                             .tray = "fern sedge iris", .placements = "p1:fern p2:fern p3:sedge p4:iris" };
+                             .tray = "fern sedge iris",
+                             .placements = "p1:fern p2:fern p3:sedge p4:iris" };
   const struct
   {
     PpState     state;
