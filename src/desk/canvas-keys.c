@@ -173,6 +173,26 @@ pressed_cb (GtkEventControllerKey *keys,
     }
 }
 
+/* Other keys are acts that may be one step when the same is pressed again. */
+static gboolean
+is_arrow (guint keyval)
+{
+  switch (keyval)
+    {
+    case GDK_KEY_Left:
+    case GDK_KEY_KP_Left:
+    case GDK_KEY_Right:
+    case GDK_KEY_KP_Right:
+    case GDK_KEY_Up:
+    case GDK_KEY_KP_Up:
+    case GDK_KEY_Down:
+    case GDK_KEY_KP_Down:
+      return TRUE;
+    default:
+      return FALSE;
+    }
+}
+
 static void
 released_cb (GtkEventControllerKey *keys,
              guint                  keyval,
@@ -182,7 +202,7 @@ released_cb (GtkEventControllerKey *keys,
 {
   if (keyval == GDK_KEY_space)
     self->panning = FALSE;
-  if (self->document != NULL && self->drag.panel == NULL)
+  if (self->document != NULL && self->drag.panel == NULL && is_arrow (keyval))
     pp_document_seal (self->document);
 }
 

@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * GTK asks an application's keys before the widget with the focus, which would take Ctrl+C, Delete
- * or a plain comma away from a field that is being typed in. So the window looks first: while such
+ * or a plain letter away from a field that is being typed in. So the window looks first: while such
  * a field has the focus, these keys go to it and the widgets round it, and nowhere else. Any other
  * widget is asked first too, since a letter may find something in it. Escape means something
  * different to each widget on the way and is asked last of all.
@@ -27,10 +27,10 @@ static const struct
   { "win.duplicate", { "<Control>d" } },
   { "win.remove", { "Delete", "BackSpace", "KP_Delete" } },
   { "win.select-all", { "<Control>a" } },
-  { "win.turn-left", { "comma" } },
-  { "win.turn-right", { "period" } },
-  { "win.turn-left-fine", { "<Shift>comma" } },
-  { "win.turn-right-fine", { "<Shift>period" } },
+  { "win.turn-left", { "l" } },
+  { "win.turn-right", { "r" } },
+  { "win.turn-left-fine", { "<Shift>l" } },
+  { "win.turn-right-fine", { "<Shift>r" } },
   { "win.mirror", { "m" } },
   { "win.lift", { "<Control>Up", "<Control>KP_Up" } },
   { "win.lower", { "<Control>Down", "<Control>KP_Down" } },

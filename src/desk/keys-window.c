@@ -13,7 +13,7 @@
 #include "panel/i18n.h"
 
 #define WIDTH 900 /* px, until the maker makes it another */
-#define HEIGHT 640
+#define HEIGHT 720
 
 typedef struct
 {
@@ -48,7 +48,7 @@ static const Row choose_rows[] = {
 
 static const Row place_rows[] = {
   { N_("Nudge by 1 mm or 1/16 in"), "Left Right Up Down" },
-  { N_("Nudge by 10 mm or 1/2 in"), "<Shift>Left <Shift>Right <Shift>Up <Shift>Down" },
+  { N_("Nudge by 10 mm or 1/2 in"), "<Shift>Left" },
   { N_("Turn left, turn right"), "win.turn-left", "win.turn-right" },
   { N_("Turn by one degree"), "win.turn-left-fine", "win.turn-right-fine" },
   { N_("Mirror"), "win.mirror" },
@@ -93,17 +93,43 @@ static const struct
   { N_("The panel"), panel_rows },
 };
 
-/* The first key of an action, or the keys themselves; NULL where it has none. (transfer full) */
-static char *
-find_keys (GtkApplication *application,
-           const char     *action)
+static void
+add_key (GtkWidget  *keys,
+         const char *accelerator)
 {
-  g_auto (GStrv) keys = NULL;
+  g_autofree char *text = NULL;
+  GdkModifierType state;
+  GtkWidget *label;
+  guint value;
 
-  if (action == NULL || strchr (action, '.') == NULL)
-    return g_strdup (action);
-  keys = gtk_application_get_accels_for_action (application, action);
-  return g_strdup (keys[0]);
+  if (!gtk_accelerator_parse (accelerator, &value, &state))
+    return;
+  text = gtk_accelerator_get_label (value, state);
+  label = gtk_label_new (text);
+  gtk_widget_add_css_class (label, "pp-key");
+  gtk_box_append (GTK_BOX (keys), label);
+}
+
+/* The first key of an action, or all of the keys that are given themselves. */
+static void
+add_keys (GtkWidget      *keys,
+          GtkApplication *application,
+          const char     *action)
+{
+  g_auto (GStrv) own = NULL;
+
+  if (action == NULL)
+    return;
+  if (strchr (action, '.') != NULL)
+    {
+      own = gtk_application_get_accels_for_action (application, action);
+      if (own[0] != NULL)
+        add_key (keys, own[0]);
+      return;
+    }
+  own = g_strsplit (action, " ", -1);
+  for (guint i = 0; own[i] != NULL; i++)
+    add_key (keys, own[i]);
 }
 
 static void
@@ -112,23 +138,19 @@ add_row (GtkGrid        *grid,
          const Row      *row,
          GtkApplication *application)
 {
-  g_autofree char *first = find_keys (application, row->first);
-  g_autofree char *second = find_keys (application, row->second);
-  g_autofree char *keys = g_strjoin (" ", first != NULL ? first : second, second, NULL);
-  GtkWidget *act, *label;
+  GtkWidget *act = gtk_label_new (_(row->act));
+  GtkWidget *keys = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
 
-  if (first == NULL)
-    return;
-  act = gtk_label_new (_(row->act));
   gtk_label_set_xalign (GTK_LABEL (act), 0);
   gtk_label_set_wrap (GTK_LABEL (act), TRUE);
   gtk_label_set_max_width_chars (GTK_LABEL (act), 24);
   gtk_widget_set_hexpand (act, TRUE);
-  label = gtk_shortcut_label_new (keys);
-  gtk_widget_set_halign (label, GTK_ALIGN_END);
-  gtk_widget_set_valign (label, GTK_ALIGN_CENTER);
+  gtk_widget_set_halign (keys, GTK_ALIGN_END);
+  gtk_widget_set_valign (keys, GTK_ALIGN_CENTER);
+  add_keys (keys, application, row->first);
+  add_keys (keys, application, row->second);
   gtk_grid_attach (grid, act, 0, at, 1, 1);
-  gtk_grid_attach (grid, label, 1, at, 1, 1);
+  gtk_grid_attach (grid, keys, 1, at, 1, 1);
 }
 
 static GtkWidget *
@@ -144,7 +166,7 @@ make_group (const char     *title,
   gtk_widget_set_valign (grid, GTK_ALIGN_START);
   gtk_widget_set_hexpand (grid, TRUE);
   gtk_label_set_xalign (GTK_LABEL (heading), 0);
-  gtk_widget_add_css_class (heading, "heading");
+  gtk_widget_add_css_class (heading, "pp-keys-title");
   gtk_grid_attach (GTK_GRID (grid), heading, 0, 0, 2, 1);
   for (int i = 0; rows[i].act != NULL; i++)
     add_row (GTK_GRID (grid), i + 1, &rows[i], application);
@@ -191,12 +213,12 @@ pp_keys_window_new (GtkWindow *parent)
   gtk_window_set_destroy_with_parent (GTK_WINDOW (window), TRUE);
   gtk_window_set_default_size (GTK_WINDOW (window), WIDTH, HEIGHT);
   gtk_widget_add_css_class (window, "petalpane");
-  gtk_widget_add_css_class (window, "pp-keys");
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scrolled), GTK_POLICY_NEVER,
                                   GTK_POLICY_AUTOMATIC);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scrolled),
                                  make_groups (gtk_window_get_application (parent)));
   gtk_window_set_child (GTK_WINDOW (window), scrolled);
+  gtk_window_set_focus (GTK_WINDOW (window), scrolled);
   add_escape (window);
   return window;
 }
