@@ -29,6 +29,12 @@ press_cb (GtkButton     *button,
   g_signal_emit (self, open_signal, 0);
 }
 
+static gboolean
+pp_finding_line_grab_focus (GtkWidget *widget)
+{
+  return gtk_widget_grab_focus (PP_FINDING_LINE (widget)->press);
+}
+
 static void
 pp_finding_line_dispose (GObject *object)
 {
@@ -51,6 +57,7 @@ pp_finding_line_class_init (PpFindingLineClass *klass)
 
   object_class->dispose = pp_finding_line_dispose;
   object_class->finalize = pp_finding_line_finalize;
+  widget_class->grab_focus = pp_finding_line_grab_focus;
   open_signal = g_signal_new ("open", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL,
                               NULL, G_TYPE_NONE, 0);
   g_type_ensure (PP_TYPE_PIN);

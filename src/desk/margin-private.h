@@ -11,23 +11,25 @@ G_BEGIN_DECLS
 
 struct _PpMargin
 {
-  GtkWidget    parent_instance;
-  PpDocument  *document;
-  PpFolding   *folding;
-  GtkWidget   *scroller;
-  GtkLabel    *heading;
-  GtkWidget   *calm;     /* said instead of findings */
-  GtkWidget   *tick;
-  GtkLabel    *calm_words;
-  GtkBox      *open;     /* PpFindingRow; the name of a row and of a line is its finding's key */
-  GtkExpander *folded;
-  GtkBox      *lines;    /* PpFindingLine */
-  GtkExpander *known;
-  GtkBox      *quiet;    /* PpFindingRow */
-  GtkLabel    *waiting;
-  char        *to_focus; /* key of the open finding to bring into sight once it is laid out */
-  gint64       shown_at; /* monotonic, us, of the last refresh; 0: none yet */
-  guint        timer;    /* of a refresh to come, or of "Looking" */
+  GtkWidget        parent_instance;
+  PpDocument      *document;
+  PpFolding       *folding;
+  GtkWidget       *scroller;
+  GtkLabel        *heading;
+  GtkWidget       *calm;     /* said instead of findings */
+  GtkWidget       *tick;
+  GtkLabel        *calm_words;
+  GtkBox          *open;     /* PpFindingRow; a row's or line's name is the key of its finding */
+  GtkToggleButton *folded;   /* unfolds the lines */
+  GtkLabel        *folded_words;
+  GtkBox          *lines;    /* PpFindingLine */
+  GtkToggleButton *known;
+  GtkLabel        *known_words;
+  GtkBox          *quiet;    /* PpFindingRow */
+  GtkLabel        *waiting;
+  char            *to_focus; /* key of the open finding to bring into sight once it is laid out */
+  gint64           shown_at; /* monotonic, us, of the last refresh; 0: none yet */
+  guint            timer;    /* of a refresh to come, or of "Looking" */
 };
 
 /* The number of the finding in `findings` that has the key, or -1. */
@@ -42,5 +44,12 @@ void pp_margin_open_key   (PpMargin   *self,
 /* Asks for the signal of this name. */
 void pp_margin_show_me    (PpMargin   *self,
                            guint       index);
+
+/* For the template: keys that no part of the margin took. */
+gboolean pp_margin_key_cb (GtkEventController *controller,
+                           guint               key,
+                           guint               code,
+                           GdkModifierType     state,
+                           PpMargin           *self);
 
 G_END_DECLS

@@ -119,7 +119,7 @@ sync_lines (PpMargin  *self,
             GPtrArray *keys)
 {
   g_autoptr (GPtrArray) folded = g_ptr_array_new ();
-  gboolean is_unfolded = gtk_expander_get_expanded (self->folded);
+  gboolean is_unfolded = gtk_toggle_button_get_active (self->folded);
 
   for (guint i = 0; is_unfolded && i < keys->len; i++)
     if (!pp_folding_is_open (self->folding, g_ptr_array_index (keys, i)))
@@ -140,7 +140,7 @@ sync_quiet (PpMargin *self)
   GPtrArray *known = pp_document_get_known (self->document);
   g_autoptr (GPtrArray) keys = pp_finding_keys (known);
 
-  if (!gtk_expander_get_expanded (self->known))
+  if (!gtk_toggle_button_get_active (self->known))
     g_ptr_array_set_size (keys, 0);
   pp_keyed_box_sync (self->quiet, keys, make_row, self);
   for (guint i = 0; i < keys->len; i++)

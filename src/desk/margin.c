@@ -47,18 +47,20 @@ say (GtkLabel   *label,
   gtk_widget_set_visible (GTK_WIDGET (label), text != NULL);
 }
 
+/* GtkExpander would do as well, but trips over its folded child when Tab leaves it (GTK 4.8). */
 static void
-say_folded (GtkExpander *expander,
-            guint        n,
-            const char  *words)
+say_folded (GtkToggleButton *button,
+            GtkLabel        *label,
+            guint            n,
+            const char      *words)
 {
-  if (n > 0 && !g_str_equal (gtk_expander_get_label (expander), words))
-    {
-      gtk_expander_set_label (expander, words);
-      gtk_accessible_update_property (GTK_ACCESSIBLE (expander), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                      words, -1);
-    }
-  gtk_widget_set_visible (GTK_WIDGET (expander), n > 0);
+  say (label, words);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, words, -1);
+  gtk_widget_set_visible (GTK_WIDGET (button), n > 0);
+  if (n == 0)
+    gtk_toggle_button_set_active (button, FALSE);
+  gtk_accessible_update_state (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_STATE_EXPANDED,
+                               gtk_toggle_button_get_active (button), -1);
 }
 
 static void
@@ -81,7 +83,7 @@ sync_words (PpMargin *self)
   guint n_known = pp_document_get_known (self->document)->len;
   guint n_folded = findings->len - MIN (findings->len, PP_FOLDING_OPEN);
   gboolean waits = pp_margin_words_waits (self->document);
-  gboolean is_unfolded = gtk_expander_get_expanded (self->folded);
+  gboolean is_unfolded = gtk_toggle_button_get_active (self->folded);
   g_autofree char *counts = pp_margin_words_counts (findings);
   g_autofree char *folded = pp_margin_words_folded (n_folded, is_unfolded);
   g_autofree char *known = pp_margin_words_known (n_known);
@@ -89,8 +91,8 @@ sync_words (PpMargin *self)
 
   say (self->heading, findings->len > 0 ? counts : NULL);
   say_calm (self, findings->len == 0, waits);
-  say_folded (self->folded, n_folded, folded);
-  say_folded (self->known, n_known, known);
+  say_folded (self->folded, self->folded_words, n_folded, folded);
+  say_folded (self->known, self->known_words, n_known, known);
   say (self->waiting, waiting);
 }
 
@@ -170,9 +172,8 @@ pp_margin_open_key (PpMargin   *self,
 }
 
 static void
-unfolded_cb (GtkExpander *expander,
-             GParamSpec  *pspec,
-             PpMargin    *self)
+unfolded_cb (GtkToggleButton *button,
+             PpMargin        *self)
 {
   if (self->document != NULL)
     refresh (self);
@@ -243,11 +244,14 @@ bind_children (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, PpMargin, calm_words);
   gtk_widget_class_bind_template_child (widget_class, PpMargin, open);
   gtk_widget_class_bind_template_child (widget_class, PpMargin, folded);
+  gtk_widget_class_bind_template_child (widget_class, PpMargin, folded_words);
   gtk_widget_class_bind_template_child (widget_class, PpMargin, lines);
   gtk_widget_class_bind_template_child (widget_class, PpMargin, known);
+  gtk_widget_class_bind_template_child (widget_class, PpMargin, known_words);
   gtk_widget_class_bind_template_child (widget_class, PpMargin, quiet);
   gtk_widget_class_bind_template_child (widget_class, PpMargin, waiting);
   gtk_widget_class_bind_template_callback (widget_class, unfolded_cb);
+  gtk_widget_class_bind_template_callback (widget_class, pp_margin_key_cb);
 }
 
 static void
@@ -299,8 +303,8 @@ clear (PpMargin *self)
   self->folding = pp_folding_new ();
   self->shown_at = 0;
   pp_margin_clear_rows (self);
-  gtk_expander_set_expanded (self->folded, FALSE);
-  gtk_expander_set_expanded (self->known, FALSE);
+  gtk_toggle_button_set_active (self->folded, FALSE);
+  gtk_toggle_button_set_active (self->known, FALSE);
   gtk_widget_set_visible (GTK_WIDGET (self->folded), FALSE);
   gtk_widget_set_visible (GTK_WIDGET (self->known), FALSE);
   gtk_widget_set_visible (self->calm, FALSE);
