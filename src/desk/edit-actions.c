@@ -157,28 +157,34 @@ typedef struct
   gboolean can_redo;
 } Facts;
 
+/* Ids that are gone are passed over: on "changed" they are still among the chosen. */
 static void
 look_at_chosen (const PpPanel      *panel,
                 const char * const *ids,
                 Facts              *facts)
 {
-  const char *group = pp_panel_find_placement (panel, ids[0], NULL)->group;
-  guint lowest, highest;
+  const char *group = NULL;
+  guint lowest = 0, highest = 0;
 
-  facts->is_group = group != NULL;
+  facts->is_group = TRUE;
   facts->all_pinned = TRUE;
-  for (facts->n = 0; ids[facts->n] != NULL; facts->n++)
+  for (guint i = 0; ids[i] != NULL; i++)
     {
-      const PpPlacement *placement = pp_panel_find_placement (panel, ids[facts->n], NULL);
+      const PpPlacement *placement = pp_panel_find_placement (panel, ids[i], &highest);
 
-      facts->is_group &= g_strcmp0 (placement->group, group) == 0;
+      if (placement == NULL)
+        continue;
+      if (facts->n++ == 0)
+        {
+          lowest = highest;
+          group = placement->group;
+        }
+      facts->is_group &= group != NULL && g_strcmp0 (placement->group, group) == 0;
       facts->has_grouped |= placement->group != NULL;
       facts->all_pinned &= placement->pinned;
     }
-  pp_panel_find_placement (panel, ids[0], &lowest);
-  pp_panel_find_placement (panel, ids[facts->n - 1], &highest);
-  facts->can_rise = lowest + facts->n < panel->placements->len;
-  facts->can_sink = highest >= facts->n;
+  facts->can_rise = facts->n > 0 && lowest + facts->n < panel->placements->len;
+  facts->can_sink = facts->n > 0 && highest >= facts->n;
 }
 
 static Facts
@@ -237,7 +243,7 @@ update (PpWindow *window)
   enable (window, "group", facts.n > 1 && !facts.is_group);
   enable (window, "ungroup", facts.has_grouped);
   g_simple_action_set_state (G_SIMPLE_ACTION (stays_put),
-                             g_variant_new_boolean (facts.all_pinned));
+                             g_variant_new_boolean (facts.n > 0 && facts.all_pinned));
 }
 
 static void
