@@ -13,19 +13,15 @@
 #include "desk/pin.h"
 #include "desk/tray-words.h"
 
-#define PICTURE_LEAST 36   /* px high, and so many lines of text more */
-#define PICTURE_LINES 2.4
 #define PICTURE_LENGTH 2.6 /* times its height, at the most */
 #define LEAST_LINES 1.6    /* lines of text: what is smaller is not told apart */
-#define LEAST_CHARS 11
-#define MOST_CHARS 24      /* a longer name is cut short; the tooltip has it whole */
-#define MOST_OVER 9        /* there is room for the words of so many too many */
 #define GAP 3              /* px between picture and words */
 #define GONE 0.25          /* how much is seen of a piece of which none is left */
 
 struct _PpTrayCompartment
 {
   GtkWidget        parent_instance;
+  PpTrayGauge     *gauge;   /* the tray's */
   const PpPiece   *piece;
   PpArt           *art;
   PpPieceSpan      tray;
@@ -40,80 +36,13 @@ struct _PpTrayCompartment
 
 G_DEFINE_FINAL_TYPE (PpTrayCompartment, pp_tray_compartment, GTK_TYPE_WIDGET)
 
-typedef struct
-{
-  int line;
-  int character;
-  int picture; /* height */
-} Sizes;
-
-static Sizes
-get_sizes (PpTrayCompartment *self)
-{
-  PangoContext *context = gtk_widget_get_pango_context (GTK_WIDGET (self));
-  PangoFontMetrics *metrics = pango_context_get_metrics (context, NULL, NULL);
-  Sizes sizes;
-
-  sizes.line = PANGO_PIXELS_CEIL (pango_font_metrics_get_height (metrics));
-  sizes.character = PANGO_PIXELS_CEIL (pango_font_metrics_get_approximate_char_width (metrics));
-  sizes.picture = PICTURE_LEAST + (int) (PICTURE_LINES * sizes.line);
-  pango_font_metrics_unref (metrics);
-  return sizes;
-}
-
-static PangoLayout *
-make_layout (PpTrayCompartment *self,
-             const char        *text,
-             PangoWeight        weight)
-{
-  PangoLayout *layout = gtk_widget_create_pango_layout (GTK_WIDGET (self), text);
-  PangoAttrList *attributes = pango_attr_list_new ();
-
-  pango_attr_list_insert (attributes, pango_attr_weight_new (weight));
-  pango_attr_list_insert (attributes, pango_attr_font_features_new ("tnum=1"));
-  pango_layout_set_attributes (layout, attributes);
-  pango_attr_list_unref (attributes);
-  pango_layout_set_single_paragraph_mode (layout, TRUE);
-  return layout;
-}
-
-static int
-measure_text (PpTrayCompartment *self,
-              const char        *text,
-              PangoWeight        weight)
-{
-  g_autoptr (PangoLayout) layout = make_layout (self, text, weight);
-  int width;
-
-  pango_layout_get_pixel_size (layout, &width, NULL);
-  return width;
-}
-
 static PpPieceLie
-get_lie (PpTrayCompartment *self,
-         const Sizes       *sizes)
+get_lie (PpTrayCompartment *self)
 {
-  return pp_piece_lie (self->piece, self->tray, PICTURE_LENGTH * sizes->picture, sizes->picture,
-                       LEAST_LINES * sizes->line);
-}
+  int picture = pp_tray_gauge_get_picture (self->gauge);
 
-/* Wide enough for all that its count will say as pieces come and go. */
-static int
-measure_width (PpTrayCompartment *self,
-               const Sizes       *sizes)
-{
-  guint count = self->piece->count;
-  g_autofree char *all = pp_tray_words_left (count, 0);
-  g_autofree char *none = pp_tray_words_left (count, count);
-  g_autofree char *over = pp_tray_words_left (count, count + MOST_OVER);
-  int picture = (int) ceil (pp_box_width (get_lie (self, sizes).box));
-  int width = measure_text (self, pp_tray_words_name (self->piece), PANGO_WEIGHT_MEDIUM);
-
-  width = MAX (MIN (width, MOST_CHARS * sizes->character), LEAST_CHARS * sizes->character);
-  width = MAX (width, measure_text (self, all, PANGO_WEIGHT_NORMAL));
-  width = MAX (width, measure_text (self, none, PANGO_WEIGHT_NORMAL));
-  width = MAX (width, measure_text (self, over, PANGO_WEIGHT_BOLD));
-  return MAX (width, picture);
+  return pp_piece_lie (self->piece, self->tray, PICTURE_LENGTH * picture, picture,
+                       LEAST_LINES * pp_tray_gauge_get_line (self->gauge));
 }
 
 static void
@@ -126,12 +55,15 @@ pp_tray_compartment_measure (GtkWidget      *widget,
                              int            *natural_baseline)
 {
   PpTrayCompartment *self = PP_TRAY_COMPARTMENT (widget);
-  Sizes sizes = get_sizes (self);
+  const char *name = pp_tray_words_name (self->piece);
+  int size;
 
   if (orientation == GTK_ORIENTATION_HORIZONTAL)
-    *minimum = *natural = measure_width (self, &sizes);
+    size = MAX (pp_tray_gauge_get_width (self->gauge, name, self->piece->count),
+                (int) ceil (pp_box_width (get_lie (self).box)));
   else
-    *minimum = *natural = sizes.picture + GAP + 2 * sizes.line;
+    size = pp_tray_gauge_get_picture (self->gauge) + GAP + 2 * pp_tray_gauge_get_line (self->gauge);
+  *minimum = *natural = size;
 }
 
 static void
@@ -159,22 +91,20 @@ keep_picture (PpTrayCompartment *self,
 /* Where the piece's origin is, px: the box round it is in the middle of the room for it. */
 static PpPoint
 get_origin (PpTrayCompartment *self,
-            const Sizes       *sizes,
             const PpPieceLie  *lie)
 {
   PpPoint middle = pp_box_middle (lie->box);
 
   return (PpPoint) { round (gtk_widget_get_width (GTK_WIDGET (self)) / 2.0 - middle.x),
-                     round (sizes->picture / 2.0 - middle.y) };
+                     round (pp_tray_gauge_get_picture (self->gauge) / 2.0 - middle.y) };
 }
 
 static void
 snapshot_picture (PpTrayCompartment *self,
-                  GtkSnapshot       *snapshot,
-                  const Sizes       *sizes)
+                  GtkSnapshot       *snapshot)
 {
-  PpPieceLie lie = get_lie (self, sizes);
-  PpPoint origin = get_origin (self, sizes, &lie);
+  PpPieceLie lie = get_lie (self);
+  PpPoint origin = get_origin (self, &lie);
   cairo_t *cr;
   double x, y;
 
@@ -191,14 +121,20 @@ snapshot_picture (PpTrayCompartment *self,
 }
 
 static void
-snapshot_layout (PpTrayCompartment *self,
-                 GtkSnapshot       *snapshot,
-                 PangoLayout       *layout,
-                 int                y)
+snapshot_text (PpTrayCompartment *self,
+               GtkSnapshot       *snapshot,
+               const char        *text,
+               PangoWeight        weight,
+               int                y)
 {
+  g_autoptr (PangoLayout) layout = gtk_widget_create_pango_layout (GTK_WIDGET (self), text);
+  PangoAttrList *attributes = pp_tray_words_make_face (weight);
   GdkRGBA colour;
 
   gtk_style_context_get_color (gtk_widget_get_style_context (GTK_WIDGET (self)), &colour);
+  pango_layout_set_attributes (layout, attributes);
+  pango_attr_list_unref (attributes);
+  pango_layout_set_single_paragraph_mode (layout, TRUE);
   pango_layout_set_width (layout, gtk_widget_get_width (GTK_WIDGET (self)) * PANGO_SCALE);
   pango_layout_set_alignment (layout, PANGO_ALIGN_CENTER);
   pango_layout_set_ellipsize (layout, PANGO_ELLIPSIZE_END);
@@ -206,29 +142,6 @@ snapshot_layout (PpTrayCompartment *self,
   gtk_snapshot_translate (snapshot, &GRAPHENE_POINT_INIT (0, (float) y));
   gtk_snapshot_append_layout (snapshot, layout, &colour);
   gtk_snapshot_restore (snapshot);
-}
-
-static void
-snapshot_name (PpTrayCompartment *self,
-               GtkSnapshot       *snapshot,
-               int                y)
-{
-  g_autoptr (PangoLayout) layout = make_layout (self, pp_tray_words_name (self->piece),
-                                                PANGO_WEIGHT_MEDIUM);
-
-  snapshot_layout (self, snapshot, layout, y);
-}
-
-static void
-snapshot_left (PpTrayCompartment *self,
-               GtkSnapshot       *snapshot,
-               int                y)
-{
-  g_autofree char *words = pp_tray_words_left (self->piece->count, self->placed);
-  PangoWeight weight = self->placed > self->piece->count ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL;
-  g_autoptr (PangoLayout) layout = make_layout (self, words, weight);
-
-  snapshot_layout (self, snapshot, layout, y);
 }
 
 /* More than there are is marked in the corner as its finding is on the glass. */
@@ -251,14 +164,16 @@ pp_tray_compartment_snapshot (GtkWidget   *widget,
                               GtkSnapshot *snapshot)
 {
   PpTrayCompartment *self = PP_TRAY_COMPARTMENT (widget);
-  Sizes sizes = get_sizes (self);
-  int y = sizes.picture + GAP;
+  int line = pp_tray_gauge_get_line (self->gauge);
+  int y = pp_tray_gauge_get_picture (self->gauge) + GAP;
+  gboolean is_over = self->placed > self->piece->count;
+  g_autofree char *left = pp_tray_words_left (self->piece->count, self->placed);
 
-  snapshot_picture (self, snapshot, &sizes);
-  snapshot_name (self, snapshot, y);
-  snapshot_left (self, snapshot, y + sizes.line);
-  if (self->placed > self->piece->count)
-    snapshot_fault (self, snapshot, sizes.line);
+  snapshot_picture (self, snapshot);
+  snapshot_text (self, snapshot, pp_tray_words_name (self->piece), PANGO_WEIGHT_MEDIUM, y);
+  snapshot_text (self, snapshot, left, is_over ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL, y + line);
+  if (is_over)
+    snapshot_fault (self, snapshot, line);
 }
 
 static void
@@ -306,9 +221,12 @@ pp_tray_compartment_init (PpTrayCompartment *self)
 }
 
 GtkWidget *
-pp_tray_compartment_new (void)
+pp_tray_compartment_new (PpTrayGauge *gauge)
 {
-  return g_object_new (PP_TYPE_TRAY_COMPARTMENT, NULL);
+  PpTrayCompartment *self = g_object_new (PP_TYPE_TRAY_COMPARTMENT, NULL);
+
+  self->gauge = gauge;
+  return GTK_WIDGET (self);
 }
 
 void
@@ -373,9 +291,8 @@ pp_tray_compartment_get_grip (PpTrayCompartment *self,
                               double             x,
                               double             y)
 {
-  Sizes sizes = get_sizes (self);
-  PpPieceLie lie = get_lie (self, &sizes);
-  PpPoint origin = get_origin (self, &sizes, &lie);
+  PpPieceLie lie = get_lie (self);
+  PpPoint origin = get_origin (self, &lie);
 
   return pp_piece_lie_to_piece (&lie, (PpPoint) { x - origin.x, y - origin.y });
 }

@@ -9,6 +9,7 @@
 
 #include "art/gallery.h"
 #include "desk/piece-picture.h"
+#include "desk/tray-gauge.h"
 
 #include <gtk/gtk.h>
 
@@ -17,7 +18,8 @@ G_BEGIN_DECLS
 #define PP_TYPE_TRAY_COMPARTMENT (pp_tray_compartment_get_type ())
 G_DECLARE_FINAL_TYPE (PpTrayCompartment, pp_tray_compartment, PP, TRAY_COMPARTMENT, GtkWidget)
 
-GtkWidget     *pp_tray_compartment_new        (void);
+/* `gauge` outlives it. Set its piece before it is shown. */
+GtkWidget     *pp_tray_compartment_new        (PpTrayGauge       *gauge);
 /* `art` is nullable. `tray`: by what the common scale is chosen. */
 void           pp_tray_compartment_set_piece  (PpTrayCompartment *self,
                                                const PpPiece     *piece,

@@ -128,19 +128,26 @@ snapshot_grain (PpTrayRow     *self,
                 Stretch           seen)
 {
   int height = gtk_widget_get_height (GTK_WIDGET (self));
+  double width = seen.x1 - seen.x0;
   cairo_pattern_t *pattern;
+  cairo_matrix_t shift;
   cairo_t *cr;
 
   keep_grain (self, height, gtk_widget_get_scale_factor (GTK_WIDGET (self)));
   pattern = cairo_pattern_create_for_surface (self->grain);
   cairo_pattern_set_extend (pattern, CAIRO_EXTEND_REPEAT);
+  /* A row may be so long that its coordinates are too large to draw a pattern in. */
+  cairo_matrix_init_translate (&shift, fmod (seen.x0, TILE), 0);
+  cairo_pattern_set_matrix (pattern, &shift);
+  gtk_snapshot_save (snapshot);
+  gtk_snapshot_translate (snapshot, &GRAPHENE_POINT_INIT ((float) seen.x0, 0));
   cr = gtk_snapshot_append_cairo (snapshot,
-                                  &GRAPHENE_RECT_INIT ((float) seen.x0, 0,
-                                                       (float) (seen.x1 - seen.x0), (float) height));
+                                  &GRAPHENE_RECT_INIT (0, 0, (float) width, (float) height));
   gdk_cairo_set_source_rgba (cr, ink);
   cairo_mask (cr, pattern);
   cairo_pattern_destroy (pattern);
   cairo_destroy (cr);
+  gtk_snapshot_restore (snapshot);
 }
 
 /* Over the compartments from `x0` to `x1`, and in sight as long as one of them is. */

@@ -13,9 +13,9 @@ struct _PpTrayRow
 {
   GtkWidget      parent_instance;
   GtkAdjustment *adjustment;
+  PpTrayGauge   *gauge;
   double         scale;         /* of the canvas, px a mm */
-  PpUnits        units;
-  GPtrArray     *tray;          /* of the panel shown; NULL: none */
+  const PpPanel *panel;         /* shown; NULL: none */
   GHashTable    *compartments;  /* id of a piece to its compartment, owned as a child */
   GPtrArray     *order;         /* compartments from left to right */
   GtkWidget     *last;          /* the one that had the focus last, of `order` */

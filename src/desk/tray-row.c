@@ -139,7 +139,7 @@ pp_tray_row_query_tooltip (GtkWidget  *widget,
   if (compartment == NULL
       || !gtk_widget_compute_bounds (GTK_WIDGET (compartment), widget, &box))
     return FALSE;
-  text = pp_tray_words_tooltip (pp_tray_compartment_get_piece (compartment), self->units);
+  text = pp_tray_words_tooltip (pp_tray_compartment_get_piece (compartment), self->panel->units);
   gtk_tooltip_set_text (tooltip, text);
   gtk_tooltip_set_tip_area (tooltip, &(GdkRectangle) { (int) box.origin.x, (int) box.origin.y,
                                                        (int) box.size.width, (int) box.size.height });
@@ -180,6 +180,14 @@ prepare_cb (GtkDragSource *source,
 }
 
 static void
+pp_tray_row_css_changed (GtkWidget         *widget,
+                         GtkCssStyleChange *change)
+{
+  pp_tray_gauge_reset (PP_TRAY_ROW (widget)->gauge);
+  GTK_WIDGET_CLASS (pp_tray_row_parent_class)->css_changed (widget, change);
+}
+
+static void
 pp_tray_row_dispose (GObject *object)
 {
   PpTrayRow *self = PP_TRAY_ROW (object);
@@ -194,6 +202,7 @@ pp_tray_row_finalize (GObject *object)
 {
   PpTrayRow *self = PP_TRAY_ROW (object);
 
+  pp_tray_gauge_free (self->gauge);
   g_hash_table_unref (self->compartments);
   g_ptr_array_unref (self->order);
   g_string_free (self->typed, TRUE);
@@ -214,6 +223,7 @@ pp_tray_row_class_init (PpTrayRowClass *klass)
   widget_class->snapshot = pp_tray_row_snapshot;
   widget_class->focus = pp_tray_row_focus;
   widget_class->set_focus_child = pp_tray_row_set_focus_child;
+  widget_class->css_changed = pp_tray_row_css_changed;
   widget_class->query_tooltip = pp_tray_row_query_tooltip;
   gtk_widget_class_set_css_name (widget_class, "pp-tray-row");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_LIST);
@@ -227,6 +237,7 @@ pp_tray_row_init (PpTrayRow *self)
   GtkDragSource *drag = gtk_drag_source_new ();
 
   self->scale = 1;
+  self->gauge = pp_tray_gauge_new (GTK_WIDGET (self));
   self->compartments = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
   self->order = g_ptr_array_new ();
   self->typed = g_string_new (NULL);
@@ -310,7 +321,7 @@ add_to_order (PpTrayRow  *self,
 
   if (compartment == NULL)
     {
-      compartment = pp_tray_compartment_new ();
+      compartment = pp_tray_compartment_new (self->gauge);
       g_hash_table_insert (self->compartments, g_strdup (id), compartment);
     }
   if (gtk_widget_get_parent (compartment) == NULL
@@ -366,6 +377,34 @@ count (PpTrayRow     *self,
     }
 }
 
+/* Whether nothing that is counted differs; asked at each step of a drag. */
+static gboolean
+is_counted (const PpPanel *a,
+            const PpPanel *b)
+{
+  if (a == NULL || a->tray != b->tray || a->units != b->units
+      || a->placements->len != b->placements->len)
+    return FALSE;
+  for (guint i = 0; i < a->placements->len; i++)
+    {
+      const PpPlacement *one = pp_panel_placement (a, i), *other = pp_panel_placement (b, i);
+
+      if (one != other && !g_str_equal (one->piece, other->piece))
+        return FALSE;
+    }
+  return TRUE;
+}
+
+static void
+keep_panel (PpTrayRow     *self,
+            const PpPanel *panel)
+{
+  if (panel != NULL)
+    pp_panel_ref (panel);
+  g_clear_pointer (&self->panel, pp_panel_unref);
+  self->panel = panel;
+}
+
 void
 pp_tray_row_show (PpTrayRow     *self,
                   const PpPanel *panel,
@@ -373,14 +412,11 @@ pp_tray_row_show (PpTrayRow     *self,
 {
   g_return_if_fail (PP_IS_TRAY_ROW (self) && panel != NULL && gallery != NULL);
 
-  if (self->tray != panel->tray)
-    {
-      fill (self, panel, gallery);
-      g_clear_pointer (&self->tray, g_ptr_array_unref);
-      self->tray = g_ptr_array_ref (panel->tray);
-    }
-  self->units = panel->units;
-  count (self, panel);
+  if (self->panel == NULL || self->panel->tray != panel->tray)
+    fill (self, panel, gallery);
+  if (!is_counted (self->panel, panel))
+    count (self, panel);
+  keep_panel (self, panel);
 }
 
 void
@@ -390,5 +426,5 @@ pp_tray_row_clear (PpTrayRow *self)
 
   g_ptr_array_set_size (self->order, 0);
   take_out_gone (self, NULL);
-  g_clear_pointer (&self->tray, g_ptr_array_unref);
+  keep_panel (self, NULL);
 }

@@ -120,7 +120,7 @@ pp_tray_class_init (PpTrayClass *klass)
   gtk_widget_class_install_action (widget_class, "tray.place", "s", place_action);
 }
 
-/* The scrolled window's own are never seen; nobody shall hear of them either. */
+/* From those who hear the window: keys and compartments are all they need. */
 static void
 hide_scrollbar (GtkWidget *scrollbar)
 {
@@ -137,6 +137,7 @@ pp_tray_init (PpTray *self)
   gtk_scrollbar_set_adjustment (self->scrollbar, across);
   g_signal_connect_swapped (across, "changed", G_CALLBACK (show_scrollbar), self);
   pp_tray_row_set_adjustment (self->row, across);
+  hide_scrollbar (GTK_WIDGET (self->scrollbar));
   hide_scrollbar (gtk_scrolled_window_get_hscrollbar (self->scroller));
   hide_scrollbar (gtk_scrolled_window_get_vscrollbar (self->scroller));
 }
