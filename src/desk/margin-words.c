@@ -72,7 +72,7 @@ pp_margin_words_calm (const PpPanel *panel,
                       gboolean       waits)
 {
   if (panel->placements->len == 0)
-    return _("Clear glass. Lay out your pieces; what needs a look will be written here.");
+    return _("Nothing lies on the glass yet. What needs a look will be written here.");
   if (waits)
     return _("So far, so good.");
   return _("Nothing here needs a second look.");

@@ -11,6 +11,7 @@
 
 #include "desk/pin.h"
 
+#include "desk/em.h"
 #include "panel/i18n.h"
 
 /* All in sizes of the pin. */
@@ -164,16 +165,8 @@ pp_pin_draw (cairo_t         *cr,
 double
 pp_pin_get_size (PangoContext *pango)
 {
-  const PangoFontDescription *font;
-  double size;
-
-  g_return_val_if_fail (PANGO_IS_CONTEXT (pango), 24);
-
-  font = pango_context_get_font_description (pango);
-  size = (double) pango_font_description_get_size (font) / PANGO_SCALE;
-  if (!pango_font_description_get_size_is_absolute (font))
-    size *= pango_cairo_context_get_resolution (pango) / 72;
-  return round (SIZE_EM * size);
+  g_return_val_if_fail (PANGO_IS_CONTEXT (pango), 0);
+  return round (SIZE_EM * pp_em_of_pango (pango));
 }
 
 struct _PpPin
