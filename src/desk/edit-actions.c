@@ -253,15 +253,6 @@ changed_cb (PpDocument *document,
   update (window);
 }
 
-/* Acts on something else are steps of their own. */
-static void
-chosen_cb (PpDocument *document,
-           PpWindow   *window)
-{
-  pp_document_seal (document);
-  update (window);
-}
-
 static void
 document_cb (PpWindow   *window,
              GParamSpec *pspec,
@@ -277,7 +268,7 @@ pp_edit_actions_add (PpWindow *window)
 
   g_action_map_add_action_entries (G_ACTION_MAP (window), entries, G_N_ELEMENTS (entries), window);
   g_signal_group_connect (signals, "changed", G_CALLBACK (changed_cb), window);
-  g_signal_group_connect (signals, "chosen", G_CALLBACK (chosen_cb), window);
+  g_signal_group_connect (signals, "chosen", G_CALLBACK (changed_cb), window);
   g_object_bind_property (window, "document", signals, "target", G_BINDING_SYNC_CREATE);
   g_object_set_data_full (G_OBJECT (window), "pp-edit-signals", signals, g_object_unref);
   g_signal_connect (window, "notify::document", G_CALLBACK (document_cb), NULL);

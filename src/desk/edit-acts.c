@@ -107,13 +107,16 @@ pp_edit_acts_turn (PpDocument *document,
 {
   const PpPanel *panel = pp_document_get_panel (document);
   g_auto (GStrv) ids = get_movable (document);
+  g_autofree char *joined = NULL, *key = NULL;
   GError *error = NULL;
   PpPanel *next;
 
   if (ids == NULL)
     return;
+  joined = g_strjoinv (" ", ids);
+  key = g_strconcat ("turn ", joined, NULL);
   next = pp_edit_turn (panel, (const char * const *) ids, get_middle (panel, ids), degrees, &error);
-  take (document, next, error, PP_ACT_TURN, (const char * const *) ids, "turn");
+  take (document, next, error, PP_ACT_TURN, (const char * const *) ids, key);
 }
 
 void
@@ -161,18 +164,20 @@ pp_edit_acts_lower (PpDocument *document)
   act_on_chosen (document, pp_edit_lower, PP_ACT_LOWER);
 }
 
+/* From the last down, so that those in place already do not move. */
 static PpPanel *
 to_top (const PpPanel      *panel,
         const char * const *ids,
         GError            **error)
 {
   PpPanel *next = pp_panel_ref (panel);
+  guint n = g_strv_length ((char **) ids);
 
-  for (guint i = 0; ids[i] != NULL && next != NULL; i++)
+  for (guint i = n; i-- > 0 && next != NULL;)
     {
       g_autoptr (PpPanel) before = next;
 
-      next = pp_edit_restack (before, ids[i], before->placements->len - 1, error);
+      next = pp_edit_restack (before, ids[i], before->placements->len - n + i, error);
     }
   return next;
 }
@@ -184,11 +189,11 @@ to_bottom (const PpPanel      *panel,
 {
   PpPanel *next = pp_panel_ref (panel);
 
-  for (guint i = g_strv_length ((char **) ids); i-- > 0 && next != NULL;)
+  for (guint i = 0; ids[i] != NULL && next != NULL; i++)
     {
       g_autoptr (PpPanel) before = next;
 
-      next = pp_edit_restack (before, ids[i], 0, error);
+      next = pp_edit_restack (before, ids[i], i, error);
     }
   return next;
 }
