@@ -93,14 +93,62 @@ pp_piece_lie (const PpPiece *piece,
   return lie;
 }
 
+static gboolean
+is_on (const PpPiece *piece,
+       PpPoint        p)
+{
+  cairo_surface_t *nothing = cairo_recording_surface_create (CAIRO_CONTENT_ALPHA, NULL);
+  cairo_t *cr = cairo_create (nothing);
+  gboolean is_inside;
+
+  pp_draw_outline_path (cr, piece->outline);
+  cairo_set_fill_rule (cr, CAIRO_FILL_RULE_EVEN_ODD);
+  is_inside = cairo_in_fill (cr, p.x, p.y);
+  cairo_destroy (cr);
+  cairo_surface_destroy (nothing);
+  return is_inside;
+}
+
+static PpPoint
+get_nearest_of_line (PpPoint p,
+                     PpPoint a,
+                     PpPoint b)
+{
+  double dx = b.x - a.x, dy = b.y - a.y;
+  double length2 = dx * dx + dy * dy;
+  double t = length2 > 0 ? ((p.x - a.x) * dx + (p.y - a.y) * dy) / length2 : 0;
+
+  t = CLAMP (t, 0, 1);
+  return (PpPoint) { a.x + t * dx, a.y + t * dy };
+}
+
+static PpPoint
+get_nearest (const PpPiece *piece,
+             PpPoint        p)
+{
+  guint n;
+  const PpPoint *ring = pp_outline_get_ring (piece->outline, 0, &n);
+  PpPoint nearest = ring[0];
+
+  for (guint i = 0; i + 1 < n; i++)
+    {
+      PpPoint q = get_nearest_of_line (p, ring[i], ring[i + 1]);
+
+      if (pp_point_distance (p, q) < pp_point_distance (p, nearest))
+        nearest = q;
+    }
+  return nearest;
+}
+
 PpPoint
 pp_piece_lie_to_piece (const PpPieceLie *self,
+                       const PpPiece    *piece,
                        PpPoint           px)
 {
-  double x = CLAMP (px.x, self->box.x0, self->box.x1) / self->scale;
-  double y = CLAMP (px.y, self->box.y0, self->box.y1) / self->scale;
+  double x = px.x / self->scale, y = px.y / self->scale;
+  PpPoint p = self->turned ? (PpPoint) { y, -x } : (PpPoint) { x, y };
 
-  return self->turned ? (PpPoint) { y, -x } : (PpPoint) { x, y };
+  return is_on (piece, p) ? p : get_nearest (piece, p);
 }
 
 /* Of outline, art and shadow. */

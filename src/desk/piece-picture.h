@@ -42,9 +42,10 @@ PpPieceLie       pp_piece_lie          (const PpPiece    *piece,
                                         double            width,
                                         double            height,
                                         double            least);
-/* `px` round the piece's origin as it lies, in mm of its own frame; a place beside the piece is
- * taken as the nearest of the box round it. */
+/* `px` round the piece's origin as it lies, in mm of its own frame. Beside the piece it is the
+ * nearest place on it, so that even a thin piece can be taken hold of. */
 PpPoint          pp_piece_lie_to_piece (const PpPieceLie *self,
+                                        const PpPiece    *piece,
                                         PpPoint           px);
 
 /* The piece with a soft shadow, `factor` device pixels a px; `art` is nullable, `height` is that

@@ -16,7 +16,7 @@
 #define PICTURE_LENGTH 2.6 /* times its height, at the most */
 #define LEAST_LINES 1.6    /* lines of text: what is smaller is not told apart */
 #define GAP 3              /* px between picture and words */
-#define GONE 0.25          /* how much is seen of a piece of which none is left */
+#define GONE 0.35          /* how much is seen of a piece of which none is left */
 
 struct _PpTrayCompartment
 {
@@ -294,5 +294,6 @@ pp_tray_compartment_get_grip (PpTrayCompartment *self,
   PpPieceLie lie = get_lie (self);
   PpPoint origin = get_origin (self, &lie);
 
-  return pp_piece_lie_to_piece (&lie, (PpPoint) { x - origin.x, y - origin.y });
+  return pp_piece_lie_to_piece (&lie, self->piece,
+                                (PpPoint) { x - origin.x, y - origin.y });
 }

@@ -11,8 +11,8 @@
 
 #include "desk/tray-words.h"
 
-#define PICTURE_LEAST 36 /* px high, and so many lines of text more */
-#define PICTURE_LINES 2.4
+#define PICTURE_LEAST 50 /* px high, and so many lines of text more */
+#define PICTURE_LINES 1.6
 #define LEAST_CHARS 11
 #define MOST_CHARS 24    /* a longer name is cut short; the tooltip has it whole */
 #define MOST_OVER 9      /* there is room for the words of so many too many */
