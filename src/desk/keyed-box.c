@@ -11,11 +11,11 @@ drop_others (GtkBox    *box,
              GPtrArray *keys)
 {
   g_autoptr (GHashTable) wanted = g_hash_table_new (g_str_hash, g_str_equal);
-  GtkWidget *next;
+  GtkWidget *child, *next;
 
   for (guint i = 0; i < keys->len; i++)
     g_hash_table_add (wanted, g_ptr_array_index (keys, i));
-  for (GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (box)); child != NULL; child = next)
+  for (child = gtk_widget_get_first_child (GTK_WIDGET (box)); child != NULL; child = next)
     {
       next = gtk_widget_get_next_sibling (child);
       if (!g_hash_table_contains (wanted, gtk_widget_get_name (child)))

@@ -28,7 +28,8 @@ static void
 show_me_cb (GtkWidget *row,
             PpMargin  *self)
 {
-  int index = pp_margin_find_key (pp_document_get_findings (self->document), gtk_widget_get_name (row));
+  GPtrArray *findings = pp_document_get_findings (self->document);
+  int index = pp_margin_find_key (findings, gtk_widget_get_name (row));
 
   if (index >= 0)
     pp_margin_show_me (self, (guint) index);

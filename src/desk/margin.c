@@ -55,7 +55,8 @@ say_folded (GtkToggleButton *button,
             const char      *words)
 {
   say (label, words);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, words, -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, words,
+                                  -1);
   gtk_widget_set_visible (GTK_WIDGET (button), n > 0);
   if (n == 0)
     gtk_toggle_button_set_active (button, FALSE);
