@@ -24,27 +24,6 @@ struct _PpCardPieces
 
 G_DEFINE_FINAL_TYPE (PpCardPieces, pp_card_pieces, PP_TYPE_CARD_FACE)
 
-/* Of those that the panel has; empty if it has none. From the outlines, not from the scene: in a
- * drag that would be made anew for every move. */
-static PpBox
-measure (const PpPanel  *panel,
-         char          **ids)
-{
-  PpBox box = pp_box_empty ();
-
-  for (guint i = 0; ids[i] != NULL; i++)
-    {
-      const PpPlacement *placement = pp_panel_find_placement (panel, ids[i], NULL);
-      g_autoptr (PpOutline) outline = NULL;
-
-      if (placement == NULL)
-        continue;
-      outline = pp_place_outline (pp_panel_get_piece_of (panel, placement), placement);
-      box = pp_box_union (box, pp_outline_get_box (outline));
-    }
-  return box;
-}
-
 static void
 move_to (PpCardPieces *self,
          double        left,
@@ -61,7 +40,7 @@ move_to (PpCardPieces *self,
 
   if (document == NULL)
     return;
-  box = measure (pp_document_get_panel (document), self->ids);
+  box = pp_place_box (pp_document_get_panel (document), (const char * const *) self->ids);
   if (pp_box_is_empty (box))
     return;
   next = pp_edit_move (pp_document_get_panel (document), (const char * const *) self->ids,
@@ -109,7 +88,7 @@ pp_card_pieces_refresh (PpCardFace *face,
   guint n;
 
   show_others (self, pp_document_get_chosen_ids (document));
-  box = measure (panel, self->ids);
+  box = pp_place_box (panel, (const char * const *) self->ids);
   if (pp_box_is_empty (box))
     return;
   n = g_strv_length (self->ids);

@@ -92,6 +92,72 @@ test_outline_placed (void)
   g_assert_cmpfloat_with_epsilon (pp_outline_centroid (there).y, 20 - centroid.x, 1e-12);
 }
 
+/* Made by hand: a panel with two placements of a piece 6 x 4 mm whose origin is its corner. */
+static PpPanel *
+make_panel (void)
+{
+  g_autoptr (PpOutline) own = test_outline ("0 0, 6 0, 6 4, 0 4");
+  PpBackground background_draft = pp_background_draft ();
+  PpPiece piece_draft = pp_piece_draft ();
+  PpPlacement draft = pp_placement_draft ();
+  g_autoptr (GPtrArray) tray = g_ptr_array_new_with_free_func ((GDestroyNotify) pp_piece_unref);
+  g_autoptr (GPtrArray) list = g_ptr_array_new_with_free_func ((GDestroyNotify) pp_placement_unref);
+  g_autoptr (PpBackground) background = NULL;
+  PpPanel panel = pp_panel_draft ();
+
+  background_draft.width = background_draft.height = 100;
+  background_draft.thickness = 6;
+  background = pp_background_new (&background_draft, NULL);
+  piece_draft.id = "sedge";
+  piece_draft.thickness = 5;
+  piece_draft.outline = own;
+  g_ptr_array_add (tray, pp_piece_new (&piece_draft, NULL));
+  draft.piece = "sedge";
+  draft.id = "a";
+  draft.x = 10;
+  g_ptr_array_add (list, pp_placement_new (&draft, NULL));
+  draft.id = "b";
+  draft.y = 20;
+  draft.rotation = 90;
+  g_ptr_array_add (list, pp_placement_new (&draft, NULL));
+  panel.background = background;
+  panel.tray = tray;
+  panel.placements = list;
+  return pp_panel_new (&panel, NULL);
+}
+
+typedef struct
+{
+  const char *ids;
+  PpBox       box;
+} Boxed;
+
+static const Boxed boxed[] = {
+  { "a", { 10, 0, 16, 4 } },
+  { "b", { 6, 20, 10, 26 } },
+  { "a b", { 6, 0, 16, 26 } },
+  { "b left a", { 6, 0, 16, 26 } },
+};
+
+static void
+test_box (void)
+{
+  g_autoptr (PpPanel) panel = make_panel ();
+  const char * const none[] = { "left", NULL };
+
+  for (guint i = 0; i < G_N_ELEMENTS (boxed); i++)
+    {
+      g_auto (GStrv) ids = g_strsplit (boxed[i].ids, " ", -1);
+      PpBox box = pp_place_box (panel, (const char * const *) ids);
+
+      g_assert_cmpfloat (box.x0, ==, boxed[i].box.x0);
+      g_assert_cmpfloat (box.y0, ==, boxed[i].box.y0);
+      g_assert_cmpfloat (box.x1, ==, boxed[i].box.x1);
+      g_assert_cmpfloat (box.y1, ==, boxed[i].box.y1);
+    }
+  g_assert_true (pp_box_is_empty (pp_place_box (panel, none)));
+}
+
 int
 main (int    argc,
       char **argv)
@@ -105,5 +171,6 @@ main (int    argc,
     }
   g_test_add_func ("/place/exact", test_exact);
   g_test_add_func ("/place/outline", test_outline_placed);
+  g_test_add_func ("/place/box", test_box);
   return g_test_run ();
 }
