@@ -204,26 +204,3 @@ pp_piece_picture (const PpPiece *piece,
   *origin = (PpPoint) { -x, -y };
   return surface;
 }
-
-GdkPaintable *
-pp_piece_paintable (cairo_surface_t *picture,
-                    int              factor)
-{
-  int width = cairo_image_surface_get_width (picture);
-  int height = cairo_image_surface_get_height (picture);
-  gsize stride = (gsize) cairo_image_surface_get_stride (picture);
-  graphene_size_t size = GRAPHENE_SIZE_INIT ((float) width / factor, (float) height / factor);
-  g_autoptr (GtkSnapshot) snapshot = gtk_snapshot_new ();
-  g_autoptr (GBytes) bytes = NULL;
-  g_autoptr (GdkTexture) texture = NULL;
-
-  cairo_surface_flush (picture);
-  bytes = g_bytes_new_with_free_func (cairo_image_surface_get_data (picture),
-                                      (gsize) height * stride,
-                                      (GDestroyNotify) cairo_surface_destroy,
-                                      cairo_surface_reference (picture));
-  texture = gdk_memory_texture_new (width, height, GDK_MEMORY_DEFAULT, bytes, stride);
-  gtk_snapshot_append_texture (snapshot, texture,
-                               &GRAPHENE_RECT_INIT (0, 0, size.width, size.height));
-  return gtk_snapshot_to_paintable (snapshot, &size);
-}

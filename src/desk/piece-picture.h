@@ -10,7 +10,7 @@
 #include "art/art.h"
 #include "panel/record.h"
 
-#include <gtk/gtk.h>
+#include <cairo.h>
 
 G_BEGIN_DECLS
 
@@ -58,8 +58,4 @@ cairo_surface_t *pp_piece_picture      (const PpPiece    *piece,
                                         double            height,
                                         int               factor,
                                         PpPoint          *origin);
-/* A picture of pp_piece_picture() as a paintable of its size in px. (transfer full) */
-GdkPaintable    *pp_piece_paintable    (cairo_surface_t  *picture,
-                                        int               factor);
-
 G_END_DECLS

@@ -9,7 +9,6 @@
 
 #include "desk/tray-compartment.h"
 
-#include "desk/palette.h"
 #include "desk/pin.h"
 #include "desk/tray-words.h"
 
@@ -105,17 +104,17 @@ snapshot_picture (PpTrayCompartment *self,
 {
   PpPieceLie lie = get_lie (self);
   PpPoint origin = get_origin (self, &lie);
+  graphene_rect_t at;
   cairo_t *cr;
-  double x, y;
 
   keep_picture (self, &lie);
-  x = origin.x - self->origin.x;
-  y = origin.y - self->origin.y;
-  cr = gtk_snapshot_append_cairo (
-    snapshot, &GRAPHENE_RECT_INIT ((float) x, (float) y,
-                                   (float) cairo_image_surface_get_width (self->picture) / self->factor,
-                                   (float) cairo_image_surface_get_height (self->picture) / self->factor));
-  cairo_set_source_surface (cr, self->picture, x, y);
+  at = GRAPHENE_RECT_INIT ((float) (origin.x - self->origin.x), (float) (origin.y - self->origin.y),
+                           (float) cairo_image_surface_get_width (self->picture),
+                           (float) cairo_image_surface_get_height (self->picture));
+  at.size.width /= (float) self->factor;
+  at.size.height /= (float) self->factor;
+  cr = gtk_snapshot_append_cairo (snapshot, &at);
+  cairo_set_source_surface (cr, self->picture, (double) at.origin.x, (double) at.origin.y);
   cairo_paint_with_alpha (cr, self->placed < self->piece->count ? 1 : GONE);
   cairo_destroy (cr);
 }
@@ -128,7 +127,7 @@ snapshot_text (PpTrayCompartment *self,
                int                y)
 {
   g_autoptr (PangoLayout) layout = gtk_widget_create_pango_layout (GTK_WIDGET (self), text);
-  PangoAttrList *attributes = pp_tray_words_make_face (weight);
+  PangoAttrList *attributes = pp_tray_gauge_make_face (weight);
   GdkRGBA colour;
 
   gtk_style_context_get_color (gtk_widget_get_style_context (GTK_WIDGET (self)), &colour);
@@ -152,10 +151,11 @@ snapshot_fault (PpTrayCompartment *self,
 {
   PpPalette palette = pp_palette_of (GTK_WIDGET (self));
   int x = gtk_widget_get_width (GTK_WIDGET (self)) - size;
-  cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT ((float) x, 0, (float) size,
-                                                                          (float) size));
+  graphene_rect_t corner = GRAPHENE_RECT_INIT ((float) x, 0, (float) size, (float) size);
+  cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &corner);
 
-  pp_pin_draw (cr, NULL, &palette, PP_LEVEL_FAULT, 0, x + size / 2.0, size / 2.0, 0.9 * size, FALSE);
+  pp_pin_draw (cr, NULL, &palette, PP_LEVEL_FAULT, 0, x + size / 2.0, size / 2.0, 0.9 * size,
+               FALSE);
   cairo_destroy (cr);
 }
 
@@ -171,7 +171,8 @@ pp_tray_compartment_snapshot (GtkWidget   *widget,
 
   snapshot_picture (self, snapshot);
   snapshot_text (self, snapshot, pp_tray_words_name (self->piece), PANGO_WEIGHT_MEDIUM, y);
-  snapshot_text (self, snapshot, left, is_over ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL, y + line);
+  snapshot_text (self, snapshot, left, is_over ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL,
+                 y + line);
   if (is_over)
     snapshot_fault (self, snapshot, line);
 }

@@ -66,6 +66,16 @@ begin (PpTrayGauge *self)
   pango_font_metrics_unref (metrics);
 }
 
+PangoAttrList *
+pp_tray_gauge_make_face (PangoWeight weight)
+{
+  PangoAttrList *attributes = pango_attr_list_new ();
+
+  pango_attr_list_insert (attributes, pango_attr_weight_new (weight));
+  pango_attr_list_insert (attributes, pango_attr_font_features_new ("tnum=1"));
+  return attributes;
+}
+
 int
 pp_tray_gauge_get_line (PpTrayGauge *self)
 {
@@ -85,7 +95,7 @@ measure (PpTrayGauge *self,
          const char  *text,
          PangoWeight  weight)
 {
-  PangoAttrList *attributes = pp_tray_words_make_face (weight);
+  PangoAttrList *attributes = pp_tray_gauge_make_face (weight);
   int width;
 
   pango_layout_set_attributes (self->layout, attributes);

@@ -18,6 +18,8 @@ void         pp_tray_gauge_free        (PpTrayGauge *self);
 /* The font is another one. */
 void         pp_tray_gauge_reset       (PpTrayGauge *self);
 
+/* How words stand in a compartment: with tabular figures. (transfer full) */
+PangoAttrList *pp_tray_gauge_make_face (PangoWeight weight);
 /* Height of a line of text. */
 int          pp_tray_gauge_get_line    (PpTrayGauge *self);
 /* Height of the room for a picture. */

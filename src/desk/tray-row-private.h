@@ -11,19 +11,19 @@ G_BEGIN_DECLS
 
 struct _PpTrayRow
 {
-  GtkWidget      parent_instance;
-  GtkAdjustment *adjustment;
-  PpTrayGauge   *gauge;
-  double         scale;         /* of the canvas, px a mm */
-  const PpPanel *panel;         /* shown; NULL: none */
-  GHashTable    *compartments;  /* id of a piece to its compartment, owned as a child */
-  GPtrArray     *order;         /* compartments from left to right */
-  GtkWidget     *last;          /* the one that had the focus last, of `order` */
-  GString       *typed;         /* beginning of a name, lower case */
-  gint64         typed_at;
-  cairo_surface_t *grain;       /* of the wood, for the height and scale factor below */
-  int            grain_height;
-  int            grain_factor;
+  GtkWidget        parent_instance;
+  GtkAdjustment   *adjustment;
+  PpTrayGauge     *gauge;
+  double           scale;        /* of the canvas, px a mm */
+  const PpPanel   *panel;        /* shown; NULL: none */
+  GHashTable      *compartments; /* id of a piece to its compartment, a child */
+  GPtrArray       *order;        /* compartments from left to right */
+  GtkWidget       *last;         /* the one that had the focus last, of `order`; NULL: none */
+  GString         *typed;        /* beginning of a name, lower case */
+  gint64           typed_at;     /* monotonic µs */
+  cairo_surface_t *grain;        /* of the wood, for the height and scale factor below */
+  int              grain_height;
+  int              grain_factor;
 };
 
 static inline GtkWidget *
@@ -45,6 +45,14 @@ gboolean pp_tray_row_focus     (GtkWidget        *widget,
                                 GtkDirectionType  direction);
 void     pp_tray_row_bind_keys (GtkWidgetClass   *klass);
 void     pp_tray_row_add_keys  (PpTrayRow        *self);
+
+/* tray-row-pointer.c: presses, drags and tooltips. */
+gboolean pp_tray_row_query_tooltip (GtkWidget  *widget,
+                                    int         x,
+                                    int         y,
+                                    gboolean    by_keyboard,
+                                    GtkTooltip *tooltip);
+void     pp_tray_row_add_pointer   (PpTrayRow  *self);
 
 /* tray-row-draw.c: the wood and what is written on it. */
 void     pp_tray_row_snapshot  (GtkWidget        *widget,

@@ -1,16 +1,10 @@
 /* tray-row.c: the compartments of the tray side by side.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
- *
- * Gestures belong to the row and ask which compartment is meant, so that thousands of
- * compartments stay cheap.
  */
 #include "config.h"
 
 #include "desk/tray-row-private.h"
-
-#include "desk/tray-drag.h"
-#include "desk/tray-words.h"
 
 #define GAP 6        /* px of wood between compartments */
 #define GROUP_GAP 18 /* between kinds */
@@ -112,73 +106,6 @@ pp_tray_row_set_focus_child (GtkWidget *widget,
   GTK_WIDGET_CLASS (pp_tray_row_parent_class)->set_focus_child (widget, child);
 }
 
-static PpTrayCompartment *
-pick (PpTrayRow *self,
-      double     x,
-      double     y)
-{
-  GtkWidget *picked = gtk_widget_pick (GTK_WIDGET (self), x, y, GTK_PICK_DEFAULT);
-
-  return PP_IS_TRAY_COMPARTMENT (picked) ? PP_TRAY_COMPARTMENT (picked) : NULL;
-}
-
-static gboolean
-pp_tray_row_query_tooltip (GtkWidget  *widget,
-                           int         x,
-                           int         y,
-                           gboolean    by_keyboard,
-                           GtkTooltip *tooltip)
-{
-  PpTrayRow *self = PP_TRAY_ROW (widget);
-  PpTrayCompartment *compartment = pick (self, x, y);
-  graphene_rect_t box;
-  g_autofree char *text = NULL;
-
-  if (by_keyboard)
-    compartment = (PpTrayCompartment *) gtk_widget_get_focus_child (widget);
-  if (compartment == NULL
-      || !gtk_widget_compute_bounds (GTK_WIDGET (compartment), widget, &box))
-    return FALSE;
-  text = pp_tray_words_tooltip (pp_tray_compartment_get_piece (compartment), self->panel->units);
-  gtk_tooltip_set_text (tooltip, text);
-  gtk_tooltip_set_tip_area (tooltip, &(GdkRectangle) { (int) box.origin.x, (int) box.origin.y,
-                                                       (int) box.size.width, (int) box.size.height });
-  return TRUE;
-}
-
-static void
-pressed_cb (GtkGestureClick *click,
-            int              n_press,
-            double           x,
-            double           y,
-            PpTrayRow       *self)
-{
-  PpTrayCompartment *compartment = pick (self, x, y);
-
-  if (compartment == NULL)
-    return;
-  if (n_press == 1)
-    gtk_widget_grab_focus (GTK_WIDGET (compartment));
-  else if (n_press == 2)
-    gtk_widget_activate_action (GTK_WIDGET (compartment), "compartment.place", NULL);
-}
-
-static GdkContentProvider *
-prepare_cb (GtkDragSource *source,
-            double         x,
-            double         y,
-            PpTrayRow     *self)
-{
-  PpTrayCompartment *compartment = pick (self, x, y);
-  double own_x, own_y;
-
-  if (compartment == NULL
-      || !gtk_widget_translate_coordinates (GTK_WIDGET (self), GTK_WIDGET (compartment), x, y,
-                                            &own_x, &own_y))
-    return NULL;
-  return pp_tray_drag_prepare (source, compartment, own_x, own_y, self->scale);
-}
-
 static void
 pp_tray_row_css_changed (GtkWidget         *widget,
                          GtkCssStyleChange *change)
@@ -233,20 +160,13 @@ pp_tray_row_class_init (PpTrayRowClass *klass)
 static void
 pp_tray_row_init (PpTrayRow *self)
 {
-  GtkGesture *click = gtk_gesture_click_new ();
-  GtkDragSource *drag = gtk_drag_source_new ();
-
   self->scale = 1;
   self->gauge = pp_tray_gauge_new (GTK_WIDGET (self));
   self->compartments = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
   self->order = g_ptr_array_new ();
   self->typed = g_string_new (NULL);
   gtk_widget_set_has_tooltip (GTK_WIDGET (self), TRUE);
-  gtk_drag_source_set_actions (drag, GDK_ACTION_COPY);
-  g_signal_connect (drag, "prepare", G_CALLBACK (prepare_cb), self);
-  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (drag));
-  g_signal_connect (click, "pressed", G_CALLBACK (pressed_cb), self);
-  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (click));
+  pp_tray_row_add_pointer (self);
   pp_tray_row_add_keys (self);
 }
 

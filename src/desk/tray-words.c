@@ -106,13 +106,3 @@ pp_tray_words_tooltip (const PpPiece *piece,
   return g_strdup_printf (_("%s, %s\nDrag onto the glass, or press Enter"),
                           pp_tray_words_name (piece), size);
 }
-
-PangoAttrList *
-pp_tray_words_make_face (PangoWeight weight)
-{
-  PangoAttrList *attributes = pango_attr_list_new ();
-
-  pango_attr_list_insert (attributes, pango_attr_weight_new (weight));
-  pango_attr_list_insert (attributes, pango_attr_font_features_new ("tnum=1"));
-  return attributes;
-}

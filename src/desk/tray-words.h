@@ -8,8 +8,6 @@
 
 #include "panel/panel.h"
 
-#include <pango/pango.h>
-
 G_BEGIN_DECLS
 
 /* Its id for a piece without a name. */
@@ -29,7 +27,4 @@ char       *pp_tray_words_all     (const PpPiece *piece,
 /* "Cornflower, 50 mm across" and what to do with it. */
 char       *pp_tray_words_tooltip (const PpPiece *piece,
                                    PpUnits        units);
-/* How words stand in a compartment: with tabular figures. (transfer full) */
-PangoAttrList *pp_tray_words_make_face (PangoWeight weight);
-
 G_END_DECLS

@@ -1,9 +1,9 @@
-/* tray.h: the wooden tray: a compartment for each kind of piece, with its picture and how many are left.
+/* tray.h: the wooden tray: a compartment for each kind of piece, its picture, how many are left.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * A piece is dragged from its compartment to the glass (a GdkContentProvider of PP_TYPE_PIECE_DRAG),
- * or placed by Enter or a double press.
+ * A piece is dragged from its compartment to the glass (a GdkContentProvider of PP_TYPE_PIECE_DRAG)
+ * or placed by Enter or a double press. Follows its document.
  * Signal: place (char *piece id), the piece is wanted in the middle of the glass.
  */
 #pragma once
