@@ -4,7 +4,8 @@
  *
  * Each leg is cut into equal parts of about PART. A line of sight from a part's middle leaves the
  * front face shifted by the thickness of glass and wire, bent by Snell's law; the pieces it then
- * meets are those of midsurface.h.
+ * meets are those of midsurface.h. Far from any outline neighbours have the same answer, so most
+ * parts are passed over with the one before.
  */
 #include "check/conceal-private.h"
 
@@ -95,38 +96,135 @@ aslant_turn (Aslant *self,
     }
 }
 
-static gboolean
-box_contains (const PpBox *box,
-              PpPoint      p)
+/* One of the three lines of a leg, as where the sights from the middles of its parts leave the
+ * front face, and how much light still comes through at each. */
+typedef struct
 {
-  return p.x >= box->x0 && p.x <= box->x1 && p.y >= box->y0 && p.y <= box->y1;
+  PpPoint from;    /* of the first part's middle */
+  PpPoint step;    /* to the next */
+  double  spacing; /* mm, its length */
+  guint   n;
+  double *through;
+} Row;
+
+static PpPoint
+row_point (const Row *row,
+           guint      i)
+{
+  return (PpPoint) { row->from.x + i * row->step.x, row->from.y + i * row->step.y };
 }
 
-static gboolean
-is_hidden_at (const Aslant *self,
-              PpPoint       wire)
+/* Narrows [`first`, `last`) to where one coordinate may lie between two bounds, and one more part
+ * either way for rounding. */
+static void
+narrow (double  start,
+        double  step,
+        double  least,
+        double  greatest,
+        double *first,
+        double *last)
 {
-  PpPoint front = { wire.x + self->shift.x, wire.y + self->shift.y };
-  double through = 1;
+  if (fabs (step) < 1e-12)
+    {
+      if (start < least || start > greatest)
+        *last = *first;
+      return;
+    }
+  *first = fmax (*first, floor (fmin ((least - start) / step, (greatest - start) / step)) - 1);
+  *last = fmin (*last, ceil (fmax ((least - start) / step, (greatest - start) / step)) + 2);
+}
 
-  if (pp_cover_contains (&self->background, front))
-    through *= self->background.transmittance;
+/* The parts that may lie in a box. */
+static void
+find_range (const Row *row,
+            PpBox      box,
+            guint     *first,
+            guint     *last)
+{
+  double from = 0, to = row->n;
+
+  narrow (row->from.x, row->step.x, box.x0, box.x1, &from, &to);
+  narrow (row->from.y, row->step.y, box.y0, box.y1, &from, &to);
+  *first = to > from ? (guint) from : 0;
+  *last = to > from ? (guint) to : 0;
+}
+
+/* How many parts from the i-th on have the same answer if all within `room` mm have. */
+static guint
+count_alike (const Row *row,
+             guint      i,
+             guint      last,
+             double     room)
+{
+  double n = row->spacing > 0 ? 1 + floor (room / row->spacing) : last;
+
+  return (guint) fmin (n, last - i);
+}
+
+static void
+dim_by_cover (const Aslant  *self,
+              const PpCover *cover,
+              const Row     *row)
+{
+  guint first, last;
+
+  find_range (row, pp_box_grow (cover->box, PP_TIE), &first, &last);
+  for (guint i = first; i < last;)
+    {
+      PpPoint p = row_point (row, i);
+      guint n = count_alike (row, i, last, fmax (pp_cover_distance (cover, p) - 2 * PP_TIE, 0));
+
+      if (pp_cover_contains (cover, p))
+        for (guint k = i; k < i + n; k++)
+          row->through[k] *= cover->transmittance;
+      i += n;
+    }
+}
+
+static void
+dim_by_piece (const Aslant       *self,
+              const PpMidsurface *piece,
+              PpBox               shadow,
+              const Row          *row)
+{
+  guint first, last;
+
+  find_range (row, shadow, &first, &last);
+  for (guint i = first; i < last;)
+    {
+      gboolean meets = FALSE;
+      double room;
+      guint n = 1;
+
+      if (!pp_is_over (row->through[i], self->opaque)) /* hidden already, and stays so */
+        {
+          i++;
+          continue;
+        }
+      room = pp_midsurface_get_room (piece, row_point (row, i), self->slant, &meets);
+      if (room >= 0)
+        n = count_alike (row, i, last, room);
+      else
+        meets = pp_midsurface_meets (piece, row_point (row, i), self->slant);
+      for (guint k = i; meets && k < i + n; k++)
+        if (pp_is_over (row->through[k], self->opaque))
+          row->through[k] *= piece->cover.transmittance;
+      i += n;
+    }
+}
+
+static void
+look_at_row (const Aslant *self,
+             const Row    *row)
+{
+  for (guint i = 0; i < row->n; i++)
+    row->through[i] = 1;
+  dim_by_cover (self, &self->background, row);
   for (guint i = 0; i < self->parts->len; i++)
-    {
-      const PpCover *part = &g_array_index (self->parts, PpCover, i);
-
-      if (pp_cover_contains (part, front))
-        through *= part->transmittance;
-    }
-  for (guint i = 0; i < self->pieces->len && pp_is_over (through, self->opaque); i++)
-    {
-      const PpMidsurface *piece = &g_array_index (self->pieces, PpMidsurface, i);
-
-      if (box_contains (&g_array_index (self->shadows, PpBox, i), front)
-          && pp_midsurface_meets (piece, front, self->slant))
-        through *= piece->cover.transmittance;
-    }
-  return !pp_is_over (through, self->opaque);
+    dim_by_cover (self, &g_array_index (self->parts, PpCover, i), row);
+  for (guint i = 0; i < self->pieces->len; i++)
+    dim_by_piece (self, &g_array_index (self->pieces, PpMidsurface, i),
+                  g_array_index (self->shadows, PpBox, i), row);
 }
 
 static double
@@ -135,17 +233,27 @@ hidden_of_leg (const Aslant *self,
 {
   double radius = self->panel->wire->diameter / 2;
   guint n = (guint) fmax (1, round (leg->length / PART));
+  double spacing = leg->length / n;
+  const double asides[] = { 0, -radius, radius };
+  g_autofree double *through = g_new (double, 3 * (gsize) n);
   guint hidden = 0;
 
-  for (guint i = 0; i < n; i++)
+  for (guint k = 0; k < 3; k++)
     {
-      double along = leg->length * (i + 0.5) / n;
+      PpPoint from = pp_leg_point (leg, spacing / 2, asides[k]);
+      Row row = {
+        .from = { from.x + self->shift.x, from.y + self->shift.y },
+        .step = { spacing * leg->direction.x, spacing * leg->direction.y },
+        .spacing = spacing,
+        .n = n,
+        .through = through + k * n,
+      };
 
-      if (is_hidden_at (self, pp_leg_point (leg, along, 0))
-          && is_hidden_at (self, pp_leg_point (leg, along, -radius))
-          && is_hidden_at (self, pp_leg_point (leg, along, radius)))
-        hidden++;
+      look_at_row (self, &row);
     }
+  for (guint i = 0; i < n; i++)
+    hidden += !pp_is_over (through[i], self->opaque) && !pp_is_over (through[n + i], self->opaque)
+              && !pp_is_over (through[2 * n + i], self->opaque);
   return leg->length * ((double) hidden / n); /* all of it to the last figure */
 }
 

@@ -4,8 +4,7 @@
  *
  * A flat piece is a plane, met at one point. A shaped one is walked along: the line is followed
  * from where it may first touch the surface to where it last may, in steps of at most WALK in
- * plan; where it passes from under the surface to over it or back, the crossing is halved down to
- * PP_TIE. Passing twice within one step is missed: such a line grazes the surface. With a rise of
+ * plan; where it passes from under the surface to over it or back, the crossing is closed in on. Passing twice within one step is missed: such a line grazes the surface. With a rise of
  * 12 mm over 25 mm, as bowed as petals get, it is under it by no more than 2·12/25²·WALK²/8 =
  * 0.0003 mm, less than PP_CURVE_TOLERANCE, so it makes no difference but along the very rim of what
  * hides.
@@ -14,7 +13,9 @@
 
 #include "panel/tolerance.h"
 
-#define WALK 0.25 /* mm */
+#define WALK 0.25     /* mm */
+#define CLOSE 1e-7    /* mm between line and surface: they meet */
+#define MOST_STEPS 60 /* to come so close; some five are enough */
 
 /* A line and a plane less than this from running along one another do not meet. */
 #define PARALLEL 1e-12
@@ -80,6 +81,25 @@ pp_midsurface_get_shadow (const PpMidsurface *self,
                                 box.x1 - fmin (x0, x1), box.y1 - fmin (y0, y1) }, PP_TIE);
 }
 
+/* Between `lowest` and `highest` the line lies wholly within the outline, or wholly without, if its
+ * middle is farther from the outline than its ends are from its middle. Within, it begins under the
+ * surface and ends over it, so it meets it. */
+double
+pp_midsurface_get_room (const PpMidsurface *self,
+                        PpPoint             start,
+                        PpPoint             slant,
+                        gboolean           *meets)
+{
+  double middle = (self->lowest + self->highest) / 2;
+  double half = (self->highest - self->lowest) / 2 * hypot (slant.x, slant.y);
+  PpPoint p = { start.x + middle * slant.x, start.y + middle * slant.y };
+  double room = pp_cover_distance (&self->cover, p) - half - 2 * PP_TIE;
+
+  if (room >= 0)
+    *meets = pp_cover_contains (&self->cover, p);
+  return room;
+}
+
 /* A line of sight over the heights that it is followed through. */
 typedef struct
 {
@@ -135,25 +155,40 @@ clip_line (Line  *line,
   line->to = fmin (line->to, fmax (a, b));
 }
 
+/* The surface lies `before` mm over the line at one height and `after` at another, one of them less
+ * than 0. Regula falsi by the Illinois rule (Dowell and Jarratt 1971): an end that stays twice
+ * counts by half, so that both close in. */
 static gboolean
 meets_between (const PpMidsurface *self,
                const Line         *line,
-               double              under,
-               double              over)
+               double              from,
+               double              before,
+               double              to,
+               double              after)
 {
-  double steep = hypot (line->slant.x, line->slant.y);
-  gboolean side = surface_over (self, line, under) >= 0;
+  double z = from, over = before;
+  int stayed = 0; /* 1: `to`, -1: `from` */
 
-  while ((over - under) * fmax (steep, 1) > PP_TIE)
+  for (guint step = 0; step < MOST_STEPS && fabs (over) > CLOSE; step++)
     {
-      double middle = (under + over) / 2;
-
-      if ((surface_over (self, line, middle) >= 0) == side)
-        under = middle;
+      z = from + (to - from) * (before / (before - after));
+      over = surface_over (self, line, z);
+      if ((over >= 0) == (before >= 0))
+        {
+          from = z;
+          before = over;
+          after = stayed == 1 ? after / 2 : after;
+          stayed = 1;
+        }
       else
-        over = middle;
+        {
+          to = z;
+          after = over;
+          before = stayed == -1 ? before / 2 : before;
+          stayed = -1;
+        }
     }
-  return pp_cover_contains (&self->cover, line_at (line, (under + over) / 2));
+  return pp_cover_contains (&self->cover, line_at (line, z));
 }
 
 static gboolean
@@ -163,17 +198,18 @@ meets_shaped (const PpMidsurface *self,
   double travel = (line->to - line->from) * hypot (line->slant.x, line->slant.y);
   guint n = MAX (1, (guint) ceil (travel / WALK));
   double z = line->from;
-  gboolean under = surface_over (self, line, z) >= 0;
+  double over = surface_over (self, line, z);
 
   for (guint i = 1; i <= n; i++)
     {
       double next = line->from + (line->to - line->from) * i / n;
-      gboolean next_under = surface_over (self, line, next) >= 0;
+      double next_over = surface_over (self, line, next);
 
-      if (under != next_under && meets_between (self, line, z, next))
+      if ((over >= 0) != (next_over >= 0)
+          && meets_between (self, line, z, over, next, next_over))
         return TRUE;
       z = next;
-      under = next_under;
+      over = next_over;
     }
   return FALSE;
 }
