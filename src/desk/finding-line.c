@@ -6,6 +6,7 @@
 
 #include "desk/finding-line.h"
 
+#include "desk/focus-within.h"
 #include "desk/pin.h"
 #include "panel/i18n.h"
 
@@ -57,6 +58,7 @@ pp_finding_line_class_init (PpFindingLineClass *klass)
 
   object_class->dispose = pp_finding_line_dispose;
   object_class->finalize = pp_finding_line_finalize;
+  widget_class->focus = pp_focus_within;
   widget_class->grab_focus = pp_finding_line_grab_focus;
   open_signal = g_signal_new ("open", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL,
                               NULL, G_TYPE_NONE, 0);

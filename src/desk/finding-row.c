@@ -6,6 +6,7 @@
 
 #include "desk/finding-row.h"
 
+#include "desk/focus-within.h"
 #include "desk/pin.h"
 #include "panel/i18n.h"
 
@@ -85,6 +86,7 @@ pp_finding_row_class_init (PpFindingRowClass *klass)
 
   object_class->dispose = pp_finding_row_dispose;
   object_class->finalize = pp_finding_row_finalize;
+  widget_class->focus = pp_focus_within;
   widget_class->grab_focus = pp_finding_row_grab_focus;
   signals[SHOW_ME] = g_signal_new ("show-me", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
                                    G_TYPE_NONE, 0);

@@ -6,6 +6,7 @@
 
 #include "desk/start-page.h"
 
+#include "desk/focus-within.h"
 #include "desk/new-panel-form.h"
 #include "desk/panel-tile.h"
 #include "desk/recent.h"
@@ -134,6 +135,7 @@ pp_start_page_class_init (PpStartPageClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = pp_start_page_dispose;
+  widget_class->focus = pp_focus_within;
   widget_class->grab_focus = pp_start_page_grab_focus;
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
   signals[BEGIN] = g_signal_new ("begin", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL,
