@@ -1,0 +1,147 @@
+# steps.py: what the tests of the window do again and again
+#
+# SPDX-License-Identifier: GPL-3.0-or-later
+import json
+
+from session import wait_for
+
+
+def begins(words):
+    """A name that begins with WORDS."""
+    def says_yes(name):
+        return name.startswith(words)
+    says_yes.__doc__ = f'{words}...'
+    return says_yes
+
+
+def get_glass(desk):
+    """The canvas, on the screen, once it has a size."""
+    return desk.on_screen(desk.find('group', 'The glass'))
+
+
+def find_edges(desk):
+    """(left, top, right, bottom) of an empty rectangle of glass on the screen, px, by its picture:
+    where the colour of the bench ends, along the two lines through the middle of the canvas."""
+    canvas = get_glass(desk)
+    picture = desk.session.grab().convert('RGB')
+    bench = picture.getpixel((canvas.x + 4, canvas.y + 4))
+
+    def is_glass(x, y):
+        return max(abs(a - b) for a, b in zip(picture.getpixel((x, y)), bench)) > 6
+    # a little off the middle: there a handle may stand
+    row, column = canvas.y + canvas.height * 3 // 5, canvas.x + canvas.width * 11 // 20
+    across = [x for x in range(canvas.x, canvas.x + canvas.width) if is_glass(x, row)]
+    down = [y for y in range(canvas.y, canvas.y + canvas.height) if is_glass(column, y)]
+    return across[0], down[0], across[-1] + 1, down[-1] + 1
+
+
+def begin_panel(desk, size='200 × 250 mm'):
+    """A new panel from the start page, by the pointer."""
+    desk.press('radio', size)
+    desk.press('button', 'Put it on the bench')
+    desk.find('group', 'The glass')
+    desk.find('button', 'Nothing to undo')
+
+
+def get_pieces(desk):
+    """What lies on the glass, lowest first: one image a placement."""
+    glass = desk.find_now('group', 'The glass')
+    return [node for node in glass.children if node.role == 'image'] if glass is not None else []
+
+
+def wait_pieces(desk, n):
+    return wait_for(f'{n} pieces on the glass',
+                    lambda: [pieces := get_pieces(desk)] if len(get_pieces(desk)) == n else None)[0]
+
+
+def find_compartment(desk, piece):
+    """Its box on the screen."""
+    return desk.on_screen(desk.find('list item', begins(f'{piece}, ')))
+
+
+def drag_from_tray(desk, piece, to):
+    """Taken hold of in the middle of its breadth, where its picture is."""
+    box = find_compartment(desk, piece)
+    n = len(get_pieces(desk))
+    desk.drag((box.x + box.width // 2, box.y + box.height // 3), to)
+    return wait_pieces(desk, n + 1)[-1]
+
+
+def wait_checked(desk):
+    """Until every piece says how it rests."""
+    wait_for('the check', lambda: all(piece.words for piece in get_pieces(desk)))
+
+
+def answer_dialog(desk, path):
+    """In the dialog for a file: its path, then Return."""
+    wait_for('the dialog for a file', lambda: len(desk.look()) > 1)
+    desk.find('label', 'Cancel')
+    desk.key('ctrl+l')
+    desk.key('ctrl+a')
+    desk.type(path)
+    desk.key('Return')
+    wait_for('the dialog to go', lambda: len(desk.look()) == 1)
+
+
+def save_as(desk, path):
+    desk.key('ctrl+shift+s')
+    answer_dialog(desk, path)
+    wait_saved(desk, path)
+
+
+def wait_saved(desk, path):
+    """Until the window says that the file has what it shows."""
+    desk.find('label', path.name)
+
+
+def read(path):
+    """The panel in a file."""
+    return json.loads(path.read_text(encoding='utf-8'))
+
+
+def undo_all(desk):
+    """Until nothing is left to undo; how often that was."""
+    for steps in range(100):
+        if desk.find_now('button', 'Nothing to undo'):
+            return steps
+        before = desk.find('button', begins('Undo: ')).name
+        n = len(get_pieces(desk))
+        desk.key('ctrl+z')
+        wait_for('a step back', lambda b=before, n=n: desk.find_now('button', b) is None
+                 or len(get_pieces(desk)) != n)
+    raise LookupError('undo has no end')
+
+
+def quit_saved(desk):
+    """Ends the program, in which all is saved, as its user does; its exit status."""
+    desk.key('ctrl+q')
+    return desk.program.wait()
+
+
+def tab_to(desk, what, fits, key='Tab'):
+    """Goes on with the key until what FITS has the focus; the names passed on the way."""
+    passed = []
+    for _ in range(60):
+        node = desk.get_focused()
+        if node is not None and fits(node):
+            return passed
+        before = node.path if node is not None else None
+        passed.append(repr(node))
+        desk.key(key)
+        wait_for('the focus to go on', lambda b=before: (now := desk.get_focused()) is not None and now.path != b)
+    raise LookupError(f'no {what} on the way of {key}: {passed}')
+
+
+def is_piece(node):
+    return node.role == 'image' and ' from the left' in node.name
+
+
+def place_by_keys(desk, piece):
+    """From the tray, by the beginning of its name and Return; into the middle of what is seen."""
+    n = len(get_pieces(desk))
+    tab_to(desk, 'tray', lambda node: node.role == 'list item')
+    desk.key('Home')
+    desk.type(piece.lower())
+    wait_for(f'the focus on {piece}', lambda: (node := desk.get_focused()) and node.name.startswith(f'{piece}, '))
+    desk.key('Return')
+    return wait_pieces(desk, n + 1)[-1]
