@@ -9,6 +9,7 @@
 #include "panel/i18n.h"
 
 #define LIT_MS 2500 /* a finding stays lit */
+#define ASIDE 10.0  /* mm: pieces put down one after another do not hide one another */
 
 static gboolean
 unlight_cb (gpointer data)
@@ -165,10 +166,26 @@ pp_canvas_put (PpCanvas   *self,
   pp_canvas_focus_piece (self, id);
 }
 
+/* Whether a piece lies with its origin at the place already. */
+static gboolean
+is_taken (const PpPanel *panel,
+          PpPoint        mm)
+{
+  for (guint i = 0; i < panel->placements->len; i++)
+    {
+      const PpPlacement *placement = pp_panel_placement (panel, i);
+
+      if (pp_point_distance ((PpPoint) { placement->x, placement->y }, mm) < ASIDE / 2)
+        return TRUE;
+    }
+  return FALSE;
+}
+
 void
 pp_canvas_place (PpCanvas   *self,
                  const char *piece)
 {
+  const PpPanel *panel;
   PpPoint middle, mm;
   PpBox box;
 
@@ -182,6 +199,9 @@ pp_canvas_place (PpCanvas   *self,
   box = pp_canvas_get_glass_box (self);
   mm.x = CLAMP (mm.x, box.x0, box.x1);
   mm.y = CLAMP (mm.y, box.y0, box.y1);
+  panel = pp_document_get_panel (self->document);
+  while (is_taken (panel, mm))
+    mm = (PpPoint) { mm.x + ASIDE, mm.y + ASIDE };
   pp_canvas_put (self, piece, mm);
 }
 

@@ -116,6 +116,14 @@ checked_cb (PpDocument *document,
 }
 
 static void
+drawn_cb (PpDocument *document,
+          PpCanvas   *self)
+{
+  g_hash_table_remove_all (self->sprites);
+  pp_canvas_drop_layers (self);
+}
+
+static void
 let_go (PpCanvas *self)
 {
   g_clear_handle_id (&self->settle_timer, g_source_remove);
@@ -239,6 +247,7 @@ pp_canvas_set_document (PpCanvas   *self,
   g_signal_connect (document, "changed", G_CALLBACK (changed_cb), self);
   g_signal_connect (document, "chosen", G_CALLBACK (chosen_cb), self);
   g_signal_connect (document, "checked", G_CALLBACK (checked_cb), self);
+  g_signal_connect (document, "drawn", G_CALLBACK (drawn_cb), self);
   pp_canvas_sync_children (self);
   self->look = (PpLook) { 0 };
   self->measuring = FALSE;

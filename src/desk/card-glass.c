@@ -7,6 +7,7 @@
 #include "desk/card-glass.h"
 
 #include "desk/length-entry.h"
+#include "desk/template.h"
 #include "desk/text-entry.h"
 #include "panel/edit.h"
 #include "panel/i18n.h"
@@ -328,7 +329,7 @@ pp_card_glass_refresh (PpCardFace *face,
 static void
 pp_card_glass_dispose (GObject *object)
 {
-  gtk_widget_dispose_template (GTK_WIDGET (object), PP_TYPE_CARD_GLASS);
+  pp_template_dispose (GTK_WIDGET (object), PP_TYPE_CARD_GLASS);
   G_OBJECT_CLASS (pp_card_glass_parent_class)->dispose (object);
 }
 

@@ -10,6 +10,7 @@
 #include "desk/card-hole.h"
 
 #include "desk/length-entry.h"
+#include "desk/template.h"
 #include "panel/edit.h"
 #include "panel/i18n.h"
 
@@ -213,7 +214,7 @@ pp_card_hole_refresh (PpCardFace *face,
 static void
 pp_card_hole_dispose (GObject *object)
 {
-  gtk_widget_dispose_template (GTK_WIDGET (object), PP_TYPE_CARD_HOLE);
+  pp_template_dispose (GTK_WIDGET (object), PP_TYPE_CARD_HOLE);
   G_OBJECT_CLASS (pp_card_hole_parent_class)->dispose (object);
 }
 

@@ -13,6 +13,7 @@
 #include "desk/count-entry.h"
 #include "desk/length-entry.h"
 #include "desk/placement-words.h"
+#include "desk/template.h"
 #include "desk/text-entry.h"
 #include "panel/edit.h"
 #include "panel/i18n.h"
@@ -354,7 +355,7 @@ pp_card_piece_refresh (PpCardFace *face,
 static void
 pp_card_piece_dispose (GObject *object)
 {
-  gtk_widget_dispose_template (GTK_WIDGET (object), PP_TYPE_CARD_PIECE);
+  pp_template_dispose (GTK_WIDGET (object), PP_TYPE_CARD_PIECE);
   G_OBJECT_CLASS (pp_card_piece_parent_class)->dispose (object);
 }
 

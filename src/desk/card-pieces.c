@@ -7,6 +7,7 @@
 #include "desk/card-pieces.h"
 
 #include "desk/length-entry.h"
+#include "desk/template.h"
 #include "panel/edit.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
@@ -106,7 +107,7 @@ pp_card_pieces_refresh (PpCardFace *face,
 static void
 pp_card_pieces_dispose (GObject *object)
 {
-  gtk_widget_dispose_template (GTK_WIDGET (object), PP_TYPE_CARD_PIECES);
+  pp_template_dispose (GTK_WIDGET (object), PP_TYPE_CARD_PIECES);
   G_OBJECT_CLASS (pp_card_pieces_parent_class)->dispose (object);
 }
 

@@ -10,6 +10,7 @@
 
 #include "desk/length-entry.h"
 #include "desk/load-entry.h"
+#include "desk/template.h"
 #include "panel/edit.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
@@ -161,7 +162,7 @@ pp_card_wire_refresh (PpCardFace *face,
 static void
 pp_card_wire_dispose (GObject *object)
 {
-  gtk_widget_dispose_template (GTK_WIDGET (object), PP_TYPE_CARD_WIRE);
+  pp_template_dispose (GTK_WIDGET (object), PP_TYPE_CARD_WIRE);
   G_OBJECT_CLASS (pp_card_wire_parent_class)->dispose (object);
 }
 

@@ -12,6 +12,7 @@
 #include "desk/card-pieces.h"
 #include "desk/card-wire.h"
 #include "desk/figure-entry.h"
+#include "desk/template.h"
 #include "panel/i18n.h"
 
 struct _PpCard
@@ -223,7 +224,7 @@ pp_card_dispose (GObject *object)
 
   if (self->document != NULL)
     pp_card_set_document (self, NULL);
-  gtk_widget_dispose_template (GTK_WIDGET (object), PP_TYPE_CARD);
+  pp_template_dispose (GTK_WIDGET (object), PP_TYPE_CARD);
   G_OBJECT_CLASS (pp_card_parent_class)->dispose (object);
 }
 

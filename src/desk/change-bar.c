@@ -6,6 +6,8 @@
 
 #include "desk/change-bar.h"
 
+#include "desk/template.h"
+
 struct _PpChangeBar
 {
   GtkWidget    parent_instance;
@@ -41,7 +43,7 @@ show_theirs_cb (GtkButton   *button,
 static void
 pp_change_bar_dispose (GObject *object)
 {
-  gtk_widget_dispose_template (GTK_WIDGET (object), PP_TYPE_CHANGE_BAR);
+  pp_template_dispose (GTK_WIDGET (object), PP_TYPE_CHANGE_BAR);
   G_OBJECT_CLASS (pp_change_bar_parent_class)->dispose (object);
 }
 

@@ -57,10 +57,29 @@ judge_chosen (const PpPanel *panel,
   g_return_val_if_reached (PP_CHOSEN_NOTHING);
 }
 
-void
+/* TRUE if that changes what is chosen. */
+static gboolean
+set_chosen (PpDocument         *self,
+            PpChosen            chosen,
+            const char * const *ids)
+{
+  const PpPanel *panel = pp_document_get_panel (self);
+  g_auto (GStrv) kept = keep_known (panel, chosen, ids);
+  PpChosen judged = judge_chosen (panel, chosen, kept);
+
+  if (judged == self->chosen
+      && g_strv_equal ((const char * const *) kept, (const char * const *) self->chosen_ids))
+    return FALSE;
+  self->chosen = judged;
+  g_strfreev (self->chosen_ids);
+  self->chosen_ids = g_steal_pointer (&kept);
+  return TRUE;
+}
+
+gboolean
 pp_document_prune_chosen (PpDocument *self)
 {
-  pp_document_choose (self, self->chosen, (const char * const *) self->chosen_ids);
+  return set_chosen (self, self->chosen, (const char * const *) self->chosen_ids);
 }
 
 PpChosen
@@ -90,22 +109,10 @@ pp_document_choose (PpDocument         *self,
                     PpChosen            chosen,
                     const char * const *ids)
 {
-  const PpPanel *panel;
-  g_auto (GStrv) kept = NULL;
-  PpChosen judged;
-
   g_return_if_fail (PP_IS_DOCUMENT (self));
 
-  panel = pp_document_get_panel (self);
-  kept = keep_known (panel, chosen, ids);
-  judged = judge_chosen (panel, chosen, kept);
-  if (judged == self->chosen
-      && g_strv_equal ((const char * const *) kept, (const char * const *) self->chosen_ids))
-    return;
-  self->chosen = judged;
-  g_strfreev (self->chosen_ids);
-  self->chosen_ids = g_steal_pointer (&kept);
-  g_signal_emit (self, pp_document_signals[PP_DOCUMENT_CHOSEN], 0);
+  if (set_chosen (self, chosen, ids))
+    g_signal_emit (self, pp_document_signals[PP_DOCUMENT_CHOSEN], 0);
 }
 
 void

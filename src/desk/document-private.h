@@ -29,13 +29,15 @@ struct _PpDocument
   char         **chosen_ids;
 };
 
-void pp_document_prune_chosen (PpDocument *self);
+/* Drops what is gone from what is chosen, and says nothing yet; TRUE if something was. */
+gboolean pp_document_prune_chosen (PpDocument *self);
 
 enum
 {
   PP_DOCUMENT_CHANGED,
   PP_DOCUMENT_CHOSEN,
   PP_DOCUMENT_CHECKED,
+  PP_DOCUMENT_DRAWN,
   PP_DOCUMENT_REFUSED,
   PP_DOCUMENT_N_SIGNALS,
 };

@@ -64,7 +64,6 @@ checked_cb (PpChecker     *checker,
   g_ptr_array_set_size (self->findings, 0);
   g_ptr_array_set_size (self->known, 0);
   g_hash_table_remove_all (self->rests);
-  g_clear_pointer (&self->plan, pp_plan_unref);
   g_clear_pointer (&self->check, pp_check_unref);
   self->check = pp_check_ref (check);
   for (guint i = 0; i < check->n; i++)
@@ -81,24 +80,72 @@ planned_cb (PpChecker    *checker,
 {
   if (plan->check != self->check)
     return;
+  g_ptr_array_set_size (self->findings, 0);
+  g_ptr_array_set_size (self->known, 0);
   g_clear_pointer (&self->plan, pp_plan_unref);
   self->plan = pp_plan_ref (plan);
   gather_findings (self);
   g_signal_emit (self, pp_document_signals[PP_DOCUMENT_CHECKED], 0);
 }
 
+static void judge_art (PpDocument *self);
+
+/* What goes to the thread that judges the art. */
+typedef struct
+{
+  const PpPanel *panel;
+  PpGallery     *previous; /* nullable */
+} Judging;
+
+static void
+free_judging (gpointer data)
+{
+  Judging *judging = data;
+
+  pp_panel_unref (judging->panel);
+  pp_gallery_unref (judging->previous);
+  g_free (judging);
+}
+
+static void
+judge_in_thread (GTask        *task,
+                 gpointer      source,
+                 gpointer      data,
+                 GCancellable *cancellable)
+{
+  const Judging *judging = data;
+
+  g_task_return_pointer (task, pp_gallery_new (judging->panel, judging->previous),
+                         (GDestroyNotify) pp_gallery_unref);
+}
+
+static void
+judged_cb (GObject      *source,
+           GAsyncResult *result,
+           gpointer      data)
+{
+  PpDocument *self = PP_DOCUMENT (source);
+  g_autoptr (PpGallery) gallery = g_task_propagate_pointer (G_TASK (result), NULL);
+  const Judging *judging = g_task_get_task_data (G_TASK (result));
+
+  if (gallery == NULL || self->checker == NULL)
+    return;
+  pp_document_set_gallery (self, gallery);
+  if (judging->panel->tray != pp_document_get_panel (self)->tray)
+    judge_art (self);
+}
+
+/* Judging a drawing takes as long as drawing it: pieces are drawn plain until it is done. */
 static void
 judge_art (PpDocument *self)
 {
-  PpGallery *gallery = pp_gallery_new (pp_document_get_panel (self), self->gallery);
+  g_autoptr (GTask) task = g_task_new (self, NULL, judged_cb, NULL);
+  Judging *judging = g_new0 (Judging, 1);
 
-  g_ptr_array_set_size (self->findings, 0);
-  g_ptr_array_set_size (self->known, 0);
-  g_clear_pointer (&self->gallery, pp_gallery_unref);
-  g_clear_pointer (&self->left_out, g_ptr_array_unref);
-  self->gallery = gallery;
-  self->left_out = pp_left_out_findings (pp_document_get_panel (self), gallery);
-  gather_findings (self);
+  judging->panel = pp_panel_ref (pp_document_get_panel (self));
+  judging->previous = self->gallery != NULL ? pp_gallery_ref (self->gallery) : NULL;
+  g_task_set_task_data (task, judging, free_judging);
+  g_task_run_in_thread (task, judge_in_thread);
 }
 
 /* After any change of the present panel. */
@@ -109,11 +156,14 @@ follow (PpDocument    *self,
 {
   const PpPanel *panel = pp_document_get_panel (self);
 
-  if (before == NULL || panel->tray != before->tray)
+  gboolean pruned = pp_document_prune_chosen (self);
+
+  if (panel->tray != before->tray)
     judge_art (self);
   pp_checker_ask (self->checker, panel);
   g_signal_emit (self, pp_document_signals[PP_DOCUMENT_CHANGED], 0);
-  pp_document_prune_chosen (self);
+  if (pruned)
+    g_signal_emit (self, pp_document_signals[PP_DOCUMENT_CHOSEN], 0);
   if (was_saved != pp_document_is_saved (self))
     g_object_notify_by_pspec (G_OBJECT (self), props[PROP_SAVED]);
 }
@@ -177,7 +227,7 @@ static void
 pp_document_class_init (PpDocumentClass *klass)
 {
   GObjectClass *object_class = G_OBJECT_CLASS (klass);
-  static const char * const names[] = { "changed", "chosen", "checked" };
+  static const char * const names[] = { "changed", "chosen", "checked", "drawn" };
   GParamFlags flags = G_PARAM_READABLE | G_PARAM_STATIC_STRINGS;
 
   object_class->get_property = pp_document_get_property;
@@ -250,6 +300,24 @@ pp_document_get_gallery (PpDocument *self)
 {
   g_return_val_if_fail (PP_IS_DOCUMENT (self), NULL);
   return self->gallery;
+}
+
+void
+pp_document_set_gallery (PpDocument *self,
+                         PpGallery  *gallery)
+{
+  g_return_if_fail (PP_IS_DOCUMENT (self) && gallery != NULL);
+
+  g_ptr_array_set_size (self->findings, 0);
+  g_ptr_array_set_size (self->known, 0);
+  g_clear_pointer (&self->left_out, g_ptr_array_unref);
+  pp_gallery_ref (gallery);
+  g_clear_pointer (&self->gallery, pp_gallery_unref);
+  self->gallery = gallery;
+  self->left_out = pp_left_out_findings (pp_document_get_panel (self), gallery);
+  gather_findings (self);
+  g_signal_emit (self, pp_document_signals[PP_DOCUMENT_DRAWN], 0);
+  g_signal_emit (self, pp_document_signals[PP_DOCUMENT_CHECKED], 0);
 }
 
 gboolean
@@ -339,7 +407,7 @@ const PpPlan *
 pp_document_get_plan (PpDocument *self)
 {
   g_return_val_if_fail (PP_IS_DOCUMENT (self), NULL);
-  return self->plan;
+  return self->plan != NULL && self->plan->check == self->check ? self->plan : NULL;
 }
 
 GPtrArray *

@@ -10,6 +10,7 @@
  *   changed   the present panel is another one: after an edit, undo, redo
  *   chosen    something else is chosen
  *   checked   a check or a plan has come in, and with it the findings
+ *   drawn     the art of the pieces has come in, or come anew
  *   refused   (char *sentence) an edit was not possible, and why
  * Properties: "saved" (read only), whether the file has the present panel; "file".
  */
@@ -34,7 +35,11 @@ const PpPanel      *pp_document_get_panel        (PpDocument    *self);
 /* The present panel as shapes, made when first asked for; not the scene of a check, which belongs
  * to another thread. (transfer none), until the next edit. */
 PpScene            *pp_document_get_scene        (PpDocument    *self);
+/* The art of the pieces, judged in a thread: NULL before the first has come in. (transfer none) */
 PpGallery          *pp_document_get_gallery      (PpDocument    *self);
+/* Lends the document art that is there already, so that nothing waits for it. */
+void                pp_document_set_gallery      (PpDocument    *self,
+                                                  PpGallery     *gallery);
 
 /* Makes the panel that an edit gave the present one:
  *

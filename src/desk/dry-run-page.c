@@ -12,6 +12,7 @@
 #include "desk/card.h"
 #include "desk/margin.h"
 #include "desk/ruler.h"
+#include "desk/template.h"
 #include "desk/tray.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
@@ -188,7 +189,7 @@ pp_dry_run_page_dispose (GObject *object)
   PpDryRunPage *self = PP_DRY_RUN_PAGE (object);
 
   let_go (self);
-  gtk_widget_dispose_template (GTK_WIDGET (self), PP_TYPE_DRY_RUN_PAGE);
+  pp_template_dispose (GTK_WIDGET (self), PP_TYPE_DRY_RUN_PAGE);
   G_OBJECT_CLASS (pp_dry_run_page_parent_class)->dispose (object);
 }
 

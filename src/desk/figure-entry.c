@@ -10,6 +10,8 @@
 
 #include "desk/figure-entry.h"
 
+#include "desk/focus-within.h"
+#include "desk/template.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
 
@@ -314,7 +316,7 @@ pp_figure_entry_grab_focus (GtkWidget *widget)
 static void
 pp_figure_entry_dispose (GObject *object)
 {
-  gtk_widget_dispose_template (GTK_WIDGET (object), PP_TYPE_FIGURE_ENTRY);
+  pp_template_dispose (GTK_WIDGET (object), PP_TYPE_FIGURE_ENTRY);
   G_OBJECT_CLASS (pp_figure_entry_parent_class)->dispose (object);
 }
 
@@ -348,6 +350,7 @@ pp_figure_entry_class_init (PpFigureEntryClass *klass)
   object_class->set_property = pp_figure_entry_set_property;
   object_class->dispose = pp_figure_entry_dispose;
   object_class->finalize = pp_figure_entry_finalize;
+  widget_class->focus = pp_focus_within;
   widget_class->grab_focus = pp_figure_entry_grab_focus;
   install_properties (object_class);
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);

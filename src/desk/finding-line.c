@@ -8,6 +8,7 @@
 
 #include "desk/focus-within.h"
 #include "desk/pin.h"
+#include "desk/template.h"
 #include "panel/i18n.h"
 
 struct _PpFindingLine
@@ -39,7 +40,7 @@ pp_finding_line_grab_focus (GtkWidget *widget)
 static void
 pp_finding_line_dispose (GObject *object)
 {
-  gtk_widget_dispose_template (GTK_WIDGET (object), PP_TYPE_FINDING_LINE);
+  pp_template_dispose (GTK_WIDGET (object), PP_TYPE_FINDING_LINE);
   G_OBJECT_CLASS (pp_finding_line_parent_class)->dispose (object);
 }
 

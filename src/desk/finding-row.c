@@ -8,6 +8,7 @@
 
 #include "desk/focus-within.h"
 #include "desk/pin.h"
+#include "desk/template.h"
 #include "panel/i18n.h"
 
 struct _PpFindingRow
@@ -66,7 +67,7 @@ pp_finding_row_grab_focus (GtkWidget *widget)
 static void
 pp_finding_row_dispose (GObject *object)
 {
-  gtk_widget_dispose_template (GTK_WIDGET (object), PP_TYPE_FINDING_ROW);
+  pp_template_dispose (GTK_WIDGET (object), PP_TYPE_FINDING_ROW);
   G_OBJECT_CLASS (pp_finding_row_parent_class)->dispose (object);
 }
 

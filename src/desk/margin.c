@@ -14,6 +14,7 @@
 #include "desk/em.h"
 #include "desk/keyed-box.h"
 #include "desk/margin-words.h"
+#include "desk/template.h"
 #include "desk/tick.h"
 #include "panel/i18n.h"
 
@@ -224,7 +225,7 @@ pp_margin_dispose (GObject *object)
   PpMargin *self = PP_MARGIN (object);
 
   let_go (self);
-  gtk_widget_dispose_template (GTK_WIDGET (object), PP_TYPE_MARGIN);
+  pp_template_dispose (GTK_WIDGET (object), PP_TYPE_MARGIN);
   G_OBJECT_CLASS (pp_margin_parent_class)->dispose (object);
 }
 

@@ -10,8 +10,10 @@
 #include "desk/new-panel-form.h"
 
 #include "desk/choice.h"
+#include "desk/focus-within.h"
 #include "desk/glass-preview.h"
 #include "desk/length-entry.h"
+#include "desk/template.h"
 #include "desk/wrap-layout.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
@@ -415,7 +417,10 @@ pp_new_panel_form_unmap (GtkWidget *widget)
 static void
 pp_new_panel_form_dispose (GObject *object)
 {
-  gtk_widget_dispose_template (GTK_WIDGET (object), PP_TYPE_NEW_PANEL_FORM);
+  GtkWidget *body = gtk_widget_get_first_child (GTK_WIDGET (object));
+
+  g_clear_pointer (&body, gtk_widget_unparent);
+  pp_template_dispose (GTK_WIDGET (object), PP_TYPE_NEW_PANEL_FORM);
   G_OBJECT_CLASS (pp_new_panel_form_parent_class)->dispose (object);
 }
 
@@ -451,6 +456,7 @@ pp_new_panel_form_class_init (PpNewPanelFormClass *klass)
   G_OBJECT_CLASS (klass)->dispose = pp_new_panel_form_dispose;
   widget_class->map = pp_new_panel_form_map;
   widget_class->unmap = pp_new_panel_form_unmap;
+  widget_class->focus = pp_focus_within;
   widget_class->grab_focus = pp_new_panel_form_grab_focus;
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
   signals[BEGIN] = g_signal_new ("begin", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL,

@@ -11,6 +11,7 @@
 #include "desk/panel-tile.h"
 #include "desk/recent.h"
 #include "desk/samples-folder.h"
+#include "desk/template.h"
 #include "desk/wrap-layout.h"
 #include "file/box-read.h"
 #include "panel/i18n.h"
@@ -125,7 +126,7 @@ pp_start_page_grab_focus (GtkWidget *widget)
 static void
 pp_start_page_dispose (GObject *object)
 {
-  gtk_widget_dispose_template (GTK_WIDGET (object), PP_TYPE_START_PAGE);
+  pp_template_dispose (GTK_WIDGET (object), PP_TYPE_START_PAGE);
   G_OBJECT_CLASS (pp_start_page_parent_class)->dispose (object);
 }
 

@@ -16,6 +16,7 @@ struct _PpTrayRow
   PpTrayGauge     *gauge;
   double           scale;        /* of the canvas, px a mm */
   const PpPanel   *panel;        /* shown; NULL: none */
+  PpGallery       *gallery;      /* with whose art; nullable */
   GHashTable      *compartments; /* id of a piece to its compartment, a child */
   GPtrArray       *order;        /* compartments from left to right */
   GtkWidget       *last;         /* the one that had the focus last, of `order`; NULL: none */

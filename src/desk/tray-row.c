@@ -325,18 +325,32 @@ keep_panel (PpTrayRow     *self,
   self->panel = panel;
 }
 
+static void
+keep_gallery (PpTrayRow *self,
+              PpGallery *gallery)
+{
+  if (gallery != NULL)
+    pp_gallery_ref (gallery);
+  g_clear_pointer (&self->gallery, pp_gallery_unref);
+  self->gallery = gallery;
+}
+
 void
 pp_tray_row_show (PpTrayRow     *self,
                   const PpPanel *panel,
                   PpGallery     *gallery)
 {
-  g_return_if_fail (PP_IS_TRAY_ROW (self) && panel != NULL && gallery != NULL);
+  gboolean is_filled;
 
-  if (self->panel == NULL || self->panel->tray != panel->tray)
+  g_return_if_fail (PP_IS_TRAY_ROW (self) && panel != NULL);
+
+  is_filled = self->panel != NULL && self->panel->tray == panel->tray && self->gallery == gallery;
+  if (!is_filled)
     fill (self, panel, gallery);
-  if (!is_counted (self->panel, panel))
+  if (!is_filled || !is_counted (self->panel, panel))
     count (self, panel);
   keep_panel (self, panel);
+  keep_gallery (self, gallery);
 }
 
 void
@@ -347,4 +361,5 @@ pp_tray_row_clear (PpTrayRow *self)
   g_ptr_array_set_size (self->order, 0);
   take_out_gone (self, NULL);
   keep_panel (self, NULL);
+  keep_gallery (self, NULL);
 }

@@ -8,6 +8,7 @@
 
 #include "desk/tray.h"
 
+#include "desk/template.h"
 #include "desk/tray-row.h"
 
 struct _PpTray
@@ -95,7 +96,7 @@ static void
 pp_tray_dispose (GObject *object)
 {
   let_go (PP_TRAY (object));
-  gtk_widget_dispose_template (GTK_WIDGET (object), PP_TYPE_TRAY);
+  pp_template_dispose (GTK_WIDGET (object), PP_TYPE_TRAY);
   G_OBJECT_CLASS (pp_tray_parent_class)->dispose (object);
 }
 
@@ -157,6 +158,7 @@ pp_tray_set_document (PpTray     *self,
     }
   self->document = g_object_ref (document);
   g_signal_connect (document, "changed", G_CALLBACK (changed_cb), self);
+  g_signal_connect (document, "drawn", G_CALLBACK (changed_cb), self);
   changed_cb (document, self);
 }
 
