@@ -187,13 +187,14 @@ dim_by_piece (const Aslant       *self,
               PpBox               shadow,
               const Row          *row)
 {
-  guint first, last;
+  guint first, last, near;
 
   find_range (row, shadow, &first, &last);
+  near = first;
   for (guint i = first; i < last;)
     {
       gboolean meets = FALSE;
-      double room;
+      double room = -1;
       guint n = 1;
 
       if (!pp_is_over (row->through[i], self->opaque)) /* hidden already, and stays so */
@@ -201,11 +202,14 @@ dim_by_piece (const Aslant       *self,
           i++;
           continue;
         }
-      room = pp_midsurface_get_room (piece, row_point (row, i), self->slant, &meets);
+      if (i >= near)
+        room = pp_midsurface_get_room (piece, row_point (row, i), self->slant, &meets);
       if (room >= 0)
         n = count_alike (row, i, last, room);
       else
         meets = pp_midsurface_meets (piece, row_point (row, i), self->slant);
+      if (i >= near && room < 0) /* as far again it stays too near to tell */
+        near = i + count_alike (row, i, last, -room);
       for (guint k = i; meets && k < i + n; k++)
         if (pp_is_over (row->through[k], self->opaque))
           row->through[k] *= piece->cover.transmittance;

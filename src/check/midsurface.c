@@ -2,7 +2,8 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * A flat piece is a plane, met at one point. A shaped one is walked along: the line is followed
+ * A flat piece is a plane, met at one point. A gently shaped one is met once at most, and the
+ * crossing is closed in on from the two ends of the line. Another is walked along: the line is followed
  * from where it may first touch the surface to where it last may, in steps of at most WALK in
  * plan; where it passes from under the surface to over it or back, the crossing is closed in on. Passing twice within one step is missed: such a line grazes the surface. With a rise of
  * 12 mm over 25 mm, as bowed as petals get, it is under it by no more than 2·12/25²·WALK²/8 =
@@ -14,6 +15,7 @@
 #include "panel/tolerance.h"
 
 #define WALK 0.25     /* mm */
+#define GENTLE 0.9    /* slope of a surface times slant of a line, where they meet but once */
 #define CLOSE 1e-7    /* mm between line and surface: they meet */
 #define MOST_STEPS 60 /* to come so close; some five are enough */
 
@@ -62,6 +64,7 @@ pp_midsurface_make (const PpRest *rest,
 
   self.plane.c += body->piece->thickness / 2 - base->a * body->centroid.x
                   - base->b * body->centroid.y;
+  self.steepest = pp_heights_get_steepest (&body->heights) + hypot (base->a, base->b);
   level = self.plane.c + base->a * middle.x + base->b * middle.y;
   bound_form (&body->piece->form, &least, &greatest);
   self.lowest = level - half + least - PP_CURVE_TOLERANCE;
@@ -191,6 +194,37 @@ meets_between (const PpMidsurface *self,
   return pp_cover_contains (&self->cover, line_at (line, z));
 }
 
+/* Keeps of the line what lies within the piece's reach of its origin. */
+static void
+clip_to_reach (const PpMidsurface *self,
+               Line               *line)
+{
+  double reach = self->body->heights.reach + PP_TIE;
+  double x = line->start.x - self->body->frame.x, y = line->start.y - self->body->frame.y;
+  double steep2 = line->slant.x * line->slant.x + line->slant.y * line->slant.y;
+  double middle = -(x * line->slant.x + y * line->slant.y) / steep2;
+  double half2 = middle * middle - (x * x + y * y - reach * reach) / steep2;
+
+  line->from = fmax (line->from, half2 >= 0 ? middle - sqrt (half2) : (double) INFINITY);
+  line->to = fmin (line->to, half2 >= 0 ? middle + sqrt (half2) : (double) -INFINITY);
+}
+
+/* A line steeper than the surface anywhere is meets it once at most, from under it to over it. */
+static gboolean
+meets_gentle (const PpMidsurface *self,
+              Line                line)
+{
+  double before, after;
+
+  clip_to_reach (self, &line);
+  if (line.from > line.to)
+    return FALSE;
+  before = surface_over (self, &line, line.from);
+  after = surface_over (self, &line, line.to);
+  return before >= 0 && after < 0
+         && meets_between (self, &line, line.from, before, line.to, after);
+}
+
 static gboolean
 meets_shaped (const PpMidsurface *self,
               const Line         *line)
@@ -228,5 +262,9 @@ pp_midsurface_meets (const PpMidsurface *self,
     return meets_plane (self, &line);
   clip_line (&line, start.x, slant.x, box.x0, box.x1);
   clip_line (&line, start.y, slant.y, box.y0, box.y1);
-  return line.from < line.to && meets_shaped (self, &line);
+  if (line.from >= line.to)
+    return FALSE;
+  if (self->steepest * hypot (slant.x, slant.y) < GENTLE)
+    return meets_gentle (self, line);
+  return meets_shaped (self, &line);
 }

@@ -91,6 +91,63 @@ pp_heights_underside (const PpHeights *self,
   g_return_val_if_reached (0);
 }
 
+static double
+grid_steepest (const PpHeightGrid *grid)
+{
+  double across = 0, down = 0;
+
+  for (guint i = 0; i < grid->n_rows; i++)
+    for (guint j = 0; j < grid->n_columns; j++)
+      {
+        const double *at = grid->heights + i * grid->n_columns + j;
+
+        if (j + 1 < grid->n_columns)
+          across = fmax (across, fabs (at[1] - at[0]));
+        if (i + 1 < grid->n_rows)
+          down = fmax (down, fabs (at[grid->n_columns] - at[0]));
+      }
+  return hypot (across, down) / grid->step;
+}
+
+/* Of rise · t², t growing from 0 to `greatest` at a rate of `rate` a mm. */
+static double
+square_steepest (double rise,
+                 double greatest,
+                 double rate)
+{
+  return 2 * fabs (rise * greatest * rate);
+}
+
+double
+pp_heights_get_steepest (const PpHeights *self)
+{
+  const PpForm *form = self->form;
+  double length = self->end - self->start, reach = self->reach;
+  double flat = isnan (form->flat) ? length / 2 : form->flat;
+  double off = fabs (self->start + self->end) / 2;
+
+  switch (form->kind)
+    {
+    case PP_FORM_FLAT:
+      return 0;
+    case PP_FORM_CUPPED:
+      return form->foot >= reach ? 0 : square_steepest (form->rise, 1, 1 / (reach - form->foot));
+    case PP_FORM_DOMED:
+      return reach <= 0 ? 0 : square_steepest (form->rise, 1, 1 / reach);
+    case PP_FORM_ARCHED:
+    case PP_FORM_CURLED:
+      return length <= 0 ? 0 : square_steepest (form->rise, 2 * (reach + off) / length, 2 / length);
+    case PP_FORM_LIFTED:
+      if (flat >= length)
+        return 0;
+      return square_steepest (form->rise, fmax (reach - self->start - flat, 0) / (length - flat),
+                              1 / (length - flat));
+    case PP_FORM_MEASURED:
+      return grid_steepest (form->grid);
+    }
+  g_return_val_if_reached (0);
+}
+
 double
 pp_heights_top (const PpHeights *self,
                 PpPoint          own)

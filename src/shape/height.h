@@ -26,6 +26,8 @@ void   pp_heights_init      (PpHeights       *self,
                              const PpPiece   *piece);
 double pp_heights_underside (const PpHeights *self,
                              PpPoint          own);
+/* No slope of the underside within `reach` of the origin is steeper than this, mm a mm. */
+double pp_heights_get_steepest (const PpHeights *self);
 /* Underside, thickness and crown. */
 double pp_heights_top       (const PpHeights *self,
                              PpPoint          own);
