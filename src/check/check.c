@@ -8,6 +8,8 @@
  */
 #include "check/check.h"
 
+#include "check/settle-stack.h"
+
 static PpCheck *
 check_alloc (const PpPanel *panel,
              const PpCheck *previous)
@@ -23,45 +25,9 @@ check_alloc (const PpPanel *panel,
 }
 
 static void
-settle_one (PpCheck *self,
-            guint    index,
-            PpField *field)
-{
-  g_autoptr (PpBed) bed = pp_bed_new (self->scene, index, field);
-
-  self->rests[index] = pp_rest_new (self->scene, bed, field);
-  self->joints[index] = g_new0 (PpJoint, 1);
-  pp_joint_find_places (self->joints[index], self->scene, bed, self->rests[index]);
-  pp_rest_raise (self->rests[index], self->scene, index, field);
-}
-
-/* Share of the work that settling is, for progress. */
-#define SETTLING 0.8
-
-static gboolean
-settle_all (PpCheck        *self,
-            GCancellable   *cancellable,
-            PpProgressFunc  progress,
-            gpointer        data,
-            GError        **error)
-{
-  g_autoptr (PpField) field = pp_field_new (self->scene);
-
-  for (guint i = 0; i < self->n; i++)
-    {
-      if (g_cancellable_set_error_if_cancelled (cancellable, error))
-        return FALSE;
-      settle_one (self, i, field);
-      if (progress != NULL)
-        progress (SETTLING * (i + 1) / self->n, data);
-    }
-  self->extent = pp_extent_of (self->scene, pp_field_get_depth (field));
-  return TRUE;
-}
-
-static void
 hang_and_hide (PpCheck *self)
 {
+  self->extent = pp_extent_of (self->scene, self->depth);
   pp_joints_take_loads (self->joints, self->rests, self->scene);
   self->mass = pp_mass_of (self->scene, self->rests, self->joints);
   if (self->panel->wire != NULL)
@@ -105,7 +71,7 @@ pp_check_new (const PpPanel  *panel,
 
   g_return_val_if_fail (panel != NULL, NULL);
   self = check_alloc (panel, previous);
-  if (!settle_all (self, cancellable, progress, data, error))
+  if (!pp_settle_stack (self, previous, cancellable, progress, data, error))
     return NULL;
   hang_and_hide (self);
   if (g_cancellable_set_error_if_cancelled (cancellable, error))
@@ -129,7 +95,7 @@ check_clear (gpointer data)
 
   for (guint i = 0; i < self->n; i++)
     {
-      pp_rest_free (self->rests[i]);
+      pp_rest_unref (self->rests[i]);
       g_free (self->joints[i]);
     }
   g_free (self->rests);

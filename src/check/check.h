@@ -20,6 +20,8 @@ typedef struct
   guint          n;           /* placements */
   PpRest       **rests;
   PpJoint      **joints;
+  double         bare_depth;  /* mm, greatest height of glass, fused parts and knots alone */
+  double         depth;       /* mm, and with the placements */
   PpMass         mass;
   PpExtent       extent;
   PpHang        *hang;        /* NULL without a wire */

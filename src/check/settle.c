@@ -135,11 +135,13 @@ pp_rest_top_at (const PpRest *self,
 }
 
 static void
-find_base_and_top (PpRest       *self,
-                   const PpBody *body)
+find_base_and_top (PpRest        *self,
+                   const PpBody  *body,
+                   const PpCells *pocket)
 {
   self->base = INFINITY;
   self->top = -INFINITY;
+  self->raised = -INFINITY;
   for (guint k = 0; k < body->cells->n_spans; k++)
     {
       const PpSpan *span = &body->cells->spans[k];
@@ -147,9 +149,12 @@ find_base_and_top (PpRest       *self,
       for (int i = span->i0; i < span->i1; i++)
         {
           PpPoint centre = { pp_cell_centre (i), pp_cell_centre (span->j) };
+          double top = pp_rest_top_at (self, body, centre);
 
           self->base = fmin (self->base, pp_rest_underside_at (self, body, centre));
-          self->top = fmax (self->top, pp_rest_top_at (self, body, centre));
+          self->top = fmax (self->top, top);
+          if (pocket == NULL || !pp_cells_contain (pocket, i, span->j))
+            self->raised = fmax (self->raised, top);
         }
     }
 }
@@ -244,12 +249,23 @@ judge (const PpRest  *self,
   return self->margin >= needed - PP_TIE ? PP_STATE_STEADY : PP_STATE_UNSTEADY;
 }
 
+/* The cells of the fused part in whose pocket it stands, or NULL. */
+static const PpCells *
+get_pocket (const PpScene *scene,
+            guint          index)
+{
+  int pocket = scene->pockets[index];
+
+  return pocket == PP_NO_INDEX ? NULL : scene->parts[pocket].cells;
+}
+
 PpRest *
 pp_rest_new (const PpScene *scene,
+             guint          index,
              const PpBed   *bed,
              const PpField *field)
 {
-  PpRest *self = g_new0 (PpRest, 1);
+  PpRest *self = g_atomic_rc_box_new0 (PpRest);
   gboolean in_pocket = bed->body->placement->pocket != NULL;
   double steepest = pp_panel_get_limit (scene->panel, PP_LIMIT_SLOPE);
   gboolean tips;
@@ -265,7 +281,7 @@ pp_rest_new (const PpScene *scene,
   if (tips)
     self->plane = (PpPlane) { 0, 0, level_height (bed) };
   find_contacts (self, bed, pp_panel_get_limit (scene->panel, PP_LIMIT_CONTACT));
-  find_base_and_top (self, bed->body);
+  find_base_and_top (self, bed->body, get_pocket (scene, index));
   self->state = judge (self, scene, bed, tips, in_pocket);
   self->hold = self->state != PP_STATE_STEADY
                || (!in_pocket && pp_rest_get_slope (self) > steepest + PP_TIE);
@@ -274,14 +290,26 @@ pp_rest_new (const PpScene *scene,
   return self;
 }
 
-void
-pp_rest_free (PpRest *self)
+PpRest *
+pp_rest_ref (PpRest *self)
 {
-  if (self == NULL)
-    return;
+  return g_atomic_rc_box_acquire (self);
+}
+
+static void
+rest_clear (gpointer data)
+{
+  PpRest *self = data;
+
   g_free (self->rests_on);
   g_free (self->contacts);
-  g_free (self);
+}
+
+void
+pp_rest_unref (PpRest *self)
+{
+  if (self != NULL)
+    g_atomic_rc_box_release_full (self, rest_clear);
 }
 
 double
@@ -307,22 +335,24 @@ pp_rest_raise (const PpRest  *self,
                PpField       *field)
 {
   const PpBody *body = scene->bodies[index];
-  int pocket = scene->pockets[index];
-  const PpCells *part = pocket == PP_NO_INDEX ? NULL : scene->parts[pocket].cells;
+  const PpCells *part = get_pocket (scene, index);
 
   if (self->state == PP_STATE_FLOATS)
     return;
   for (guint k = 0; k < body->cells->n_spans; k++)
     {
-      const PpSpan *span = &body->cells->spans[k];
-      gsize at = pp_field_at (field, span->i0, span->j);
+      PpSpan span = body->cells->spans[k];
+      gsize at;
 
-      for (int i = span->i0; i < span->i1; i++, at++)
+      if (!pp_field_clip (field, &span))
+        continue;
+      at = pp_field_at (field, span.i0, span.j);
+      for (int i = span.i0; i < span.i1; i++, at++)
         {
-          PpPoint centre = { pp_cell_centre (i), pp_cell_centre (span->j) };
+          PpPoint centre = { pp_cell_centre (i), pp_cell_centre (span.j) };
           double top;
 
-          if (part != NULL && pp_cells_contain (part, i, span->j))
+          if (part != NULL && pp_cells_contain (part, i, span.j))
             continue;
           top = pp_rest_top_at (self, body, centre);
           if (top < field->height[at] - PP_TIE)
@@ -331,15 +361,4 @@ pp_rest_raise (const PpRest  *self,
           field->owner[at] = PP_OWNER (PP_OWNER_PLACEMENT, index);
         }
     }
-}
-
-double
-pp_field_get_depth (const PpField *field)
-{
-  gsize n = (gsize) (field->box.i1 - field->box.i0) * (gsize) (field->box.j1 - field->box.j0);
-  double depth = 0;
-
-  for (gsize k = 0; k < n; k++)
-    depth = fmax (depth, field->height[k]);
-  return depth;
 }

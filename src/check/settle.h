@@ -17,9 +17,9 @@ typedef enum
   PP_STATE_FLOATS,
 } PpState;
 
-/* A placement at rest. Its base plane is z = plane.c + plane.a·(x - xc) + plane.b·(y - yc), mm
- * over the front face; one that tips is held level. A floating one has only its
- * state, and is held. */
+/* A placement at rest, immutable and counted atomically. Its base plane is z = plane.c +
+ * plane.a·(x - xc) + plane.b·(y - yc), mm over the front face; one that tips is held level. A
+ * floating one has only its state, and is held. */
 typedef struct
 {
   PpState  state;
@@ -27,6 +27,7 @@ typedef struct
   PpPlane  plane;
   double   base;       /* mm, least underside over its cells */
   double   top;        /* mm, greatest top */
+  double   raised;     /* mm, greatest top outside its pocket: what it adds to the depth */
   double   margin;     /* mm, signed, centre of mass to the border of its feet */
   guint    n_rests_on;
   PpOwner *rests_on;   /* owners of its contact cells, rising, each once */
@@ -50,11 +51,14 @@ pp_bed_gap (const PpBed   *bed,
 /* "steady", "unsteady", "tips", "floats". (transfer none) */
 const char *pp_state_get_name      (PpState        state);
 
-/* Settles one placement on its bed. `field` is asked under the prop only. (transfer full) */
+/* Settles placement `index` on its bed. `field`, which may be a part that covers the placement's
+ * box and one cell about it, is asked under the prop only. (transfer full) */
 PpRest     *pp_rest_new            (const PpScene *scene,
+                                    guint          index,
                                     const PpBed   *bed,
                                     const PpField *field);
-void        pp_rest_free           (PpRest        *self);
+PpRest     *pp_rest_ref            (PpRest        *self);
+void        pp_rest_unref          (PpRest        *self);
 
 /* atan of the steepest slope, degrees. */
 double      pp_rest_get_slope      (const PpRest  *self);
@@ -67,14 +71,11 @@ double      pp_rest_top_at         (const PpRest  *self,
                                     PpPoint        p);
 gboolean    pp_rest_rests_on       (const PpRest  *self,
                                     PpOwner        owner);
-/* Puts a settled body on top of the field. */
+/* Puts a settled body on top of the field, or of the part of it that there is. */
 void        pp_rest_raise          (const PpRest  *self,
                                     const PpScene *scene,
                                     guint          index,
                                     PpField       *field);
-/* mm, greatest height of a field. */
-double      pp_field_get_depth     (const PpField *field);
-
-G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpRest, pp_rest_free)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpRest, pp_rest_unref)
 
 G_END_DECLS

@@ -24,10 +24,13 @@ add_layer (PpField       *self,
 {
   for (guint k = 0; k < cells->n_spans; k++)
     {
-      const PpSpan *span = &cells->spans[k];
-      gsize at = pp_field_at (self, span->i0, span->j);
+      PpSpan span = cells->spans[k];
+      gsize at;
 
-      for (int i = span->i0; i < span->i1; i++, at++)
+      if (!pp_field_clip (self, &span))
+        continue;
+      at = pp_field_at (self, span.i0, span.j);
+      for (int i = span.i0; i < span.i1; i++, at++)
         {
           self->height[at] = fmax (self->height[at], 0) + thickness;
           self->owner[at] = owner;
@@ -42,11 +45,13 @@ add_pocket (PpField      *self,
 {
   for (guint k = 0; k < part->cells->n_spans; k++)
     {
-      const PpSpan *span = &part->cells->spans[k];
+      PpSpan span = part->cells->spans[k];
 
-      for (int i = span->i0; i < span->i1; i++)
-        if (pp_cells_contain (part->insert_cells, i, span->j))
-          self->height[pp_field_at (self, i, span->j)] += part->fused->pocket.insert_thickness;
+      if (!pp_field_clip (self, &span))
+        continue;
+      for (int i = span.i0; i < span.i1; i++)
+        if (pp_cells_contain (part->insert_cells, i, span.j))
+          self->height[pp_field_at (self, i, span.j)] += part->fused->pocket.insert_thickness;
     }
 }
 
@@ -93,13 +98,32 @@ find_box (const PpScene *scene)
   return box;
 }
 
+static PpCellBox
+meet_of (PpCellBox a,
+         PpCellBox b)
+{
+  PpCellBox meet = { MAX (a.i0, b.i0), MAX (a.j0, b.j0), MIN (a.i1, b.i1), MIN (a.j1, b.j1) };
+
+  meet.i1 = MAX (meet.i1, meet.i0);
+  meet.j1 = MAX (meet.j1, meet.j0);
+  return meet;
+}
+
 PpField *
 pp_field_new (const PpScene *scene)
+{
+  return pp_field_new_part (scene, find_box (scene));
+}
+
+PpField *
+pp_field_new_part (const PpScene *scene,
+                   PpCellBox      within)
 {
   PpField *self = g_new0 (PpField, 1);
   gsize n;
 
-  self->box = find_box (scene);
+  self->room = find_box (scene);
+  self->box = meet_of (self->room, within);
   n = (gsize) (self->box.i1 - self->box.i0) * (gsize) (self->box.j1 - self->box.j0);
   self->height = g_new (double, n);
   self->owner = g_new0 (PpOwner, n);
@@ -127,4 +151,15 @@ pp_field_free (PpField *self)
   g_free (self->height);
   g_free (self->owner);
   g_free (self);
+}
+
+double
+pp_field_get_depth (const PpField *self)
+{
+  gsize n = (gsize) (self->box.i1 - self->box.i0) * (gsize) (self->box.j1 - self->box.j0);
+  double depth = 0;
+
+  for (gsize k = 0; k < n; k++)
+    depth = MAX (depth, self->height[k]);
+  return depth;
 }

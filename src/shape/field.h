@@ -40,7 +40,8 @@ pp_owner_index (PpOwner owner)
 
 typedef struct
 {
-  PpCellBox box;
+  PpCellBox room;   /* of the whole field */
+  PpCellBox box;    /* of the cells held, within it */
   double   *height; /* row after row; -INFINITY where nothing lies */
   PpOwner  *owner;  /* PP_OWNER_NOTHING there */
 } PpField;
@@ -48,14 +49,29 @@ typedef struct
 /* With background, fused parts and knots in it, and room for every body that may have support;
  * one whose box is not all inside has none. */
 PpField *pp_field_new   (const PpScene *scene);
+/* Of that field the cells `within` a box alone. */
+PpField *pp_field_new_part (const PpScene *scene,
+                            PpCellBox      within);
 void     pp_field_free  (PpField       *self);
+/* mm, greatest height. */
+double   pp_field_get_depth (const PpField *self);
 
 static inline gboolean
 pp_field_has_room (const PpField *self,
                    PpCellBox      box)
 {
-  return box.i0 >= self->box.i0 && box.j0 >= self->box.j0 && box.i1 <= self->box.i1
-         && box.j1 <= self->box.j1;
+  return box.i0 >= self->room.i0 && box.j0 >= self->room.j0 && box.i1 <= self->room.i1
+         && box.j1 <= self->room.j1;
+}
+
+/* What of a span lies in the box; FALSE for nothing. */
+static inline gboolean
+pp_field_clip (const PpField *self,
+               PpSpan        *span)
+{
+  span->i0 = MAX (span->i0, self->box.i0);
+  span->i1 = MIN (span->i1, self->box.i1);
+  return span->i0 < span->i1 && span->j >= self->box.j0 && span->j < self->box.j1;
 }
 
 /* Index into height and owner; (i, j) must lie in the box. */

@@ -168,7 +168,7 @@ settle (TestStack *self)
     {
       g_autoptr (PpBed) bed = pp_bed_new (self->scene, i, field);
 
-      self->rests[i] = pp_rest_new (self->scene, bed, field);
+      self->rests[i] = pp_rest_new (self->scene, i, bed, field);
       self->joints[i] = g_new (PpJoint, 1);
       pp_joint_find_places (self->joints[i], self->scene, bed, self->rests[i]);
       pp_rest_raise (self->rests[i], self->scene, i, field);
@@ -197,7 +197,7 @@ test_stack_free (TestStack *self)
     return;
   for (guint i = 0; i < self->scene->n_bodies; i++)
     {
-      pp_rest_free (self->rests[i]);
+      pp_rest_unref (self->rests[i]);
       g_free (self->joints[i]);
     }
   g_free (self->rests);

@@ -1,0 +1,231 @@
+/* settle-stack.c: every placement settled in turn, anew or as in the check before.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * How a placement rests depends on its own body, on glass, fused parts, knots, glue and limits,
+ * and on the tops of those below it where they lie under its box, and one cell about it for the
+ * prop. So going up the stack, a placement is settled again if its body is another one, or if a box
+ * in which something may have changed meets its own; its boxes of before and now are added to
+ * those if it moved, its box if it came to rest in another way. The rest of the stack, and whose
+ * top lies where, stay as they were.
+ *
+ * A placement is known by its place in the stack, as owners are: where the stack shifts, the bodies
+ * there are others.
+ */
+#include "check/settle-stack.h"
+
+#include <string.h>
+
+typedef struct
+{
+  PpCheck       *check;
+  const PpCheck *previous; /* NULL: nothing of it holds */
+  guint          n_both;   /* places in the stack that there are in both */
+  GArray        *touched;  /* PpBox: something may have changed there */
+} Stack;
+
+static gboolean
+same_records (GPtrArray *a,
+              GPtrArray *b)
+{
+  if (a->len != b->len)
+    return FALSE;
+  for (guint i = 0; i < a->len; i++)
+    if (g_ptr_array_index (a, i) != g_ptr_array_index (b, i))
+      return FALSE;
+  return TRUE;
+}
+
+/* All that any placement rests by but the placements. */
+static gboolean
+same_ground (const PpPanel *a,
+             const PpPanel *b)
+{
+  return a->background == b->background && a->wire == b->wire && a->adhesive == b->adhesive
+         && same_records (a->fused, b->fused) && same_records (a->holes, b->holes)
+         && memcmp (&a->limits, &b->limits, sizeof a->limits) == 0;
+}
+
+static void
+stack_init (Stack         *self,
+            PpCheck       *check,
+            const PpCheck *previous)
+{
+  *self = (Stack) { .check = check, .touched = g_array_new (FALSE, FALSE, sizeof (PpBox)) };
+  if (previous == NULL || !same_ground (check->panel, previous->panel))
+    return;
+  self->previous = previous;
+  self->n_both = MIN (check->n, previous->n);
+}
+
+static void
+touch (Stack        *self,
+       const PpBody *body)
+{
+  PpBox box = pp_box_grow (body->box, PP_CELL);
+
+  g_array_append_val (self->touched, box);
+}
+
+static gboolean
+is_touched (const Stack  *self,
+            const PpBody *body)
+{
+  PpBox box = pp_box_grow (body->box, PP_CELL);
+
+  for (guint i = 0; i < self->touched->len; i++)
+    if (pp_box_meets (g_array_index (self->touched, PpBox, i), box))
+      return TRUE;
+  return FALSE;
+}
+
+/* Raises the field by the same heights. */
+static gboolean
+rests_alike (const PpRest *a,
+             const PpRest *b)
+{
+  return (a->state == PP_STATE_FLOATS) == (b->state == PP_STATE_FLOATS)
+         && a->plane.a == b->plane.a && a->plane.b == b->plane.b && a->plane.c == b->plane.c;
+}
+
+static void
+settle_one (PpCheck       *check,
+            guint          index,
+            const PpField *field)
+{
+  g_autoptr (PpBed) bed = pp_bed_new (check->scene, index, field);
+
+  check->rests[index] = pp_rest_new (check->scene, index, bed, field);
+  check->joints[index] = g_new0 (PpJoint, 1);
+  pp_joint_find_places (check->joints[index], check->scene, bed, check->rests[index]);
+}
+
+/* On the field as those below raise it, as far as it matters to this one. */
+static void
+settle_again (PpCheck *check,
+              guint    index)
+{
+  const PpScene *scene = check->scene;
+  PpBox box = pp_box_grow (scene->bodies[index]->box, 2 * PP_CELL);
+  PpCellBox part = { pp_cell_at (box.x0), pp_cell_at (box.y0), pp_cell_at (box.x1) + 1,
+                     pp_cell_at (box.y1) + 1 };
+  g_autoptr (PpField) field = pp_field_new_part (scene, part);
+
+  for (guint i = 0; i < index; i++)
+    if (pp_box_meets (pp_box_grow (scene->bodies[i]->box, PP_CELL), box))
+      pp_rest_raise (check->rests[i], scene, i, field);
+  settle_one (check, index, field);
+}
+
+static void
+take_over (PpCheck       *check,
+           const PpCheck *previous,
+           guint          index)
+{
+  check->rests[index] = pp_rest_ref (previous->rests[index]);
+  check->joints[index] = g_memdup2 (previous->joints[index], sizeof (PpJoint));
+}
+
+static void
+settle_or_take_over (Stack *self,
+                     guint  index)
+{
+  const PpBody *now = self->check->scene->bodies[index], *before;
+
+  if (index >= self->n_both)
+    {
+      settle_again (self->check, index);
+      return;
+    }
+  before = self->previous->scene->bodies[index];
+  if (now == before && !is_touched (self, now))
+    {
+      take_over (self->check, self->previous, index);
+      return;
+    }
+  settle_again (self->check, index);
+  if (now != before)
+    {
+      touch (self, before);
+      touch (self, now);
+    }
+  else if (!rests_alike (self->check->rests[index], self->previous->rests[index]))
+    touch (self, now);
+}
+
+static gboolean
+settle_from_previous (Stack           *self,
+                      GCancellable    *cancellable,
+                      GError         **error)
+{
+  for (guint i = 0; i < self->check->n; i++)
+    {
+      if (g_cancellable_set_error_if_cancelled (cancellable, error))
+        return FALSE;
+      settle_or_take_over (self, i);
+    }
+  self->check->bare_depth = self->previous->bare_depth;
+  return TRUE;
+}
+
+/* Share of a check that settling is, for progress. */
+#define SETTLING 0.8
+
+static gboolean
+settle_anew (PpCheck         *check,
+             GCancellable    *cancellable,
+             PpProgressFunc   progress,
+             gpointer         data,
+             GError         **error)
+{
+  g_autoptr (PpField) field = pp_field_new (check->scene);
+
+  check->bare_depth = pp_field_get_depth (field);
+  for (guint i = 0; i < check->n; i++)
+    {
+      if (g_cancellable_set_error_if_cancelled (cancellable, error))
+        return FALSE;
+      settle_one (check, i, field);
+      pp_rest_raise (check->rests[i], check->scene, i, field);
+      if (progress != NULL)
+        progress (SETTLING * (i + 1) / check->n, data);
+    }
+  return TRUE;
+}
+
+/* Settling anew raises one field once; from the previous one it is raised for each placement. */
+static gboolean
+is_worth_it (const Stack *self)
+{
+  guint again = self->check->n - self->n_both;
+
+  for (guint i = 0; i < self->n_both; i++)
+    again += self->check->scene->bodies[i] != self->previous->scene->bodies[i];
+  return again <= self->check->n / 2;
+}
+
+gboolean
+pp_settle_stack (PpCheck         *self,
+                 const PpCheck   *previous,
+                 GCancellable    *cancellable,
+                 PpProgressFunc   progress,
+                 gpointer         data,
+                 GError         **error)
+{
+  Stack stack;
+  gboolean done;
+
+  stack_init (&stack, self, previous);
+  if (stack.previous != NULL && is_worth_it (&stack))
+    done = settle_from_previous (&stack, cancellable, error);
+  else
+    done = settle_anew (self, cancellable, progress, data, error);
+  g_array_unref (stack.touched);
+  if (!done)
+    return FALSE;
+  self->depth = self->bare_depth;
+  for (guint i = 0; i < self->n; i++)
+    if (self->rests[i]->state != PP_STATE_FLOATS)
+      self->depth = MAX (self->depth, self->rests[i]->raised);
+  return TRUE;
+}

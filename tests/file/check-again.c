@@ -1,0 +1,171 @@
+/* check-again.c: a check made from the one before says the same, number for number.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Samples are edited at random as a maker would: dragged, turned, mirrored, lifted, lowered,
+ * placed, removed; now and then the glass, a hole, the wire or a limit changes. After each edit the
+ * check from the previous one and a check from nothing are written out and compared.
+ */
+#include "file/check-write.h"
+#include "file/panel-read.h"
+#include "panel/edit.h"
+
+#define STEPS 40
+
+typedef struct
+{
+  const char *sample;
+  guint32     seed;
+} Row;
+
+static const Row rows[] = {
+  { "estuary-meadow", 1 },
+  { "estuary-meadow", 2 },
+  { "towpath-in-june", 3 },
+  { "walled-garden", 4 },
+  { "walled-garden", 5 },
+};
+
+static const char *
+pick_placement (GRand         *dice,
+                const PpPanel *panel)
+{
+  return pp_panel_placement (panel, (guint) g_rand_int_range (dice, 0,
+                                                              (int) panel->placements->len))->id;
+}
+
+static PpPanel *
+drag (GRand         *dice,
+      const PpPanel *panel)
+{
+  const char *ids[] = { pick_placement (dice, panel), NULL };
+
+  return pp_edit_move (panel, ids, g_rand_double_range (dice, -25, 25),
+                       g_rand_double_range (dice, -25, 25), NULL);
+}
+
+static PpPanel *
+turn (GRand         *dice,
+      const PpPanel *panel)
+{
+  const char *id = pick_placement (dice, panel);
+  const PpPlacement *placement = pp_panel_find_placement (panel, id, NULL);
+
+  return pp_edit_set_pose (panel, id, (PpPose) { placement->x, placement->y,
+                                                 g_rand_double_range (dice, 0, 360),
+                                                 g_rand_boolean (dice) }, NULL);
+}
+
+static PpPanel *
+restack (GRand         *dice,
+         const PpPanel *panel)
+{
+  return pp_edit_restack (panel, pick_placement (dice, panel),
+                          (guint) g_rand_int_range (dice, 0, (int) panel->placements->len - 1),
+                          NULL);
+}
+
+static PpPanel *
+place_or_remove (GRand         *dice,
+                 const PpPanel *panel)
+{
+  const char *ids[] = { pick_placement (dice, panel), NULL };
+
+  if (panel->placements->len > 5 && g_rand_boolean (dice))
+    return pp_edit_remove (panel, ids, NULL);
+  return pp_edit_place (panel, pp_panel_find_placement (panel, ids[0], NULL)->piece,
+                        (PpPose) { g_rand_double_range (dice, 0, panel->background->width),
+                                   g_rand_double_range (dice, 0, panel->background->height), 30,
+                                   FALSE }, NULL, NULL);
+}
+
+static PpPanel *
+change_ground (GRand         *dice,
+               const PpPanel *panel)
+{
+  PpBackground glass = *panel->background;
+  g_autoptr (PpBackground) thicker = NULL;
+
+  if (g_rand_boolean (dice))
+    return pp_edit_set_limit (panel, PP_LIMIT_STEADY, g_rand_double_range (dice, 1, 6), NULL);
+  glass.thickness += 0.5;
+  thicker = pp_background_new (&glass, NULL);
+  return pp_edit_set_background (panel, thicker, NULL);
+}
+
+static PpPanel *
+edit (GRand         *dice,
+      const PpPanel *panel)
+{
+  switch (g_rand_int_range (dice, 0, 10))
+    {
+    case 0:
+      return turn (dice, panel);
+    case 1:
+      return restack (dice, panel);
+    case 2:
+      return place_or_remove (dice, panel);
+    case 3:
+      return change_ground (dice, panel);
+    default:
+      return drag (dice, panel);
+    }
+}
+
+static void
+compare (const PpCheck *again,
+         const PpCheck *anew)
+{
+  g_autoptr (GString) one = pp_check_write (again, NULL, NULL);
+  g_autoptr (GString) other = pp_check_write (anew, NULL, NULL);
+
+  g_assert_cmpstr (one->str, ==, other->str);
+  g_assert_cmpfloat (again->depth, ==, anew->depth);
+  for (guint i = 0; i < again->n; i++)
+    {
+      g_assert_cmpmem (again->joints[i], sizeof (PpJoint), anew->joints[i], sizeof (PpJoint));
+      g_assert_cmpfloat (again->rests[i]->raised, ==, anew->rests[i]->raised);
+    }
+}
+
+static void
+test_row (gconstpointer data)
+{
+  const Row *row = data;
+  g_autofree char *path = g_strdup_printf ("%s/samples/%s.petalpane", g_getenv ("PP_SOURCE_ROOT"),
+                                           row->sample);
+  g_autoptr (GRand) dice = g_rand_new_with_seed (row->seed);
+  PpPanel *panel = pp_panel_load (path, NULL);
+  PpCheck *check;
+
+  g_assert_nonnull (panel);
+  check = pp_check_new (panel, NULL, NULL, NULL, NULL, NULL);
+  for (int step = 0; step < STEPS; step++)
+    {
+      PpPanel *next = edit (dice, panel);
+      PpCheck *again = pp_check_new (next, check, NULL, NULL, NULL, NULL);
+      g_autoptr (PpCheck) anew = pp_check_new (next, NULL, NULL, NULL, NULL, NULL);
+
+      compare (again, anew);
+      pp_check_unref (check);
+      pp_panel_unref (panel);
+      check = again;
+      panel = next;
+    }
+  pp_check_unref (check);
+  pp_panel_unref (panel);
+}
+
+int
+main (int    argc,
+      char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autofree char *path = g_strdup_printf ("/check-again/%s/%u", rows[i].sample, rows[i].seed);
+
+      g_test_add_data_func (path, &rows[i], test_row);
+    }
+  return g_test_run ();
+}
