@@ -1,4 +1,4 @@
-# rest.py: heights, owners and how each placement rests, from the first two pages of what is computed.
+# rest.py: heights, owners and how each placement rests, from their pages written anew.
 #
 # SPDX-License-Identifier: GPL-3.0-or-later
 #
@@ -15,7 +15,9 @@ from panels import CELL, TIE, Placed, cells_of, polygon
 
 LIMITS = {'contact': 0.05, 'steady': 3, 'slope': 15, 'dab': 8, 'dab_every': 60, 'dab_least': 0.05,
           'bond': 0.15, 'waste': 1.3, 'strain': 0.5, 'joint_share': 0.02, 'squeeze': 1,
-          'overlap': 1, 'tuck': 2, 'opaque': None, 'seam': 10, 'dab_small': 2}
+          'overlap': 1, 'tuck': 2, 'opaque': None, 'seam': 10, 'dab_small': 2,
+          'piece_minutes': 1, 'knot_minutes': 0.5, 'stem_minutes': 0.5, 'dab_minutes': 0.25,
+          'knot_glue': 0.15}
 GLASS = {'density': 2500, 'transmittance': 0.9, 'expansion': 9.0e-6}
 WIRE = {'knot_diameter': 8, 'knot_height': 3, 'length': None, 'tail': 40, 'diameter': 1.2,
         'mass_per_metre': 4}
@@ -90,7 +92,8 @@ def background_cells(back, x, y):
         cap = (2 * x / w - 1) ** 2 + (4 * y / h - 1) ** 2 < 1
         return box & ((y >= h / 4) | cap)
     r = back.get('corner_radius', 0)
-    dx, dy = np.maximum(abs(x - w / 2) - (w / 2 - r), 0), np.maximum(abs(y - h / 2) - (h / 2 - r), 0)
+    dx = np.maximum(abs(x - w / 2) - (w / 2 - r), 0)
+    dy = np.maximum(abs(y - h / 2) - (h / 2 - r), 0)
     return box & ((r == 0) | (np.hypot(dx, dy) < r) | (dx == 0) | (dy == 0))
 
 

@@ -31,11 +31,12 @@ def strip(rand):
 
 def dumbbell(rand):
     """Two pads on a neck, so that regions of glue part."""
-    w, s, n = rand.choice([4, 7, 11]), rand.choice([5, 6, 9]), rand.choice([0.75, 1.2, 2])
-    d = rand.choice([10, 14, 18])
+    w, s, n = rand.choice([4, 7, 11]), rand.choice([5, 6, 9]), rand.choice([0.1, 0.75, 1.2, 2])
+    d = rand.choice([0.5, 0.75, 10, 14, 18])
     right = [(n, -d), (w, -d), (w, -d - s), (-w, -d - s), (-w, -d), (-n, -d)]
-    low = rand.choice([1, 0.6])
-    left = [(-n, d), (-w * low, d), (-w * low, d + s), (w * low, d + s), (w * low, d), (n, d)]
+    low, thin = rand.choice([1, 0.6]), rand.choice([1, 0.4])
+    left = [(-n, d), (-w * low, d), (-w * low, d + s * thin), (w * low, d + s * thin),
+            (w * low, d), (n, d)]
     return ring(right + left)
 
 
@@ -73,7 +74,19 @@ def some_piece(rand, k):
         piece['mass'] = rand.choice([3, 45.5, 900])
     if rand.random() < 0.2:
         piece['density'] = 2700
+    if rand.random() < 0.3:
+        shift(rand, piece['outline'])
     return piece
+
+
+def shift(rand, outline):
+    """An origin of its own, rings the other way round, another first corner."""
+    dx, dy = rand.choice([(0, 0), (3, -5), (0.25, 14.5), (-20.125, 6)])
+    for k, loop in enumerate(outline['coordinates']):
+        loop = [[x + dx, y + dy] for x, y in loop[:-1]][::rand.choice([1, -1])]
+        first = rand.randrange(len(loop))
+        loop = loop[first:] + loop[:first]
+        outline['coordinates'][k] = loop + loop[:1]
 
 
 def outside_band(back):
@@ -101,6 +114,9 @@ def some_background(rand):
         back['outline'] = ring([(round(50 + r[k] * math.cos(turn + k * 2 * math.pi / n), 2),
                                  round(40 + r[k] * math.sin(turn + k * 2 * math.pi / n), 2))
                                 for k in range(n)])
+        if rand.random() < 0.5:
+            back['outline']['coordinates'] += ring([(45, 33), (45, 41.25), (58.75, 41.25),
+                                                    (56, 33)])['coordinates']
     elif shape == 'rectangle':
         back |= {'width': rand.choice([80, 100, 100.25]), 'height': rand.choice([70, 80.75])}
     else:
@@ -117,6 +133,8 @@ def some_background(rand):
 def some_fused(rand):
     bowl = ring([[30, 40], [80, 40], [70, 76], [40, 76]])
     pane = ring([[10, 5], [48.25, 5], [48.25, 46.25], [10, 46.25]])
+    if rand.random() < 0.3:
+        bowl['coordinates'] += ring([[50, 50], [50, 62.75], [61, 62.75], [61, 50]])['coordinates']
     parts = [{'id': 'bowl', 'thickness': 3, 'outline': bowl},
              {'id': 'pane', 'thickness': rand.choice([2, 3]), 'outline': pane,
               'glass': {'density': 2600, 'expansion': 9.05e-6}},
@@ -126,11 +144,13 @@ def some_fused(rand):
 
 def some_limits(rand):
     limits = {}
-    for key, values in {'contact': [0.01, 0.2], 'steady': [0.5, 8], 'slope': [4, 30],
+    for key, values in {'contact': [0, 0.01, 0.2], 'steady': [0, 0.5, 8], 'slope': [0, 4, 30],
                         'dab': [3, 5.5, 12], 'dab_every': [5, 15, 31], 'dab_least': [0, 0.002],
-                        'bond': [0.02, 0.4], 'waste': [1, 2], 'strain': [0.001, 0.02, 0.1],
-                        'joint_share': [0.3, 0.7], 'squeeze': [0.05, 0.2], 'overlap': [0.1, 40],
-                        'tuck': [0.5, 6], 'opaque': [0.1, 0.6], 'dab_small': [0.5, 4]}.items():
+                        'bond': [0.02, 0.4], 'waste': [1, 2], 'strain': [0, 0.001, 0.02, 0.1],
+                        'joint_share': [0.3, 0.7], 'squeeze': [0.05, 0.2], 'overlap': [0, 0.1, 40],
+                        'tuck': [0, 0.5, 6], 'opaque': [0.1, 0.6], 'dab_small': [0, 0.5, 4],
+                        'piece_minutes': [2], 'dab_minutes': [1], 'stem_minutes': [0.75],
+                        'knot_minutes': [0.25], 'knot_glue': [0.3]}.items():
         if rand.random() < 0.25:
             limits[key] = rand.choice(values)
     return limits
@@ -150,24 +170,51 @@ def some_place(rand, k, others):
                                     [30, rand.uniform(-180, 360)])}
 
 
-def some_panel(rand, count=None):
+def some_stack(rand):
+    """Tray and placements: scattered, one upon another, or tiles on the grid of cells."""
     tray, placements = [], []
-    for k in range(count or rand.randint(2, 8)):
+    way = rand.choice(['scattered', 'scattered', 'scattered', 'tower', 'grid'])
+    for k in range(rand.randint(*{'scattered': (2, 8), 'tower': (4, 11), 'grid': (4, 9)}[way])):
         tray.append(some_piece(rand, k))
         placements.append(some_place(rand, k, placements))
+        if way == 'tower' and k > 0:
+            under = placements[k - 1]
+            placements[k] |= {'x': under['x'] + rand.choice([0, rand.uniform(-9, 9)]),
+                              'y': under['y'] + rand.choice([0, rand.uniform(-9, 9)])}
+        if way == 'grid':
+            tray[k] |= {'outline': rand.choice([tile, frame])(rand), 'form': {'type': 'flat'},
+                        'thickness': rand.choice([1.5, 3])}
+            placements[k] |= {'x': rand.randint(20, 100) / 2 + 10, 'y': rand.randint(20, 100) / 2,
+                              'rotation': rand.choice([0, 90, 180, 270, -450])}
         if rand.random() < 0.2:
             placements[-1]['piece'] = rand.choice(tray)['id']
+        if rand.random() < 0.1:
+            placements[-1] |= {'glued_at': '2026-05-02T10:00:00+01:00', 'pinned': True}
+    return tray, placements
+
+
+def some_wire(rand):
+    ends = rand.choice([('left', 'right'), ('right', 'left'), ('left', 'third'), ('third', 'left')])
+    return {'from': ends[0], 'to': ends[1], 'length': rand.choice([None, 70, 40]),
+            'knot_diameter': rand.choice([8, 11]), 'knot_height': rand.choice([3, 2])}
+
+
+def some_panel(rand):
+    tray, placements = some_stack(rand)
     panel = {'format': 'petalpane-panel', 'version': 1, 'units': rand.choice(['mm', 'in']),
              'background': some_background(rand), 'fused': some_fused(rand),
              'holes': [{'id': 'left', 'x': rand.choice([25, 31.3]), 'y': 20, 'diameter': 6},
-                       {'id': 'right', 'x': rand.choice([75, 70.1]), 'y': 22, 'diameter': 6}],
+                       {'id': 'right', 'x': rand.choice([75, 70.1]), 'y': 22, 'diameter': 6},
+                       {'id': 'third', 'x': rand.choice([30, 38.1]), 'y': 24, 'diameter': 4}],
              'tray': tray, 'placements': placements, 'limits': some_limits(rand),
              'display': {'place': rand.choice(['wall', 'window'])}, 'adhesive': {}}
     if rand.random() < 0.8:
-        panel['wire'] = {'from': 'left', 'to': 'right', 'length': rand.choice([None, 70, 40]),
-                         'knot_diameter': rand.choice([8, 11]), 'knot_height': rand.choice([3, 2])}
-    for key, values in {'fill_gap': [0.3, 3], 'working_stress': [0.01, 0.1],
+        panel['wire'] = some_wire(rand)
+    for key, values in {'fill_gap': [0, 0.3, 3], 'working_stress': [0.01, 0.1],
                         'density': [1.3]}.items():
         if rand.random() < 0.3:
             panel['adhesive'][key] = rand.choice(values)
+    if rand.random() < 0.5:
+        panel['quiet'] = [{'code': rand.choice(['unsteady', 'tips', 'squeeze', 'floats']),
+                           'about': [p['id']]} for p in placements]
     return panel

@@ -1,0 +1,153 @@
+# whole.py: order and mass of the panel as a whole, from their pages written anew.
+#
+# SPDX-License-Identifier: GPL-3.0-or-later
+import math
+
+import numpy as np
+from shapely.geometry import Point, Polygon, box
+
+from panels import polygon
+from rest import GLASS, WIRE, at_least, at_most
+
+PLACE = 1e-6       # mm
+
+
+def overlaps(scene):
+    """{(lower, upper): common area} where it is more than the limit."""
+    found = {}
+    for k, upper in enumerate(scene.stack):
+        for lower in scene.stack[:k]:
+            area = upper.shape.intersection(lower.shape).area
+            if not at_most(area, scene.limits['overlap']):
+                found[lower.id, upper.id] = area
+    return found
+
+
+def clearance(lower, upper):
+    """The least height of upper's underside over lower's top, on their common cells."""
+    keys = [(r.placed.i * 100003 + r.placed.j)[~r.sunk] for r in (lower, upper)]
+    _, one, two = np.intersect1d(*keys, return_indices=True)
+    if len(one) == 0:
+        return math.inf
+    return (upper.under[~upper.sunk][two] - lower.upper[~lower.sunk][one]).min()
+
+
+def order_of(scene, over):
+    """Hard edges and tucks."""
+    hard, tucks = set(), set()
+    rests = {rest.placed.id: rest for rest in scene.rests}
+    for lower, upper in over:
+        loose = 'floats' in (rests[lower].state, rests[upper].state)
+        if loose or at_least(clearance(rests[lower], rests[upper]), scene.limits['tuck']):
+            tucks.add((lower, upper))
+        else:
+            hard.add((lower, upper))
+    for rest in scene.rests:
+        for name in rest.rests_on:
+            if name in rests or name.startswith('knot:'):
+                hard.add((name, rest.placed.id))
+                tucks.discard((name, rest.placed.id))
+    if scene.panel.get('wire'):
+        wire = {**WIRE, **scene.panel['wire']}
+        for hole in (h for h in scene.panel['holes'] if h['id'] in (wire['from'], wire['to'])):
+            disc = Point(hole['x'], hole['y']).buffer(wire['knot_diameter'] / 2, 1024)
+            for placed in scene.stack:
+                if not at_most(placed.shape.intersection(disc).area, scene.limits['overlap']):
+                    hard.add(('knot:' + hole['id'], placed.id))
+    return hard, tucks
+
+
+def reduce(edges):
+    """The transitive reduction: an edge goes where a longer way leads."""
+    after = {}
+    for a, b in edges:
+        after.setdefault(a, set()).add(b)
+
+    def reaches(a, b):
+        return any(n == b or reaches(n, b) for n in after.get(a, ()))
+    return {(a, b) for a, b in edges if not any(reaches(n, b) for n in after[a] if n != b)}
+
+
+def background_of(panel):
+    """(area, centroid, polygon) of the background, its curves exact in the first two."""
+    back = panel['background']
+    if back['shape'] == 'free':
+        shape = polygon(back['outline'])
+        return shape.area, (shape.centroid.x, shape.centroid.y), shape
+    w, h = back['width'], back['height']
+    turn = np.linspace(0, 2 * math.pi, 20001)
+    if back['shape'] == 'ellipse':
+        return math.pi * w * h / 4, (w / 2, h / 2), Polygon(np.column_stack(
+            [w / 2 + w / 2 * np.cos(turn), h / 2 + h / 2 * np.sin(turn)])).buffer(0)
+    if back['shape'] == 'arch':
+        half = math.pi / 2 * w / 2 * h / 4
+        area = w * h * 3 / 4 + half
+        y = (w * h * 3 / 4 * h * 5 / 8 + half * (h / 4 - h / (3 * math.pi))) / area
+        turn = np.linspace(math.pi, 2 * math.pi, 10001)
+        cap = np.column_stack([w / 2 + w / 2 * np.cos(turn), h / 4 + h / 4 * np.sin(turn)])
+        return area, (w / 2, y), Polygon([*cap, (w, h), (0, h)])
+    r = back.get('corner_radius', 0)
+    shape = box(0, 0, w, h)
+    if r > 0:
+        shape = box(r, r, w - r, h - r).buffer(r, 4096)
+    return w * h - (4 - math.pi) * r * r, (w / 2, h / 2), shape
+
+
+def masses(scene, joints):
+    """(grams, x, y, z) of all that hangs."""
+    panel, back = scene.panel, scene.panel['background']
+    glass = {**GLASS, **back.get('glass', {})}
+    area, (x, y), _ = background_of(panel)
+    t = back['thickness']
+    yield area * t * glass['density'] / 1e6, x, y, -t / 2
+    for part, shape in scene.fused:
+        density = part.get('glass', {}).get('density', glass['density'])
+        c = shape.centroid
+        yield shape.area * part['thickness'] * density / 1e6, c.x, c.y, part['thickness'] / 2
+    for hole in panel.get('holes', []):
+        disc = math.pi * hole['diameter'] ** 2 / 4
+        yield -disc * t * glass['density'] / 1e6, hole['x'], hole['y'], -t / 2
+        for part, shape in scene.fused:
+            if shape.covers(Point(hole['x'], hole['y'])):
+                density = part.get('glass', {}).get('density', glass['density'])
+                yield -disc * part['thickness'] * density / 1e6, hole['x'], hole['y'], \
+                    part['thickness'] / 2
+    for joint in joints:
+        placed, rest = joint.rest.placed, joint.rest
+        if rest.state == 'floats':
+            continue
+        yield placed.mass, *placed.centre, \
+            rest.c + rest.u.mean() + placed.piece['thickness'] / 2
+        for k, volume in zip(joint.dabs, joint.volumes()):
+            yield volume * scene.adhesive['density'], joint.x[k], joint.y[k], joint.z0
+    if panel.get('wire'):
+        wire = {**WIRE, **panel['wire']}
+        ends = [next((h['x'], h['y']) for h in panel['holes'] if h['id'] == wire[end])
+                for end in ('from', 'to')]
+        length = math.dist(*ends) if wire['length'] is None else wire['length']
+        yield wire['mass_per_metre'] * (length + 2 * wire['tail']) / 1000, \
+            *np.mean(ends, axis=0), -t - wire['diameter'] / 2
+
+
+def apart_of(scene, joints):
+    """Gram millimetres between dabs all at the piece's z0, as the page has it, and each at its
+    own height, as the program has it."""
+    return abs(sum(volume * (joint.under[k] - joint.z0) * scene.adhesive['density']
+                   for joint in joints for k, volume in zip(joint.dabs, joint.volumes())))
+
+
+def judge_whole(scene, joints, check):
+    over = overlaps(scene)
+    for answer, placed in zip(check['placements'], scene.stack):
+        yield f'{placed.id} below', set(answer['below']), {a for a, b in over if b == placed.id}
+    hard, tucks = order_of(scene, over)
+    yield 'edges', {tuple(e) for e in check['order']['edges']}, reduce(hard)
+    yield 'tucks', {tuple(e) for e in check['order']['tucks']}, tucks
+    heights = scene.ground.height
+    yield 'depth', check['extent']['depth'], heights.max()
+    w = np.array(list(masses(scene, joints)))
+    whole = w[:, 0].sum()
+    yield 'mass', check['mass']['total'], whole
+    for k, axis in enumerate('xyz'):
+        within = PLACE + (apart_of(scene, joints) / whole if axis == 'z' else 0)
+        yield 'centre ' + axis, check['mass']['centre'][k], w[:, 0] @ w[:, k + 1] / whole, within
