@@ -21,23 +21,23 @@ bed_alloc (const PpBody *body)
   return self;
 }
 
+/* `cell` of the body, at column i and row j. */
 static void
 add_cell (PpBed  *self,
+          guint   cell,
           int     i,
           int     j,
           double  below,
           PpOwner owner)
 {
   const PpBody *body = self->body;
-  PpPoint centre = { pp_cell_centre (i), pp_cell_centre (j) };
   guint k = self->n++;
 
   self->i[k] = i;
   self->j[k] = j;
-  self->x[k] = centre.x - body->centroid.x;
-  self->y[k] = centre.y - body->centroid.y;
-  self->underside[k]
-      = pp_heights_underside (&body->heights, pp_frame_to_piece (&body->frame, centre));
+  self->x[k] = pp_cell_centre (i) - body->centroid.x;
+  self->y[k] = pp_cell_centre (j) - body->centroid.y;
+  self->underside[k] = body->underside[cell];
   self->below[k] = below;
   self->owner[k] = owner;
 }
@@ -51,6 +51,7 @@ pp_bed_new (const PpScene *scene,
   int pocket = scene->pockets[index];
   const PpCells *part = pocket == PP_NO_INDEX ? NULL : scene->parts[pocket].cells;
   PpBed *self = bed_alloc (body);
+  guint cell = 0;
 
   if (!pp_field_has_room (field, body->cells->box))
     return self;
@@ -59,11 +60,11 @@ pp_bed_new (const PpScene *scene,
       const PpSpan *span = &body->cells->spans[k];
       gsize at = pp_field_at (field, span->i0, span->j);
 
-      for (int i = span->i0; i < span->i1; i++, at++)
+      for (int i = span->i0; i < span->i1; i++, at++, cell++)
         if (part != NULL && pp_cells_contain (part, i, span->j))
-          add_cell (self, i, span->j, 0, PP_OWNER (PP_OWNER_BACKGROUND, 0));
+          add_cell (self, cell, i, span->j, 0, PP_OWNER (PP_OWNER_BACKGROUND, 0));
         else if (field->owner[at] != PP_OWNER_NOTHING)
-          add_cell (self, i, span->j, field->height[at], field->owner[at]);
+          add_cell (self, cell, i, span->j, field->height[at], field->owner[at]);
     }
   return self;
 }

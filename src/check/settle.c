@@ -134,11 +134,24 @@ pp_rest_top_at (const PpRest *self,
   return place.above + pp_heights_top (&body->heights, place.own);
 }
 
+/* Of the base plane over the centre of a cell. */
+static double
+height_of_cell (const PpBody  *body,
+                const PpPlane *plane,
+                int            i,
+                int            j)
+{
+  return plane->c + plane->a * (pp_cell_centre (i) - body->centroid.x)
+         + plane->b * (pp_cell_centre (j) - body->centroid.y);
+}
+
 static void
 find_base_and_top (PpRest        *self,
                    const PpBody  *body,
                    const PpCells *pocket)
 {
+  guint cell = 0;
+
   self->base = INFINITY;
   self->top = -INFINITY;
   self->raised = -INFINITY;
@@ -146,15 +159,15 @@ find_base_and_top (PpRest        *self,
     {
       const PpSpan *span = &body->cells->spans[k];
 
-      for (int i = span->i0; i < span->i1; i++)
+      for (int i = span->i0; i < span->i1; i++, cell++)
         {
-          PpPoint centre = { pp_cell_centre (i), pp_cell_centre (span->j) };
-          double top = pp_rest_top_at (self, body, centre);
+          double above = height_of_cell (body, &self->plane, i, span->j);
+          double top = above + body->top[cell];
 
-          self->base = fmin (self->base, pp_rest_underside_at (self, body, centre));
-          self->top = fmax (self->top, top);
+          self->base = MIN (self->base, above + body->underside[cell]);
+          self->top = MAX (self->top, top);
           if (pocket == NULL || !pp_cells_contain (pocket, i, span->j))
-            self->raised = fmax (self->raised, top);
+            self->raised = MAX (self->raised, top);
         }
     }
 }
@@ -336,28 +349,29 @@ pp_rest_raise (const PpRest  *self,
 {
   const PpBody *body = scene->bodies[index];
   const PpCells *part = get_pocket (scene, index);
+  const double *tops = body->top; /* of the span in hand on */
 
   if (self->state == PP_STATE_FLOATS)
     return;
   for (guint k = 0; k < body->cells->n_spans; k++)
     {
-      PpSpan span = body->cells->spans[k];
+      const PpSpan *whole = &body->cells->spans[k];
+      const double *level = tops;
+      PpSpan span = *whole;
       gsize at;
 
+      tops += whole->i1 - whole->i0;
       if (!pp_field_clip (field, &span))
         continue;
       at = pp_field_at (field, span.i0, span.j);
       for (int i = span.i0; i < span.i1; i++, at++)
         {
-          PpPoint centre = { pp_cell_centre (i), pp_cell_centre (span.j) };
-          double top;
+          double top = height_of_cell (body, &self->plane, i, span.j) + level[i - whole->i0];
 
-          if (part != NULL && pp_cells_contain (part, i, span.j))
+          if (top < field->height[at] - PP_TIE
+              || (part != NULL && pp_cells_contain (part, i, span.j)))
             continue;
-          top = pp_rest_top_at (self, body, centre);
-          if (top < field->height[at] - PP_TIE)
-            continue;
-          field->height[at] = fmax (top, field->height[at]);
+          field->height[at] = MAX (top, field->height[at]);
           field->owner[at] = PP_OWNER (PP_OWNER_PLACEMENT, index);
         }
     }

@@ -152,7 +152,15 @@ double
 pp_heights_top (const PpHeights *self,
                 PpPoint          own)
 {
-  double top = pp_heights_underside (self, own) + self->thickness;
+  return pp_heights_add_top (self, own, pp_heights_underside (self, own));
+}
+
+double
+pp_heights_add_top (const PpHeights *self,
+                    PpPoint          own,
+                    double           underside)
+{
+  double top = underside + self->thickness;
 
   if (self->crown.height > 0)
     top += self->crown.height * fmax (0, 1 - reach_squared (own) / square (self->crown.radius));

@@ -31,6 +31,10 @@ double pp_heights_get_steepest (const PpHeights *self);
 /* Underside, thickness and crown. */
 double pp_heights_top       (const PpHeights *self,
                              PpPoint          own);
+/* The same where the underside is known. */
+double pp_heights_add_top   (const PpHeights *self,
+                             PpPoint          own,
+                             double           underside);
 /* g: as weighed, else glass and crown by their volume. */
 double pp_piece_get_mass    (const PpPiece   *piece);
 

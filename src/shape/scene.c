@@ -6,25 +6,30 @@
 
 #include "shape/polygon.h"
 
-static double
-mean_underside (const PpBody *body)
+/* Once for each cell, for they are asked again and again. */
+static void
+find_heights (PpBody *self)
 {
   double sum = 0;
+  guint cell = 0;
 
-  if (body->cells->n_cells == 0 || pp_body_is_flat (body))
-    return 0;
-  for (guint k = 0; k < body->cells->n_spans; k++)
+  self->underside = g_new (double, self->cells->n_cells);
+  self->top = g_new (double, self->cells->n_cells);
+  for (guint k = 0; k < self->cells->n_spans; k++)
     {
-      const PpSpan *span = &body->cells->spans[k];
+      const PpSpan *span = &self->cells->spans[k];
 
-      for (int i = span->i0; i < span->i1; i++)
+      for (int i = span->i0; i < span->i1; i++, cell++)
         {
           PpPoint centre = { pp_cell_centre (i), pp_cell_centre (span->j) };
+          PpPoint own = pp_frame_to_piece (&self->frame, centre);
 
-          sum += pp_heights_underside (&body->heights, pp_frame_to_piece (&body->frame, centre));
+          self->underside[cell] = pp_heights_underside (&self->heights, own);
+          self->top[cell] = pp_heights_add_top (&self->heights, own, self->underside[cell]);
+          sum += self->underside[cell];
         }
     }
-  return sum / body->cells->n_cells;
+  self->mean_underside = cell > 0 ? sum / cell : 0;
 }
 
 static PpBody *
@@ -46,7 +51,7 @@ body_new (const PpPiece     *piece,
   self->width = pp_outline_width (piece->outline);
   self->length = pp_outline_length (piece->outline);
   self->mass = pp_piece_get_mass (piece);
-  self->mean_underside = mean_underside (self);
+  find_heights (self);
   return self;
 }
 
@@ -55,6 +60,8 @@ body_clear (gpointer data)
 {
   PpBody *self = data;
 
+  g_free (self->underside);
+  g_free (self->top);
   pp_cells_unref (self->cells);
   pp_region_unref (self->region);
   pp_outline_unref (self->outline);

@@ -33,6 +33,8 @@ typedef struct
   double             width;    /* mm, least between parallel lines */
   double             length;   /* mm, longer side of the box in its own frame */
   double             mass;     /* g */
+  double            *underside; /* mm, level, of each cell in the order of its spans */
+  double            *top;       /* likewise */
   double             mean_underside; /* mm over its cells, level; 0 without a cell */
 } PpBody;
 
