@@ -8,6 +8,7 @@
  */
 #include "check/check.h"
 
+#include "check/changes.h"
 #include "check/settle-stack.h"
 
 static PpCheck *
@@ -25,7 +26,26 @@ check_alloc (const PpPanel *panel,
 }
 
 static void
-hang_and_hide (PpCheck *self)
+look_for_wire (PpCheck       *self,
+               const PpCheck *previous)
+{
+  PpSettled now = { self->scene, self->rests };
+
+  if (previous == NULL || !pp_panel_has_same_ground (previous->panel, self->panel))
+    self->conceal = pp_conceal_new (self->scene, self->rests, self->hang, NULL, NULL);
+  else
+    {
+      PpSettled before = { previous->scene, previous->rests };
+      g_autoptr (GArray) changes = pp_changes_find (&before, &now);
+
+      self->conceal = pp_conceal_new (self->scene, self->rests, self->hang, previous->conceal,
+                                      changes);
+    }
+}
+
+static void
+hang_and_hide (PpCheck       *self,
+               const PpCheck *previous)
 {
   self->extent = pp_extent_of (self->scene, self->depth);
   pp_joints_take_loads (self->joints, self->rests, self->scene);
@@ -36,7 +56,7 @@ hang_and_hide (PpCheck *self)
       pp_hang_init (self->hang, self->scene, &self->mass);
     }
   if (self->panel->wire != NULL || self->panel->holes->len > 0)
-    self->conceal = pp_conceal_new (self->scene, self->rests, self->hang);
+    look_for_wire (self, previous);
   self->composition = pp_composition_new (self->scene);
 }
 
@@ -73,7 +93,7 @@ pp_check_new (const PpPanel  *panel,
   self = check_alloc (panel, previous);
   if (!pp_settle_stack (self, previous, cancellable, progress, data, error))
     return NULL;
-  hang_and_hide (self);
+  hang_and_hide (self, previous);
   if (g_cancellable_set_error_if_cancelled (cancellable, error))
     return NULL;
   say_findings (self);

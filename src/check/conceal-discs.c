@@ -8,6 +8,8 @@
  */
 #include "check/conceal-private.h"
 
+#include "check/changes.h"
+
 #include "check/finding.h"
 
 /* A part of the disc that is not hidden yet. */
@@ -175,30 +177,47 @@ share_of (const PpScene *scene,
   return CLAMP (1 - shown / area, 0, 1);
 }
 
-void
-pp_conceal_share_discs (PpConceal     *self,
-                        const PpScene *scene,
-                        PpRest       **rests)
+/* `previous` (nullable): the shares of the same disc before `changes`. */
+static PpDiscShare
+look_at_disc (const PpScene     *scene,
+              PpRest           **rests,
+              const PpHole      *hole,
+              double             diameter,
+              double             drawn_in,
+              const PpDiscShare *previous,
+              GArray            *changes)
 {
-  double place = pp_panel_get_limit (scene->panel, PP_LIMIT_PLACE);
+  g_autoptr (PpRegion) disc = NULL;
+  double reach = diameter / 2 + PP_TIE;
+  PpBox box = { hole->x - reach, hole->y - reach, hole->x + reach, hole->y + reach };
 
-  self->n_holes = scene->panel->holes->len;
+  if (previous != NULL && !pp_changes_meet (changes, box))
+    return *previous;
+  disc = pp_region_new_disc ((PpPoint) { hole->x, hole->y }, diameter / 2);
+  return (PpDiscShare) {
+    .share = share_of (scene, rests, disc, 0),
+    .barely = isnan (drawn_in) ? (double) NAN : share_of (scene, rests, disc, drawn_in),
+  };
+}
+
+void
+pp_conceal_share_discs (PpConceal       *self,
+                        const PpScene   *scene,
+                        PpRest         **rests,
+                        const PpConceal *previous,
+                        GArray          *changes)
+{
+  const PpPanel *panel = scene->panel;
+  double place = pp_panel_get_limit (panel, PP_LIMIT_PLACE);
+
+  self->n_holes = panel->holes->len;
   self->holes = g_new0 (PpDiscShare, self->n_holes);
   for (guint i = 0; i < self->n_holes; i++)
-    {
-      const PpHole *hole = pp_panel_hole (scene->panel, i);
-      g_autoptr (PpRegion) disc = pp_region_new_disc ((PpPoint) { hole->x, hole->y },
-                                                      hole->diameter / 2);
-
-      self->holes[i] = (PpDiscShare) { share_of (scene, rests, disc, 0), NAN };
-    }
+    self->holes[i] = look_at_disc (scene, rests, pp_panel_hole (panel, i),
+                                   pp_panel_hole (panel, i)->diameter, NAN,
+                                   previous != NULL ? &previous->holes[i] : NULL, changes);
   for (guint k = 0; k < scene->n_knots; k++)
-    {
-      const PpHole *hole = pp_scene_knot_hole (scene, k);
-      g_autoptr (PpRegion) disc = pp_region_new_disc ((PpPoint) { hole->x, hole->y },
-                                                      scene->panel->wire->knot_diameter / 2);
-
-      self->knots[k] = (PpDiscShare) { share_of (scene, rests, disc, 0),
-                                       share_of (scene, rests, disc, place) };
-    }
+    self->knots[k] = look_at_disc (scene, rests, pp_scene_knot_hole (scene, k),
+                                   panel->wire->knot_diameter, place,
+                                   previous != NULL ? &previous->knots[k] : NULL, changes);
 }

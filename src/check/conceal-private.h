@@ -44,8 +44,10 @@ gboolean pp_conceal_counts      (PpRest       **rests,
 PpBox    pp_run_get_box         (const PpRun   *self,
                                  double         radius);
 /* The shares of the knots' and holes' discs (conceal-discs.c). */
-void     pp_conceal_share_discs (PpConceal     *self,
-                                 const PpScene *scene,
-                                 PpRest       **rests);
+void     pp_conceal_share_discs (PpConceal       *self,
+                                 const PpScene   *scene,
+                                 PpRest         **rests,
+                                 const PpConceal *previous,
+                                 GArray          *changes);
 
 G_END_DECLS

@@ -7,6 +7,7 @@
  */
 #include "check/conceal-private.h"
 
+#include "check/changes.h"
 #include "check/cover.h"
 #include "check/finding.h"
 
@@ -281,10 +282,37 @@ path_clear (PpPath *self)
   g_clear_pointer (&self->exposed, g_free);
 }
 
+static void
+path_copy (PpPath       *self,
+           const PpPath *other)
+{
+  *self = *other;
+  self->exposed = g_memdup2 (other->exposed, other->n_exposed * sizeof (PpExposed));
+}
+
+/* The same whatever the hook does. */
+static void
+look_at_lying (PpConceal       *self,
+               const PpScene   *scene,
+               PpRest         **rests,
+               const PpConceal *previous,
+               GArray          *changes)
+{
+  PpRun run = pp_run_lying (scene);
+  PpBox box = pp_run_get_box (&run, scene->panel->wire->diameter / 2);
+
+  if (previous != NULL && !pp_changes_meet (changes, box))
+    path_copy (&self->lying, &previous->lying);
+  else
+    look_along (&self->lying, scene, rests, run, 0);
+}
+
 PpConceal *
-pp_conceal_new (const PpScene *scene,
-                PpRest       **rests,
-                const PpHang  *hang)
+pp_conceal_new (const PpScene   *scene,
+                PpRest         **rests,
+                const PpHang    *hang,
+                const PpConceal *previous,
+                GArray          *changes)
 {
   PpConceal *self = g_new0 (PpConceal, 1);
 
@@ -295,7 +323,7 @@ pp_conceal_new (const PpScene *scene,
       PpRun hung = pp_run_hung (scene, hang);
       PpPath barely;
 
-      look_along (&self->lying, scene, rests, pp_run_lying (scene), 0);
+      look_at_lying (self, scene, rests, previous, changes);
       look_along (&self->hung, scene, rests, hung, 0);
       look_along (&barely, scene, rests, hung,
                   pp_panel_get_limit (scene->panel, PP_LIMIT_PLACE));
@@ -303,7 +331,7 @@ pp_conceal_new (const PpScene *scene,
       path_clear (&barely);
       pp_conceal_look_aslant (self, scene, rests, hang);
     }
-  pp_conceal_share_discs (self, scene, rests);
+  pp_conceal_share_discs (self, scene, rests, previous, changes);
   return self;
 }
 

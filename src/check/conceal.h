@@ -55,11 +55,15 @@ typedef struct
   PpDiscShare *holes; /* as panel->holes */
 } PpConceal;
 
-/* `hang` is NULL without a wire. `rests` as in the scene; the oblique views need them.
+/* `hang` is NULL without a wire. `rests` as in the scene; the oblique views need them. `previous`
+ * (nullable): of an earlier panel on the same ground, with `changes` (PpBox) of changes.h since;
+ * what lies away from them is taken over, and the answer is the same with and without.
  * (transfer full) */
-PpConceal *pp_conceal_new        (const PpScene *scene,
-                                  PpRest       **rests,
-                                  const PpHang  *hang);
+PpConceal *pp_conceal_new        (const PpScene   *scene,
+                                  PpRest         **rests,
+                                  const PpHang    *hang,
+                                  const PpConceal *previous,
+                                  GArray          *changes);
 void       pp_conceal_free       (PpConceal     *self);
 /* mm exposed and not beyond. */
 double     pp_path_get_exposed   (const PpPath  *self);

@@ -14,7 +14,7 @@
  */
 #include "check/settle-stack.h"
 
-#include <string.h>
+#include "check/changes.h"
 
 typedef struct
 {
@@ -24,35 +24,13 @@ typedef struct
   GArray        *touched;  /* PpBox: something may have changed there */
 } Stack;
 
-static gboolean
-same_records (GPtrArray *a,
-              GPtrArray *b)
-{
-  if (a->len != b->len)
-    return FALSE;
-  for (guint i = 0; i < a->len; i++)
-    if (g_ptr_array_index (a, i) != g_ptr_array_index (b, i))
-      return FALSE;
-  return TRUE;
-}
-
-/* All that any placement rests by but the placements. */
-static gboolean
-same_ground (const PpPanel *a,
-             const PpPanel *b)
-{
-  return a->background == b->background && a->wire == b->wire && a->adhesive == b->adhesive
-         && same_records (a->fused, b->fused) && same_records (a->holes, b->holes)
-         && memcmp (&a->limits, &b->limits, sizeof a->limits) == 0;
-}
-
 static void
 stack_init (Stack         *self,
             PpCheck       *check,
             const PpCheck *previous)
 {
   *self = (Stack) { .check = check, .touched = g_array_new (FALSE, FALSE, sizeof (PpBox)) };
-  if (previous == NULL || !same_ground (check->panel, previous->panel))
+  if (previous == NULL || !pp_panel_has_same_ground (check->panel, previous->panel))
     return;
   self->previous = previous;
   self->n_both = MIN (check->n, previous->n);
