@@ -27,7 +27,7 @@ def differs(ours, theirs, within=None):
     return ours != theirs
 
 
-CURVED = {'overhang', 'fused-over'}
+CURVED = {'overhang', 'fused-over', 'hole-edge'}
 
 
 def judge_findings(panel, check, wanted, codes):

@@ -35,6 +35,8 @@ def dumbbell(rand):
     d = rand.choice([0.5, 0.75, 10, 14, 18])
     right = [(n, -d), (w, -d), (w, -d - s), (-w, -d - s), (-w, -d), (-n, -d)]
     low, thin = rand.choice([1, 0.6]), rand.choice([1, 0.4])
+    if rand.random() < 0.4:    # dabs of two widths, near each other
+        w, s, n, d, low, thin = 11, 9, 0.1, 0.5, 1, 0.4
     left = [(-n, d), (-w * low, d), (-w * low, d + s * thin), (w * low, d + s * thin),
             (w * low, d), (n, d)]
     return ring(right + left)
@@ -214,6 +216,8 @@ def some_panel(rand):
                         'density': [1.3]}.items():
         if rand.random() < 0.3:
             panel['adhesive'][key] = rand.choice(values)
+    if rand.random() < 0.15:    # as many dabs as there is room for
+        panel['limits'] |= {'strain': 0, 'dab_small': 2, 'dab': 8}
     if rand.random() < 0.5:
         panel['quiet'] = [{'code': rand.choice(['unsteady', 'tips', 'squeeze', 'floats']),
                            'about': [p['id']]} for p in placements]
