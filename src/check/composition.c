@@ -43,7 +43,7 @@ belong_together (const PpBody *a,
     return g_str_equal (a->placement->group, b->placement->group);
   return is_lone_flower (a) && is_lone_flower (b)
          && pp_box_meets (pp_box_grow (a->box, reach + PP_TIE), b->box)
-         && pp_region_is_within (a->region, b->region, reach + PP_TIE);
+         && pp_region_distance (a->region, b->region) <= reach + PP_TIE;
 }
 
 /* (transfer full), n_bodies long */

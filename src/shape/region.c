@@ -310,15 +310,6 @@ pp_region_distance (PpRegion *a,
   return distance;
 }
 
-gboolean
-pp_region_is_within (PpRegion *a,
-                     PpRegion *b,
-                     double    distance)
-{
-  return !pp_box_is_empty (a->box) && !pp_box_is_empty (b->box)
-         && GEOSPreparedDistanceWithin_r (pp_geos (), get_prepared (a), b->geometry, distance) == 1;
-}
-
 static double
 distance_of_borders (const GEOSGeometry *a,
                      const GEOSGeometry *b)

@@ -43,10 +43,6 @@ double    pp_region_overlap          (PpRegion        *a,
 /* Least distance between points of the two, 0 where they meet, INFINITY if one is empty. */
 double    pp_region_distance         (PpRegion        *a,
                                       PpRegion        *b);
-/* Whether that is at most `distance`; quicker than to ask for it. */
-gboolean  pp_region_is_within        (PpRegion        *a,
-                                      PpRegion        *b,
-                                      double           distance);
 /* Least distance between their borders, whether or not they overlap. */
 double    pp_region_border_distance  (PpRegion        *a,
                                       PpRegion        *b);
