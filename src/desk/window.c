@@ -137,11 +137,16 @@ saved_cb (PpDocument *document,
   show_title (self);
 }
 
+/* By function: the actions of the window listen with the window as their data too. */
 static void
 let_go (PpWindow *self)
 {
   if (self->document != NULL)
-    g_signal_handlers_disconnect_by_data (self->document, self);
+    {
+      g_signal_handlers_disconnect_by_func (self->document, changed_cb, self);
+      g_signal_handlers_disconnect_by_func (self->document, refused_cb, self);
+      g_signal_handlers_disconnect_by_func (self->document, saved_cb, self);
+    }
   g_clear_object (&self->document);
 }
 
