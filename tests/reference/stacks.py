@@ -175,8 +175,8 @@ def some_place(rand, k, others):
 def some_stack(rand):
     """Tray and placements: scattered, one upon another, or tiles on the grid of cells."""
     tray, placements = [], []
-    way = rand.choice(['scattered', 'scattered', 'scattered', 'tower', 'grid'])
-    for k in range(rand.randint(*{'scattered': (2, 8), 'tower': (4, 11), 'grid': (4, 9)}[way])):
+    way = rand.choice(['scattered', 'scattered', 'scattered', 'tower', 'grid', 'grid'])
+    for k in range(rand.randint(*{'scattered': (2, 8), 'tower': (4, 11), 'grid': (6, 12)}[way])):
         tray.append(some_piece(rand, k))
         placements.append(some_place(rand, k, placements))
         if way == 'tower' and k > 0:
@@ -185,7 +185,7 @@ def some_stack(rand):
                               'y': under['y'] + rand.choice([0, rand.uniform(-9, 9)])}
         if way == 'grid':
             tray[k] |= {'outline': rand.choice([tile, frame])(rand), 'form': {'type': 'flat'},
-                        'thickness': rand.choice([1.5, 3])}
+                        'thickness': rand.choice([1.5, 3, 3.5, 5])}
             placements[k] |= {'x': rand.randint(20, 100) / 2 + 10, 'y': rand.randint(20, 100) / 2,
                               'rotation': rand.choice([0, 90, 180, 270, -450])}
         if rand.random() < 0.2:
