@@ -17,7 +17,7 @@ from compare import judge_findings, run
 from panels import CELL, TIE
 from rest import Scene, at_least, at_most
 from stacks import some_panel
-from whole import PLACE, background_of, judge_whole
+from whole import PLACE, background_of, flowers_in, groups_of, judge_whole
 
 GRAVITY = 9.80665
 MOST_DABS = 12
@@ -187,6 +187,10 @@ def findings(scene, joints):
         shaped = sorted(n for n in rest.rests_on if n in rests and rests[n].placed.shaped)
         if shaped and not placed.shaped and not placed.pocket:
             yield 'flat-on-shaped', me + tuple(shaped), 'caution', None, None, 'practice'
+    for group in groups_of(scene):
+        if flowers_in(group) in (2, 4, 6, 8):
+            yield 'even-group', tuple(p.id for p in group[1]), 'caution', flowers_in(group), None, \
+                'practice'
     for piece in panel['tray']:
         used = sum(p['piece'] == piece['id'] for p in panel['placements'])
         if used > piece.get('count', 1):
@@ -211,7 +215,7 @@ def glue_findings(scene, joint, me):
 
 
 MINE = {'tips', 'floats', 'unsteady', 'slope', 'overhang', 'no-joint', 'strain', 'joint-small',
-        'squeeze', 'glue-shows', 'flat-on-shaped', 'stock'}
+        'squeeze', 'glue-shows', 'flat-on-shaped', 'stock', 'even-group'}
 
 
 def judge_steps(scene, joints, check):

@@ -17,7 +17,7 @@ LIMITS = {'contact': 0.05, 'steady': 3, 'slope': 15, 'dab': 8, 'dab_every': 60, 
           'bond': 0.15, 'waste': 1.3, 'strain': 0.5, 'joint_share': 0.02, 'squeeze': 1,
           'overlap': 1, 'tuck': 2, 'opaque': None, 'seam': 10, 'dab_small': 2,
           'piece_minutes': 1, 'knot_minutes': 0.5, 'stem_minutes': 0.5, 'dab_minutes': 0.25,
-          'knot_glue': 0.15}
+          'knot_glue': 0.15, 'group': 15}
 GLASS = {'density': 2500, 'transmittance': 0.9, 'expansion': 9.0e-6}
 WIRE = {'knot_diameter': 8, 'knot_height': 3, 'length': None, 'tail': 40, 'diameter': 1.2,
         'mass_per_metre': 4}

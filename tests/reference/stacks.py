@@ -137,10 +137,11 @@ def some_fused(rand):
     pane = ring([[10, 5], [48.25, 5], [48.25, 46.25], [10, 46.25]])
     if rand.random() < 0.3:
         bowl['coordinates'] += ring([[50, 50], [50, 62.75], [61, 62.75], [61, 50]])['coordinates']
-    parts = [{'id': 'bowl', 'thickness': 3, 'outline': bowl},
+    parts = [{'id': 'bowl', 'thickness': 3, 'outline': bowl, 'role': rand.choice(['vase', None])},
              {'id': 'pane', 'thickness': rand.choice([2, 3]), 'outline': pane,
               'glass': {'density': 2600, 'expansion': 9.05e-6}},
-             {'id': 'beyond', 'thickness': 4, 'outline': ring([[70, 60], [125, 60], [110, 95]])}]
+             {'id': 'beyond', 'thickness': 4, 'role': 'vase',
+              'outline': ring([[70, 60], [125, 60], [110, 95]])}]
     return rand.sample(parts, rand.randint(0, 3))
 
 
@@ -152,7 +153,7 @@ def some_limits(rand):
                         'joint_share': [0.3, 0.7], 'squeeze': [0.05, 0.2], 'overlap': [0, 0.1, 40],
                         'tuck': [0, 0.5, 6], 'opaque': [0.1, 0.6], 'dab_small': [0, 0.5, 4],
                         'piece_minutes': [2], 'dab_minutes': [1], 'stem_minutes': [0.75],
-                        'knot_minutes': [0.25], 'knot_glue': [0.3]}.items():
+                        'knot_minutes': [0.25], 'knot_glue': [0.3], 'group': [0, 40]}.items():
         if rand.random() < 0.25:
             limits[key] = rand.choice(values)
     return limits
@@ -190,6 +191,8 @@ def some_stack(rand):
                               'rotation': rand.choice([0, 90, 180, 270, -450])}
         if rand.random() < 0.2:
             placements[-1]['piece'] = rand.choice(tray)['id']
+        if rand.random() < 0.2:
+            placements[-1]['group'] = rand.choice(['hedge', 'bank'])
         if rand.random() < 0.1:
             placements[-1] |= {'glued_at': '2026-05-02T10:00:00+01:00', 'pinned': True}
     return tray, placements

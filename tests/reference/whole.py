@@ -1,4 +1,4 @@
-# whole.py: order and mass of the panel as a whole, from their pages written anew.
+# whole.py: order, mass and composition of the panel, from their pages written anew.
 #
 # SPDX-License-Identifier: GPL-3.0-or-later
 import math
@@ -10,6 +10,7 @@ from panels import polygon
 from rest import GLASS, WIRE, at_least, at_most
 
 PLACE = 1e-6       # mm
+FAR = 1e4
 
 
 def overlaps(scene):
@@ -136,6 +137,48 @@ def apart_of(scene, joints):
                    for joint in joints for k, volume in zip(joint.dabs, joint.volumes())))
 
 
+def groups_of(scene):
+    """(name, members) of each group, in the order of their first: named ones, and flowers without
+    a name in chains of near outlines."""
+    found = []
+    for placed, placement in zip(scene.stack, scene.panel['placements']):
+        name = placement.get('group')
+        if name is None and placed.piece['kind'] != 'flower':
+            continue
+        mine = [g for g in found if g[0] == name and (name is not None or any(
+            at_most(placed.shape.distance(other.shape), scene.limits['group']) for other in g[1]))]
+        joined = (name, [p for p in scene.stack if p is placed or any(p in g[1] for g in mine)])
+        found = [g for g in found if g not in mine] + [joined]
+    return sorted(found, key=lambda g: scene.stack.index(g[1][0]))
+
+
+def flowers_in(group):
+    return sum(placed.piece['kind'] == 'flower' for placed in group[1])
+
+
+def judge_composition(scene, check):
+    yield 'groups', [(g['name'], g['placements'], g['flowers']) for g in check['groups']], \
+        [(g[0], [p.id for p in g[1]], flowers_in(g)) for g in groups_of(scene)]
+    corners = np.vstack([p.rings[0] for p in scene.stack] +
+                        [np.reshape(background_of(scene.panel)[2].bounds, (2, 2))])
+    for k, side in enumerate(('width', 'height')):
+        yield side, check['extent'][side], np.ptp(corners[:, k])
+    left, top, right, low = background_of(scene.panel)[2].bounds
+    middle = (left + right) / 2
+    seen = [(shape, part.get('glass', {}).get('transmittance', 0.9)) for part, shape in scene.fused]
+    seen += [(p.shape, p.through) for p in scene.stack]
+    halves = {'left': box(-FAR, -FAR, middle, FAR), 'right': box(middle, -FAR, FAR, FAR)}
+    for side, half in halves.items():
+        yield side, check['composition'][side], \
+            sum(shape.intersection(half).area * (1 - through) for shape, through in seen)
+    vases = [shape.bounds for part, shape in scene.fused if part.get('role') == 'vase']
+    blooms = [p.shape.bounds[1] for p in scene.stack if p.piece['kind'] in ('flower', 'bud')]
+    ratio = None
+    if vases and blooms:
+        ratio = max(vases[0][1] - min(blooms), 0) / (vases[0][3] - vases[0][1])
+    yield 'vase ratio', check['composition']['vase_ratio'], ratio
+
+
 def judge_whole(scene, joints, check):
     over = overlaps(scene)
     for answer, placed in zip(check['placements'], scene.stack):
@@ -144,6 +187,7 @@ def judge_whole(scene, joints, check):
     yield 'edges', {tuple(e) for e in check['order']['edges']}, reduce(hard)
     yield 'tucks', {tuple(e) for e in check['order']['tucks']}, tucks
     heights = scene.ground.height
+    yield from judge_composition(scene, check)
     yield 'depth', check['extent']['depth'], heights.max()
     w = np.array(list(masses(scene, joints)))
     whole = w[:, 0].sum()
