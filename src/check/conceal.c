@@ -116,7 +116,7 @@ sight_init (Sight         *self,
   for (guint i = 0; i < scene->n_bodies; i++)
     {
       const PpBody *body = scene->bodies[i];
-      PpCover cover = pp_cover_make (body->outline, body->piece->transmittance);
+      PpCover cover = pp_cover_of_body (body);
 
       cover.drawn_in = drawn_in;
       if (pp_conceal_counts (rests, i))

@@ -16,28 +16,62 @@ PpCover
 pp_cover_make (const PpOutline *outline,
                double           transmittance)
 {
-  return (PpCover) { outline, pp_outline_get_box (outline), transmittance, 0 };
+  return (PpCover) { .outline = outline, .box = pp_outline_get_box (outline),
+                     .transmittance = transmittance };
 }
 
-/* Goes round one ring. TRUE if `p` lies on it; else `inside` is turned over at each side that
- * passes to the right of it. */
+PpCover
+pp_cover_of_body (const PpBody *body)
+{
+  PpCover cover = pp_cover_make (body->outline, body->piece->transmittance);
+
+  cover.bands = body->bands;
+  return cover;
+}
+
+/* TRUE if `p` lies on a side; else `inside` is turned over if the side passes to the right of it. */
+static inline gboolean
+is_on_side (PpPoint   a,
+            PpPoint   b,
+            PpPoint   p,
+            gboolean *inside)
+{
+  if ((a.y > p.y + PP_TIE && b.y > p.y + PP_TIE) || (a.y < p.y - PP_TIE && b.y < p.y - PP_TIE)
+      || (a.x < p.x - PP_TIE && b.x < p.x - PP_TIE))
+    return FALSE;
+  if (pp_segment_distance (a, b, p) <= PP_TIE)
+    return TRUE;
+  if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x))
+    *inside = !*inside;
+  return FALSE;
+}
+
 static gboolean
-is_on_ring (const PpPoint *ring,
-            guint          n,
+is_on_band (const PpBands *bands,
             PpPoint        p,
             gboolean      *inside)
 {
-  for (guint i = 0; i + 1 < n; i++)
-    {
-      PpPoint a = ring[i], b = ring[i + 1];
+  guint band = pp_bands_at (bands, p.y);
 
-      if ((a.y > p.y + PP_TIE && b.y > p.y + PP_TIE) || (a.y < p.y - PP_TIE && b.y < p.y - PP_TIE)
-          || (a.x < p.x - PP_TIE && b.x < p.x - PP_TIE))
-        continue;
-      if (pp_segment_distance (a, b, p) <= PP_TIE)
-        return TRUE;
-      if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x))
-        *inside = !*inside;
+  for (guint i = bands->first[band]; i < bands->first[band + 1]; i++)
+    if (is_on_side (bands->sides[i].a, bands->sides[i].b, p, inside))
+      return TRUE;
+  return FALSE;
+}
+
+static gboolean
+is_on_ring (const PpOutline *outline,
+            PpPoint          p,
+            gboolean        *inside)
+{
+  for (guint r = 0; r < pp_outline_get_n_rings (outline); r++)
+    {
+      guint n;
+      const PpPoint *ring = pp_outline_get_ring (outline, r, &n);
+
+      for (guint i = 0; i + 1 < n; i++)
+        if (is_on_side (ring[i], ring[i + 1], p, inside))
+          return TRUE;
     }
   return FALSE;
 }
@@ -85,14 +119,9 @@ pp_cover_contains (const PpCover *self,
 
   if (p.x < box.x0 || p.x > box.x1 || p.y < box.y0 || p.y > box.y1)
     return FALSE;
-  for (guint r = 0; r < pp_outline_get_n_rings (self->outline); r++)
-    {
-      guint n;
-      const PpPoint *ring = pp_outline_get_ring (self->outline, r, &n);
-
-      if (is_on_ring (ring, n, p, &inside))
-        return self->drawn_in <= 0;
-    }
+  if (self->bands != NULL ? is_on_band (self->bands, p, &inside)
+                          : is_on_ring (self->outline, p, &inside))
+    return self->drawn_in <= 0;
   return inside && (self->drawn_in <= 0 || !is_near_border (self, p));
 }
 

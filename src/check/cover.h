@@ -4,22 +4,24 @@
  */
 #pragma once
 
-#include "panel/outline.h"
+#include "shape/scene.h"
 
 G_BEGIN_DECLS
 
-/* Panel frame, mm. The outline is borrowed. */
+/* Panel frame, mm. Outline and bands are borrowed. */
 typedef struct
 {
   const PpOutline *outline;
+  const PpBands   *bands;         /* nullable: all sides are asked then */
   PpBox            box;
   double           transmittance; /* 0 opaque to 1 clear */
   double           drawn_in;      /* mm; only what is that far from the outline is covered */
 } PpCover;
 
-/* Not drawn in. */
+/* Not drawn in, without bands. */
 PpCover  pp_cover_make     (const PpOutline *outline,
                             double           transmittance);
+PpCover  pp_cover_of_body  (const PpBody    *body);
 /* Inside by the even-odd rule, or within PP_TIE of the outline: what lies flush with a border,
  * drawn in or not, is covered. */
 gboolean pp_cover_contains (const PpCover   *self,

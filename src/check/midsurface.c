@@ -53,7 +53,7 @@ pp_midsurface_make (const PpRest *rest,
   PpMidsurface self = {
     .rest = rest,
     .body = body,
-    .cover = pp_cover_make (body->outline, body->piece->transmittance),
+    .cover = pp_cover_of_body (body),
     .plane = rest->plane,
   };
   const PpPlane *base = &rest->plane;

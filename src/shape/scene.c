@@ -43,6 +43,7 @@ body_new (const PpPiece     *piece,
   self->frame = pp_frame_of (placement);
   pp_heights_init (&self->heights, self->piece);
   self->outline = pp_place_outline (piece, placement);
+  self->bands = pp_bands_new (self->outline, PP_TIE);
   self->region = pp_region_new (self->outline);
   self->cells = pp_cells_new (self->outline);
   self->box = pp_outline_get_box (self->outline);
@@ -62,6 +63,7 @@ body_clear (gpointer data)
 
   g_free (self->underside);
   g_free (self->top);
+  pp_bands_free (self->bands);
   pp_cells_unref (self->cells);
   pp_region_unref (self->region);
   pp_outline_unref (self->outline);

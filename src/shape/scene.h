@@ -8,6 +8,7 @@
 #pragma once
 
 #include "shape/background.h"
+#include "shape/bands.h"
 #include "shape/cells.h"
 #include "shape/height.h"
 #include "shape/place.h"
@@ -25,6 +26,7 @@ typedef struct
   PpFrame            frame;
   PpHeights          heights;
   PpOutline         *outline;  /* panel frame */
+  PpBands           *bands;    /* of the outline, reaching PP_TIE */
   PpRegion          *region;
   PpCells           *cells;
   PpBox              box;

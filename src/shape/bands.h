@@ -1,0 +1,46 @@
+/* bands.h: the sides of an outline by the height at which they lie.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Whether a point lies inside is asked of every side that a line across through it may meet; the
+ * box of the outline is cut into level bands, each with the sides that reach into it.
+ */
+#pragma once
+
+#include "panel/outline.h"
+
+G_BEGIN_DECLS
+
+typedef struct
+{
+  PpPoint a;
+  PpPoint b;
+} PpSide;
+
+typedef struct
+{
+  double  start; /* mm, y of the first band */
+  double  step;
+  guint   n;
+  guint  *first; /* of each band: its first side; n + 1 long */
+  PpSide *sides; /* band after band, in the order of the rings */
+} PpBands;
+
+/* A side counts as in a band that it comes within `reach` mm of. (transfer full) */
+PpBands *pp_bands_new  (const PpOutline *outline,
+                        double           reach);
+void     pp_bands_free (PpBands         *self);
+
+/* The band at a height, the first or the last beyond the outline. */
+static inline guint
+pp_bands_at (const PpBands *self,
+             double         y)
+{
+  double band = floor ((y - self->start) / self->step);
+
+  return band <= 0 ? 0 : band >= self->n ? self->n - 1 : (guint) band;
+}
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpBands, pp_bands_free)
+
+G_END_DECLS
