@@ -52,6 +52,17 @@ add_button (GtkDialog  *dialog,
     gtk_widget_add_css_class (button, "destructive-action");
 }
 
+/* Something to drag the window by that says nothing: the question is the title. */
+static GtkWidget *
+handle_new (void)
+{
+  GtkWidget *bar = gtk_header_bar_new ();
+
+  gtk_header_bar_set_show_title_buttons (GTK_HEADER_BAR (bar), FALSE);
+  gtk_header_bar_set_title_widget (GTK_HEADER_BAR (bar), gtk_label_new (NULL));
+  return bar;
+}
+
 void
 pp_ask (GtkWindow   *parent,
         const PpAsk *ask,
@@ -66,6 +77,8 @@ pp_ask (GtkWindow   *parent,
   dialog = gtk_message_dialog_new (parent, GTK_DIALOG_MODAL, GTK_MESSAGE_OTHER, GTK_BUTTONS_NONE,
                                    "%s", ask->question);
   gtk_widget_add_css_class (dialog, "petalpane");
+  gtk_widget_add_css_class (dialog, "pp-ask");
+  gtk_window_set_titlebar (GTK_WINDOW (dialog), handle_new ());
   gtk_window_set_title (GTK_WINDOW (dialog), "Petalpane");
   if (ask->detail != NULL)
     gtk_message_dialog_format_secondary_text (GTK_MESSAGE_DIALOG (dialog), "%s", ask->detail);

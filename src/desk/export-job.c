@@ -213,6 +213,10 @@ draw_in_thread (GTask        *task,
   GError *error = NULL;
   GPtrArray *files = self->export.draw (self->panel, self->export.data, self->work, &error);
 
+  /* drawing itself does not stop half way */
+  if (files != NULL
+      && g_cancellable_set_error_if_cancelled (pp_work_get_cancellable (self->work), &error))
+    g_clear_pointer (&files, g_ptr_array_unref);
   if (files == NULL)
     g_task_return_error (task, error);
   else

@@ -126,14 +126,30 @@ ask_about_change (GTask *task)
 }
 
 static void
+tell_saved (PpWindow *window,
+            GFile    *file)
+{
+  g_autofree char *name = pp_file_name_show (file);
+  g_autofree char *folder = pp_file_folder_show (file);
+  g_autofree char *sentence
+      = g_strdup_printf (_("The panel is saved as “%s” in the folder “%s”."), name, folder);
+
+  pp_window_tell (window, sentence);
+}
+
+static void
 note_saved (PpWindow     *window,
             const Saving *self,
             const char   *content)
 {
+  gboolean was_gone = pp_watch_get_state (pp_file_state_of (window)->watch) == PP_WATCH_GONE;
+
   pp_document_set_saved (self->document, self->panel, self->file);
   if (pp_window_get_document (window) == self->document)
     pp_file_state_set (window, content);
   pp_opening_note (self->file);
+  if (was_gone) /* so that what was told of it is not true any more */
+    tell_saved (window, self->file);
 }
 
 static void

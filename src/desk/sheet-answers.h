@@ -19,7 +19,8 @@ typedef struct
   PpGallery     *gallery;
 } PpSheetAnswers;
 
-/* Blocks: for a thread, reporting to `work`. (transfer full), or NULL.
+/* Blocks: for a thread, reporting to `work`, of which it is all but the drawing. (transfer full),
+ * or NULL.
  * Errors: G_IO_ERROR_CANCELLED. */
 PpSheetAnswers *pp_sheet_answers_new  (const PpPanel *panel,
                             gboolean       with_plan,

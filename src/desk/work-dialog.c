@@ -7,7 +7,8 @@
 #include "desk/work-dialog.h"
 
 #define LOOK_MSEC 100
-#define SHOW_AFTER 4 /* looks */
+#define SHOW_AFTER 4  /* looks */
+#define STILL_AFTER 5 /* looks without a step forward; the bar then only says that it goes on */
 
 struct _PpWorkDialog
 {
@@ -17,6 +18,7 @@ struct _PpWorkDialog
   PpWork         *work;
   guint           timer;
   guint           n_looks;
+  guint           n_still;
 };
 
 G_DEFINE_FINAL_TYPE (PpWorkDialog, pp_work_dialog, GTK_TYPE_WINDOW)
@@ -42,12 +44,27 @@ pp_work_dialog_close_request (GtkWindow *window)
   return TRUE;
 }
 
+static void
+show_done (PpWorkDialog *self)
+{
+  double done = pp_work_get_done (self->work);
+
+  if (done > gtk_progress_bar_get_fraction (self->bar))
+    self->n_still = 0;
+  else
+    self->n_still++;
+  if (self->n_still > STILL_AFTER)
+    gtk_progress_bar_pulse (self->bar);
+  else
+    gtk_progress_bar_set_fraction (self->bar, done);
+}
+
 static gboolean
 look_cb (gpointer data)
 {
   PpWorkDialog *self = data;
 
-  gtk_progress_bar_set_fraction (self->bar, pp_work_get_done (self->work));
+  show_done (self);
   if (++self->n_looks == SHOW_AFTER)
     gtk_window_present (GTK_WINDOW (self));
   return G_SOURCE_CONTINUE;
