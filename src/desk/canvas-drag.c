@@ -250,10 +250,14 @@ choose_framed (PpCanvas *self)
   pp_document_choose (self->document, PP_CHOSEN_PLACEMENTS, (const char * const *) ids);
 }
 
-/* A press that did not become a drag. */
+/* A press that did not become a drag. On a piece that is chosen with others it means that piece
+ * alone: so one of a group is taken out. */
 static void
 click (PpCanvas *self)
 {
+  if (self->drag.meant == PP_DRAG_MOVE && self->drag.was_chosen && !self->drag.adds)
+    pp_document_choose (self->document, PP_CHOSEN_PLACEMENTS,
+                        (const char *[]) { self->drag.pressed, NULL });
   if (self->drag.meant == PP_DRAG_FRAME && !self->drag.adds)
     pp_document_choose (self->document,
                         pp_hit_glass (self->scene, self->drag.start) ? PP_CHOSEN_GLASS
