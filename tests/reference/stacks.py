@@ -219,6 +219,10 @@ def some_panel(rand):
                         'density': [1.3]}.items():
         if rand.random() < 0.3:
             panel['adhesive'][key] = rand.choice(values)
+    if rand.random() < 0.2:     # chains of flowers
+        panel['limits']['group'] = rand.choice([0, 2, 5])
+        for piece in tray:
+            piece['kind'] = 'flower'
     if rand.random() < 0.15:    # as many dabs as there is room for
         panel['limits'] |= {'strain': 0, 'dab_small': 2, 'dab': 8}
     if rand.random() < 0.5:
