@@ -317,7 +317,8 @@ pp_document_set_gallery (PpDocument *self,
   self->left_out = pp_left_out_findings (pp_document_get_panel (self), gallery);
   gather_findings (self);
   g_signal_emit (self, pp_document_signals[PP_DOCUMENT_DRAWN], 0);
-  g_signal_emit (self, pp_document_signals[PP_DOCUMENT_CHECKED], 0);
+  if (self->check != NULL)
+    g_signal_emit (self, pp_document_signals[PP_DOCUMENT_CHECKED], 0);
 }
 
 gboolean
