@@ -84,7 +84,7 @@ ask_squeeze (const Question *self)
   double ratio = self->joint->volume / self->joint->capacity;
 
   if (pp_is_over (ratio, limit))
-    say (self, "squeeze", PP_LEVEL_NOTE, ratio, limit,
+    say (self, "squeeze", PP_LEVEL_NOTE, isfinite (ratio) ? ratio : (double) NAN, limit,
          g_strdup_printf (_("Glue will come out at the rim of %s: the gap under it holds less than "
                             "its dabs. Wipe the rim before the glue grabs."), self->name));
 }

@@ -73,6 +73,22 @@ add_glass (PpMass        *sum,
     take_out_hole (sum, scene, pp_panel_hole (panel, i));
 }
 
+/* z0: the underside at the centres of its dabs, by their areas. */
+static double
+get_dabs_height (const PpJoint *joint)
+{
+  double area = 0, moment = 0;
+
+  for (guint d = 0; d < joint->n_dabs; d++)
+    {
+      const PpDab *dab = &joint->places[d];
+
+      area += dab->diameter * dab->diameter;
+      moment += dab->diameter * dab->diameter * dab->underside;
+    }
+  return area > 0 ? moment / area : 0;
+}
+
 static void
 add_pieces (PpMass        *sum,
             const PpScene *scene,
@@ -84,6 +100,7 @@ add_pieces (PpMass        *sum,
   for (guint i = 0; i < scene->n_bodies; i++)
     {
       const PpBody *body = scene->bodies[i];
+      double height = get_dabs_height (joints[i]);
 
       if (rests[i]->state == PP_STATE_FLOATS)
         continue;
@@ -93,7 +110,7 @@ add_pieces (PpMass        *sum,
         {
           const PpDab *dab = &joints[i]->places[d];
 
-          add (sum, dab->volume * density, dab->at.x, dab->at.y, dab->underside);
+          add (sum, dab->volume * density, dab->at.x, dab->at.y, height);
         }
     }
 }

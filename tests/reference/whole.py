@@ -130,13 +130,6 @@ def masses(scene, joints):
             *np.mean(ends, axis=0), -t - wire['diameter'] / 2
 
 
-def apart_of(scene, joints):
-    """Gram millimetres between dabs all at the piece's z0, as the page has it, and each at its
-    own height, as the program has it."""
-    return abs(sum(volume * (joint.under[k] - joint.z0) * scene.adhesive['density']
-                   for joint in joints for k, volume in zip(joint.dabs, joint.volumes())))
-
-
 def groups_of(scene):
     """(name, members) of each group, in the order of their first: named ones, and flowers without
     a name in chains of near outlines."""
@@ -193,5 +186,4 @@ def judge_whole(scene, joints, check):
     whole = w[:, 0].sum()
     yield 'mass', check['mass']['total'], whole
     for k, axis in enumerate('xyz'):
-        within = PLACE + (apart_of(scene, joints) / whole if axis == 'z' else 0)
-        yield 'centre ' + axis, check['mass']['centre'][k], w[:, 0] @ w[:, k + 1] / whole, within
+        yield 'centre ' + axis, check['mass']['centre'][k], w[:, 0] @ w[:, k + 1] / whole, PLACE
