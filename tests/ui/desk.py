@@ -141,8 +141,7 @@ class Desk:
     # The keys
 
     def key(self, *names):
-        for name in names:
-            self.xdo('key', '--clearmodifiers', name)
+        self.xdo('key', '--clearmodifiers', '--delay', 30, *names)
 
     def type(self, text):
         self.xdo('type', '--delay', 12, text)

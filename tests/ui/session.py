@@ -79,6 +79,8 @@ class Session:
             'GDK_DEBUG': 'gl-disable', 'G_DEBUG': 'fatal-warnings', 'GTK_USE_PORTAL': '0',
             'LC_ALL': 'C.UTF-8',
             'LSAN_OPTIONS': f'suppressions="{ROOT}/tests/ui/lsan.supp":print_suppressions=0',
+            # far enough into libraries without frame pointers to tell whose a leak is
+            'ASAN_OPTIONS': 'fast_unwind_on_malloc=0:malloc_context_size=12',
             'UBSAN_OPTIONS': 'halt_on_error=1:print_stacktrace=1',
         })
         if theme is not None:

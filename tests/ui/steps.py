@@ -3,7 +3,9 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 import json
 
-from session import wait_for
+from desk import Desk
+from session import Gone, wait_for
+from tap import check
 
 
 def begins(words):
@@ -74,13 +76,23 @@ def wait_checked(desk):
 
 def answer_dialog(desk, path):
     """In the dialog for a file: its path, then Return."""
-    wait_for('the dialog for a file', lambda: len(desk.look()) > 1)
-    desk.find('label', 'Cancel')
+    desk.find('widget', 'GtkFileChooserWidget')
     desk.key('ctrl+l')
     desk.key('ctrl+a')
     desk.type(path)
-    desk.key('Return')
-    wait_for('the dialog to go', lambda: len(desk.look()) == 1)
+    # GTK passes over a Return while it still looks for the folder
+    for _ in range(6):
+        desk.key('Return')
+        if is_true_soon(lambda: desk.find_now('widget', 'GtkFileChooserWidget') is None):
+            return
+    raise Gone('the dialog for a file did not go')
+
+
+def is_true_soon(condition):
+    try:
+        return wait_for('it', condition, 10)
+    except Gone:
+        return False
 
 
 def save_as(desk, path):
@@ -99,17 +111,12 @@ def read(path):
     return json.loads(path.read_text(encoding='utf-8'))
 
 
-def undo_all(desk):
-    """Until nothing is left to undo; how often that was."""
-    for steps in range(100):
-        if desk.find_now('button', 'Nothing to undo'):
-            return steps
-        before = desk.find('button', begins('Undo: ')).name
-        n = len(get_pieces(desk))
-        desk.key('ctrl+z')
-        wait_for('a step back', lambda b=before, n=n: desk.find_now('button', b) is None
-                 or len(get_pieces(desk)) != n)
-    raise LookupError('undo has no end')
+def undo_all(desk, undo, n):
+    """UNDO n times, each of which takes a piece off the glass; then nothing is left to undo."""
+    for left in range(n - 1, -1, -1):
+        undo()
+        wait_pieces(desk, left)
+    desk.find('button', 'Nothing to undo')
 
 
 def quit_saved(desk):
@@ -145,3 +152,33 @@ def place_by_keys(desk, piece):
     wait_for(f'the focus on {piece}', lambda: (node := desk.get_focused()) and node.name.startswith(f'{piece}, '))
     desk.key('Return')
     return wait_pieces(desk, n + 1)[-1]
+
+
+def open_file(session, path, n):
+    """A window with the panel of n pieces, the check of it done."""
+    desk = Desk(session, path)
+    wait_pieces(desk, n)
+    wait_checked(desk)
+    return desk
+
+
+def save_until(desk, path, condition):
+    """Saves, and waits a little for what was done last to be in the file; the panel as it then is:
+    whether CONDITION holds is for the test to check."""
+    desk.key('ctrl+s')
+    is_true_soon(lambda: condition(read(path)))
+    wait_saved(desk, path)
+    return read(path)
+
+
+def check_saved(desk, path, name, condition):
+    """One check: saved now, the file has what CONDITION says of its placements by id."""
+    def holds(panel):
+        return condition({placement['id']: placement for placement in panel['placements']})
+    panel = save_until(desk, path, holds)
+    return check(name, holds(panel), panel['placements'])
+
+
+def end(desk):
+    """Ends the program, all saved, without a word."""
+    check('it ends well', quit_saved(desk) == 0)

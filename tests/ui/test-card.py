@@ -1,0 +1,76 @@
+# test-card.py: the card's figures, typed as makers write them
+#
+# SPDX-License-Identifier: GPL-3.0-or-later
+import steps
+from panels import write_panel
+from session import Session, wait_for
+from steps import check_saved
+from tap import check, run
+
+INCH = 25.4
+TINY = 1e-6
+# What is typed into "From the left", and where the piece then is, mm.
+TYPED = {
+    'mm': (('216 mm', 216), ('8 1/2 in', 8.5 * INCH), ('120', 120), ('99,5', 99.5), ('5 5/16"', 5.3125 * INCH)),
+    'in': (('8 1/2', 8.5 * INCH), ('216 mm', 216), ('8-1/4', 8.25 * INCH), ('3.5', 3.5 * INCH)),
+}
+
+
+def fill(desk, field, text):
+    """The field of this name, emptied, with TEXT in it and Return."""
+    desk.click(desk.find('text box', field, 'sensitive'))
+    wait_for(f'the focus in {field}', lambda: (now := desk.get_focused()) and now.name == field)
+    desk.key('ctrl+a')
+    desk.type(text)
+    desk.key('Return')
+
+
+def start(session, name, units='mm'):
+    path = write_panel(session.folder, f'{name}.petalpane', [('cornflower', 60, 150), ('oxeye', 150, 170)], units=units)
+    desk = steps.open_file(session, path, 2)
+    desk.click(steps.get_pieces(desk)[0])
+    desk.find('text box', 'From the left')
+    return desk, path
+
+
+def places(session):
+    for units, rows in TYPED.items():
+        desk, path = start(session, f'card {units}', units)
+        for text, mm in rows:
+            fill(desk, 'From the left', text)
+            check_saved(desk, path, f'{units}: "{text}" from the left',
+                        lambda p, mm=mm: abs(p['p0']['x'] - mm) < TINY and p['p0']['y'] == 150)
+        fill(desk, 'From the top', '100 mm')
+        check_saved(desk, path, f'{units}: from the top', lambda p: abs(p['p0']['y'] - 100) < TINY)
+        steps.end(desk)
+
+
+def turn_and_stack(session):
+    desk, path = start(session, 'card turn')
+    fill(desk, 'Turn', '45')
+    check_saved(desk, path, 'turned by 45 degrees', lambda p: p['p0'].get('rotation') == 45)
+    fill(desk, 'In the stack', '2')
+    check_saved(desk, path, 'second in the stack', lambda p: list(p) == ['p1', 'p0'])
+    desk.press('button', 'Mirror')
+    check_saved(desk, path, 'Mirror mirrors it', lambda p: p['p0'].get('mirrored'))
+    desk.press('button', 'Take off the glass')
+    check_saved(desk, path, 'Take off the glass does', lambda p: list(p) == ['p1'])
+    steps.end(desk)
+
+
+def nonsense(session):
+    desk, path = start(session, 'card nonsense')
+    before = path.read_bytes()
+    fill(desk, 'From the left', 'a bit')
+    field = desk.find('text box', 'From the left')
+    said = wait_for('a word about it', lambda: [
+        node for node in desk.find_all('label') if node.box.x >= field.box.x - 200 and node.box.y > field.box.y
+        and abs(node.box.y - field.box.y) < 60 and len(node.name) > 8])
+    check('what is no length is told beside the field', said, said)
+    desk.key('Escape')
+    check('and the piece stays where it was', path.read_bytes() == before
+          and desk.find('label', path.name) is not None)
+    steps.end(desk)
+
+
+run(Session(), [places, turn_and_stack, nonsense])
