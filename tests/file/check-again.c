@@ -10,7 +10,7 @@
 #include "file/panel-read.h"
 #include "panel/edit.h"
 
-#define STEPS 40
+#define STEPS 20
 
 typedef struct
 {
