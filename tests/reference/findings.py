@@ -8,7 +8,6 @@
 # they are about. Where they point is held against what they are about.
 # Usage: findings.py PROGRAM [FIRST SEED] [NUMBER OF PANELS] [away]
 import copy
-import json
 import random
 import sys
 import tempfile
@@ -17,9 +16,9 @@ import conceal
 import glass
 import joint
 import pocket
-from compare import DOUBTFUL, differs, judge_findings
-from panels import TIE, ask
-from rest import Doubt
+from compare import DOUBTFUL, judge_findings
+from panels import TIE
+from report import Asker, Report
 from sides import SIDES
 from stacks import CURVE
 from table import CODES, Asked, demanded
@@ -36,26 +35,15 @@ SPREAD = {'knot_share': [0, 0.4, 0.8, 1], 'tilt': [0, 9, 60],
           'knot_efficiency': [1, 0.1]}
 
 
-class Asker:
-    def __init__(self, program, folder):
-        self.program, self.path, self.known = program, folder + '/panel.petalpane', {}
-
-    def __call__(self, panel):
-        key = json.dumps(panel, sort_keys=True)
-        if key not in self.known:
-            self.known[key] = ask(self.program, panel, self.path)
-        return self.known[key]
-
-
 def box_of(points, slack=SLACK):
     xs, ys = zip(*points)
     return min(xs) - slack, min(ys) - slack, max(xs) + slack, max(ys) + slack
 
 
 def places_of(asked, name):
-    """Points that surround what an id names."""
+    """Points that surround what an id names; for the glue, all that is glued."""
     for placed in asked.stack:
-        if name in (placed.id, placed.piece['id']):
+        if name in (placed.id, placed.piece['id'], 'adhesive'):
             yield from placed.rings[0]
     for part, shape in asked.parts:
         if name == part['id']:
@@ -130,29 +118,6 @@ def judge_mute(panel, check, ask_for):
     yield 'all but quiet', without_quiet(muted) == without_quiet(check), True
     for finding in muted['findings']:
         yield f'{finding["code"]} quiet', finding['quiet'], finding['level'] != 'fault'
-
-
-class Report:
-    """Lines of TAP."""
-
-    def __init__(self):
-        self.lines, self.seen, self.doubtful = 0, set(), 0
-
-    def say(self, name, look):
-        try:
-            rows = list(look())
-        except Doubt as doubt:
-            self.doubtful += 1
-            rows = []
-            print(f'# {name} is undecided: {doubt}')
-        wrong = [row for row in rows if differs(*row[1:])]
-        for field, ours, theirs, *_ in wrong:
-            print(f'# {name}: {field} {ours}, not {theirs}')
-        self.lines += 1
-        print('not ok' if wrong else 'ok', self.lines, f'- {name}, {len(rows)} fields')
-
-    def note(self, check):
-        self.seen |= {f['code'] for f in check['findings']}
 
 
 def judge_side(report, ask_for, code, level, panels):
