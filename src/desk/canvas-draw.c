@@ -45,6 +45,22 @@ get_body_in_hand (PpCanvas *self,
 }
 
 static void
+append_large (PpCanvas        *self,
+              GtkSnapshot     *snapshot,
+              const PpPalette *palette,
+              const PpBody    *body,
+              gboolean         in_pocket)
+{
+  float width = (float) gtk_widget_get_width (GTK_WIDGET (self));
+  float height = (float) gtk_widget_get_height (GTK_WIDGET (self));
+  cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
+
+  pp_canvas_draw_large (self, cr, body, pp_canvas_get_carried (self, body), in_pocket);
+  pp_canvas_draw_chosen (self, cr, palette, body);
+  cairo_destroy (cr);
+}
+
+static void
 append_in_hand (PpCanvas        *self,
                 GtkSnapshot     *snapshot,
                 const PpPalette *palette,
@@ -55,13 +71,17 @@ append_in_hand (PpCanvas        *self,
   PpPoint at = pp_zoom_to_widget (&self->zoom, (PpPoint) { body->frame.x + carried.x,
                                                            body->frame.y + carried.y });
   int factor = gtk_widget_get_scale_factor (GTK_WIDGET (self));
-  PpSprite *sprite = pp_canvas_get_sprite (self, body, self->scene->pockets[i] != PP_NO_INDEX);
+  gboolean in_pocket = self->scene->pockets[i] != PP_NO_INDEX;
+  PpSprite *sprite = pp_canvas_get_sprite (self, body, in_pocket);
   cairo_rectangle_int_t extents;
   graphene_rect_t bounds;
   cairo_t *cr;
 
   if (sprite == NULL)
-    return;
+    {
+      append_large (self, snapshot, palette, body, in_pocket);
+      return;
+    }
   pp_sprite_get_extents (sprite, &extents);
   bounds = GRAPHENE_RECT_INIT ((float) floor (at.x + (double) extents.x / factor - HAND_MARGIN),
                                (float) floor (at.y + (double) extents.y / factor - HAND_MARGIN),

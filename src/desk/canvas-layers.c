@@ -95,12 +95,12 @@ draw_bare (PpCanvas *self,
   cairo_restore (cr);
 }
 
-static void
-draw_large (PpCanvas     *self,
-            cairo_t      *cr,
-            const PpBody *body,
-            PpPoint       shift,
-            gboolean      in_pocket)
+void
+pp_canvas_draw_large (PpCanvas     *self,
+                      cairo_t      *cr,
+                      const PpBody *body,
+                      PpPoint       shift,
+                      gboolean      in_pocket)
 {
   cairo_save (cr);
   enter_panel (self, cr);
@@ -149,7 +149,7 @@ draw_one (PpCanvas *self,
   sprite = pp_canvas_get_sprite (self, body, in_pocket);
   if (sprite == NULL)
     {
-      draw_large (self, cr, body, shift, in_pocket);
+      pp_canvas_draw_large (self, cr, body, shift, in_pocket);
       return;
     }
   at = pp_canvas_to_px (self, body->frame.x + shift.x, body->frame.y + shift.y);

@@ -101,7 +101,11 @@ void      pp_canvas_drop_layers     (PpCanvas *self);
 void      pp_canvas_ensure_layers   (PpCanvas *self, int width, int height);
 /* TRUE while the piece is drawn by itself, between the layers. */
 gboolean  pp_canvas_is_in_hand      (PpCanvas *self, const char *id);
+/* NULL if it would be too large; it is then drawn by pp_canvas_draw_large(). */
 PpSprite *pp_canvas_get_sprite      (PpCanvas *self, const PpBody *body, gboolean in_pocket);
+/* `shift`: mm */
+void      pp_canvas_draw_large      (PpCanvas *self, cairo_t *cr, const PpBody *body, PpPoint shift,
+                                     gboolean in_pocket);
 
 /* canvas-draw.c */
 void      pp_canvas_snapshot        (GtkWidget *widget, GtkSnapshot *snapshot);
