@@ -88,6 +88,17 @@ decide (PpCanvas *self)
     self->measured[0] = self->drag.start;
 }
 
+static void
+take (PpCanvas   *self,
+      PpPanel    *next,
+      GError     *error,
+      const char *label)
+{
+  self->drag.is_editing = TRUE;
+  pp_document_take (self->document, next, error, label, MERGE);
+  self->drag.is_editing = FALSE;
+}
+
 static const char *
 get_piece_name (PpCanvas   *self,
                 const char *id)
@@ -112,7 +123,7 @@ move (PpCanvas *self)
     label = g_strdup_printf (_("Move %s"), get_piece_name (self, ids[0]));
   else
     label = g_strdup_printf (ngettext ("Move %u piece", "Move %u pieces", n), n);
-  pp_document_take (self->document, next, g_steal_pointer (&error), label, MERGE);
+  take (self, next, g_steal_pointer (&error), label);
 }
 
 static double
@@ -140,7 +151,7 @@ turn (PpCanvas *self,
   next = pp_edit_set_pose (self->drag.panel, id,
                            (PpPose) { placement->x, placement->y, rotation, placement->mirrored },
                            &error);
-  pp_document_take (self->document, next, g_steal_pointer (&error), label, MERGE);
+  take (self, next, g_steal_pointer (&error), label);
 }
 
 static void
@@ -156,7 +167,7 @@ move_hole (PpCanvas *self)
   moved = pp_hole_new (&draft, &error);
   if (moved != NULL)
     next = pp_edit_set_hole (self->drag.panel, moved, &error);
-  pp_document_take (self->document, next, g_steal_pointer (&error), _("Move hole"), MERGE);
+  take (self, next, g_steal_pointer (&error), _("Move hole"));
 }
 
 static void
@@ -172,7 +183,7 @@ resize (PpCanvas *self)
   if (self->drag.bottom)
     height = fmax (round (height + self->drag.now.y - self->drag.start.y), 1);
   next = pp_edit_resize (self->drag.panel, width, height, &error);
-  pp_document_take (self->document, next, g_steal_pointer (&error), _("Resize glass"), MERGE);
+  take (self, next, g_steal_pointer (&error), _("Resize glass"));
 }
 
 static void
@@ -264,8 +275,8 @@ click (PpCanvas *self)
                                                                      : PP_CHOSEN_NOTHING, NULL);
 }
 
-static void
-clear_drag (PpCanvas *self)
+void
+pp_canvas_drag_forget (PpCanvas *self)
 {
   gboolean held = self->drag.kind == PP_DRAG_MOVE || self->drag.kind == PP_DRAG_TURN
                   || self->drag.kind == PP_DRAG_HOLE || self->drag.kind == PP_DRAG_GLASS;
@@ -273,8 +284,11 @@ clear_drag (PpCanvas *self)
   g_clear_pointer (&self->drag.panel, pp_panel_unref);
   g_free (self->drag.pressed);
   self->drag = (PpDrag) { 0 };
-  if (held)
-    pp_canvas_drop_layers (self);
+  if (held) /* what was put off while it went on */
+    {
+      pp_canvas_drop_layers (self);
+      pp_canvas_describe_children (self);
+    }
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
@@ -288,17 +302,19 @@ pp_canvas_drag_end (PpCanvas *self)
   else if (self->drag.kind == PP_DRAG_UNDECIDED)
     click (self);
   pp_document_seal (self->document);
-  clear_drag (self);
+  pp_canvas_drag_forget (self);
 }
 
 void
 pp_canvas_drag_cancel (PpCanvas *self)
 {
+  gboolean is_edited;
+
   if (self->drag.panel == NULL)
     return;
-  if (pp_document_get_panel (self->document) != self->drag.panel
-      && self->drag.kind != PP_DRAG_NONE && self->drag.kind != PP_DRAG_UNDECIDED)
+  is_edited = pp_document_get_panel (self->document) != self->drag.panel;
+  pp_canvas_drag_forget (self);
+  if (is_edited)
     pp_document_undo (self->document);
   pp_document_seal (self->document);
-  clear_drag (self);
 }

@@ -52,6 +52,7 @@ typedef struct
   gboolean       adds;       /* Shift or Ctrl: to what is chosen already */
   gboolean       was_chosen; /* the pressed piece; a plain click then leaves it alone */
   char          *pressed;    /* id of the pressed placement or hole, or NULL */
+  gboolean       is_editing; /* the document is taking an edit of this drag */
   gboolean       right;      /* PP_DRAG_GLASS */
   gboolean       bottom;
 } PpDrag;
@@ -152,6 +153,8 @@ gboolean  pp_canvas_is_aslant       (PpCanvas *self);
 /* canvas-drag.c */
 void      pp_canvas_drag_begin      (PpCanvas *self, PpPoint px, gboolean adds, gboolean pan);
 void      pp_canvas_drag_update     (PpCanvas *self, PpPoint px, gboolean steps);
+/* Lets go and leaves all as it is. */
+void      pp_canvas_drag_forget     (PpCanvas *self);
 void      pp_canvas_drag_end        (PpCanvas *self);
 /* Puts all back as it was at the start. */
 void      pp_canvas_drag_cancel     (PpCanvas *self);

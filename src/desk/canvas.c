@@ -77,11 +77,14 @@ fit (PpCanvas *self,
   pp_canvas_set_zoom (self, zoom, TRUE);
 }
 
-/* Pieces moved while the layers stand still are drawn by themselves; anything else needs layers. */
+/* Pieces moved while the layers stand still are drawn by themselves; anything else needs layers.
+ * What a drag began from is no more once somebody else has edited the panel. */
 static void
 changed_cb (PpDocument *document,
             PpCanvas   *self)
 {
+  if (self->drag.panel != NULL && !self->drag.is_editing)
+    pp_canvas_drag_forget (self);
   pp_canvas_sync_children (self);
   if (self->drag.kind != PP_DRAG_MOVE && self->drag.kind != PP_DRAG_TURN)
     pp_canvas_drop_layers (self);
@@ -94,6 +97,8 @@ static void
 chosen_cb (PpDocument *document,
            PpCanvas   *self)
 {
+  if (self->drag.kind == PP_DRAG_MOVE || self->drag.kind == PP_DRAG_TURN)
+    pp_canvas_drag_forget (self); /* what is in hand is what was chosen */
   pp_canvas_select_children (self);
   self->marks_stale = TRUE;
   gtk_widget_queue_draw (GTK_WIDGET (self));
