@@ -206,12 +206,23 @@ released_cb (GtkEventControllerKey *keys,
     pp_document_seal (self->document);
 }
 
+/* Space may be let go elsewhere. */
+static void
+leave_cb (GtkEventControllerFocus *focus,
+          PpCanvas                *self)
+{
+  self->panning = FALSE;
+}
+
 void
 pp_canvas_add_keys (PpCanvas *self)
 {
   GtkEventController *keys = gtk_event_controller_key_new ();
+  GtkEventController *focus = gtk_event_controller_focus_new ();
 
   g_signal_connect (keys, "key-pressed", G_CALLBACK (pressed_cb), self);
   g_signal_connect (keys, "key-released", G_CALLBACK (released_cb), self);
+  g_signal_connect (focus, "leave", G_CALLBACK (leave_cb), self);
   gtk_widget_add_controller (GTK_WIDGET (self), keys);
+  gtk_widget_add_controller (GTK_WIDGET (self), focus);
 }
