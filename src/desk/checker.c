@@ -14,6 +14,7 @@ struct _PpChecker
 {
   GObject        parent_instance;
   GCancellable  *cancellable;
+  GCancellable  *planning;    /* or NULL */
   const PpPanel *waiting;
   const PpCheck *last;
   gboolean       is_running;
@@ -90,19 +91,20 @@ planned_cb (GObject      *source,
   g_autoptr (PpPlan) plan = g_task_propagate_pointer (G_TASK (result), NULL);
 
   self->is_running = FALSE;
-  if (plan == NULL)
-    return;
-  g_signal_emit (self, signals[PLANNED], 0, plan);
+  g_clear_object (&self->planning);
+  if (plan != NULL)
+    g_signal_emit (self, signals[PLANNED], 0, plan);
   go_on (self);
 }
 
 static void
 start (PpChecker           *self,
        const PpPanel       *panel,
+       GCancellable        *cancellable,
        GTaskThreadFunc      in_thread,
        GAsyncReadyCallback  done)
 {
-  g_autoptr (GTask) task = g_task_new (self, self->cancellable, done, NULL);
+  g_autoptr (GTask) task = g_task_new (self, cancellable, done, NULL);
   Work *work = g_new0 (Work, 1);
 
   work->panel = panel;
@@ -110,6 +112,13 @@ start (PpChecker           *self,
   g_task_set_task_data (task, work, free_work);
   self->is_running = TRUE;
   g_task_run_in_thread (task, in_thread);
+}
+
+static void
+plan (PpChecker *self)
+{
+  self->planning = g_cancellable_new ();
+  start (self, NULL, self->planning, plan_in_thread, planned_cb);
 }
 
 static void
@@ -121,13 +130,14 @@ checked_cb (GObject      *source,
   g_autoptr (PpCheck) check = g_task_propagate_pointer (G_TASK (result), NULL);
 
   self->is_running = FALSE;
-  if (check == NULL)
-    return;
-  g_clear_pointer (&self->last, pp_check_unref);
-  self->last = pp_check_ref (check);
-  g_signal_emit (self, signals[CHECKED], 0, check);
-  if (self->waiting == NULL && !g_cancellable_is_cancelled (self->cancellable))
-    start (self, NULL, plan_in_thread, planned_cb);
+  if (check != NULL)
+    {
+      g_clear_pointer (&self->last, pp_check_unref);
+      self->last = pp_check_ref (check);
+      g_signal_emit (self, signals[CHECKED], 0, check);
+    }
+  if (check != NULL && self->waiting == NULL && !g_cancellable_is_cancelled (self->cancellable))
+    plan (self);
   else
     go_on (self);
 }
@@ -137,7 +147,7 @@ go_on (PpChecker *self)
 {
   if (!self->is_running && self->waiting != NULL
       && !g_cancellable_is_cancelled (self->cancellable))
-    start (self, g_steal_pointer (&self->waiting), check_in_thread, checked_cb);
+    start (self, g_steal_pointer (&self->waiting), self->cancellable, check_in_thread, checked_cb);
 }
 
 static void
@@ -183,6 +193,7 @@ pp_checker_ask (PpChecker     *self,
 
   g_clear_pointer (&self->waiting, pp_panel_unref);
   self->waiting = pp_panel_ref (panel);
+  g_cancellable_cancel (self->planning);
   go_on (self);
 }
 
@@ -193,5 +204,6 @@ pp_checker_stop (PpChecker *self)
 
   if (self->cancellable != NULL)
     g_cancellable_cancel (self->cancellable);
+  g_cancellable_cancel (self->planning);
   g_clear_pointer (&self->waiting, pp_panel_unref);
 }

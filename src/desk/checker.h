@@ -4,7 +4,7 @@
  *
  * During a drag panels come faster than they can be checked: the one that waits is replaced, the
  * one that runs goes on to its end, so that answers keep coming, in order. The plan is made only
- * when no other panel waits.
+ * when no other panel waits, and given up for the next one.
  * Signals: checked (gpointer PpCheck), planned (gpointer PpPlan): borrowed, in the main thread.
  */
 #pragma once
