@@ -11,6 +11,7 @@
 G_BEGIN_DECLS
 
 #define PP_PANEL_ENDING ".petalpane"
+#define PP_PANEL_MEDIA_TYPE "application/x-petalpane+json"
 
 /* A name for a file from a panel's title, that every file system takes: "Wall / window" gives
  * "Wall - window.petalpane". An empty title gives the name of an untitled panel. UTF-8. */

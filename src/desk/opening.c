@@ -177,7 +177,7 @@ pp_opening_note (GFile *file)
 {
   g_autofree char *uri = g_file_get_uri (file);
   GtkRecentData data = {
-    .mime_type = (char *) "application/x-petalpane",
+    .mime_type = (char *) PP_PANEL_MEDIA_TYPE,
     .app_name = (char *) "Petalpane",
     .app_exec = (char *) "petalpane %f",
   };

@@ -6,14 +6,13 @@
 
 #include "desk/recent.h"
 
-#define MEDIA_TYPE "application/x-petalpane+json"
-#define SUFFIX ".petalpane"
+#include "desk/file-words.h"
 
 static gboolean
 is_panel (GtkRecentInfo *info)
 {
-  return g_strcmp0 (gtk_recent_info_get_mime_type (info), MEDIA_TYPE) == 0
-         || g_str_has_suffix (gtk_recent_info_get_uri (info), SUFFIX);
+  return g_strcmp0 (gtk_recent_info_get_mime_type (info), PP_PANEL_MEDIA_TYPE) == 0
+         || g_str_has_suffix (gtk_recent_info_get_uri (info), PP_PANEL_ENDING);
 }
 
 static int

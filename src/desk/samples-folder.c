@@ -6,9 +6,9 @@
 
 #include "desk/samples-folder.h"
 
-#include <string.h>
+#include "desk/file-words.h"
 
-#define SUFFIX ".petalpane"
+#include <string.h>
 
 static int
 compare_names (gconstpointer a,
@@ -27,7 +27,7 @@ list_names (GDir *dir)
   const char *name;
 
   while ((name = g_dir_read_name (dir)) != NULL)
-    if (g_str_has_suffix (name, SUFFIX))
+    if (g_str_has_suffix (name, PP_PANEL_ENDING))
       g_ptr_array_add (names, g_strdup (name));
   g_ptr_array_sort (names, compare_names);
   return names;
