@@ -14,7 +14,6 @@ G_BEGIN_DECLS
 typedef struct
 {
   PpWatch   *watch;
-  gboolean   is_opening; /* a file is being read for the start page of this window */
   gboolean   is_saving;  /* from the choice of a file to the end of writing */
   gboolean   is_asking;  /* whether unsaved changes are to be kept */
   GPtrArray *waiting;    /* GTask that go on when saving has ended */

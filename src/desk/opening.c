@@ -26,7 +26,6 @@ typedef struct
 static void
 free_opening (Opening *self)
 {
-  pp_file_state_of (self->window)->is_opening = FALSE;
   g_application_release (G_APPLICATION (self->application));
   g_object_unref (self->window);
   g_object_unref (self->application);
@@ -71,6 +70,8 @@ loaded_cb (GObject      *source,
   g_autoptr (PpDocument) document = NULL;
   PpWindow *window, *other;
 
+  if (gtk_application_get_windows (self->application) == NULL) /* closed or quit meanwhile */
+    return;
   other = self->as_copy ? NULL : pp_file_state_find (self->application, self->file);
   if (other != NULL) /* two asked for it at once */
     {
@@ -113,13 +114,9 @@ pp_opening_open (PpWindow *window,
       return;
     }
   self = g_new0 (Opening, 1);
-  /* one file a start page; the next one gets a window of its own */
-  if (pp_file_state_of (window)->is_opening)
-    window = pp_window_new (application);
   *self = (Opening) { g_object_ref (window), g_object_ref (application), g_object_ref (file),
                       as_copy };
   g_application_hold (G_APPLICATION (application));
-  pp_file_state_of (window)->is_opening = TRUE;
   pp_panel_io_load_async (path, loaded_cb, self);
 }
 
