@@ -28,6 +28,7 @@ struct _PpStartPage
   GtkWidget      *samples;
   GtkWidget      *samples_part;
   GtkWidget      *scroller;
+  gboolean        is_stale; /* the recent panels are others than those shown */
 };
 
 G_DEFINE_FINAL_TYPE (PpStartPage, pp_start_page, GTK_TYPE_WIDGET)
@@ -99,13 +100,24 @@ fill (PpStartPage *self,
 }
 
 static void
-show_recent (PpStartPage      *self,
-             GtkRecentManager *manager)
+show_recent (PpStartPage *self)
 {
-  g_autoptr (GPtrArray) files = pp_recent_list (manager, MOST_RECENT);
+  g_autoptr (GPtrArray) files = pp_recent_list (gtk_recent_manager_get_default (), MOST_RECENT);
 
+  self->is_stale = FALSE;
   fill (self, self->recent, files, FALSE);
   gtk_widget_set_visible (self->no_recent, files->len == 0);
+}
+
+/* Each panel shown is read and drawn: not for a page that nobody sees. */
+static void
+recent_cb (PpStartPage      *self,
+           GtkRecentManager *manager)
+{
+  if (gtk_widget_get_mapped (GTK_WIDGET (self)))
+    show_recent (self);
+  else
+    self->is_stale = TRUE;
 }
 
 static void
@@ -115,6 +127,16 @@ show_samples (PpStartPage *self)
 
   fill (self, self->samples, files, TRUE);
   gtk_widget_set_visible (self->samples_part, files->len > 0);
+}
+
+static void
+pp_start_page_map (GtkWidget *widget)
+{
+  PpStartPage *self = PP_START_PAGE (widget);
+
+  if (self->is_stale)
+    show_recent (self);
+  GTK_WIDGET_CLASS (pp_start_page_parent_class)->map (widget);
 }
 
 static gboolean
@@ -136,6 +158,7 @@ pp_start_page_class_init (PpStartPageClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = pp_start_page_dispose;
+  widget_class->map = pp_start_page_map;
   widget_class->focus = pp_focus_within;
   widget_class->grab_focus = pp_start_page_grab_focus;
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
@@ -169,12 +192,11 @@ name_bar (GtkWidget *bar)
 static void
 pp_start_page_init (PpStartPage *self)
 {
-  GtkRecentManager *manager = gtk_recent_manager_get_default ();
-
   gtk_widget_init_template (GTK_WIDGET (self));
   name_bar (gtk_scrolled_window_get_hscrollbar (GTK_SCROLLED_WINDOW (self->scroller)));
   name_bar (gtk_scrolled_window_get_vscrollbar (GTK_SCROLLED_WINDOW (self->scroller)));
   show_samples (self);
-  show_recent (self, manager);
-  g_signal_connect_object (manager, "changed", G_CALLBACK (show_recent), self, G_CONNECT_SWAPPED);
+  show_recent (self);
+  g_signal_connect_object (gtk_recent_manager_get_default (), "changed", G_CALLBACK (recent_cb), self,
+                           G_CONNECT_SWAPPED);
 }
