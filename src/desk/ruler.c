@@ -238,6 +238,9 @@ pp_ruler_set (PpRuler      *self,
 {
   g_return_if_fail (PP_IS_RULER (self) && zoom != NULL);
 
+  /* asked at each step of a drag */
+  if (pp_zoom_equal (&self->zoom, zoom) && self->units == units)
+    return;
   self->zoom = *zoom;
   self->units = units;
   gtk_widget_queue_draw (GTK_WIDGET (self));

@@ -21,6 +21,13 @@ typedef struct
   gboolean from_behind; /* the origin is then at the right of the glass */
 } PpZoom;
 
+static inline gboolean
+pp_zoom_equal (const PpZoom *a,
+               const PpZoom *b)
+{
+  return a->scale == b->scale && a->x == b->x && a->y == b->y && a->from_behind == b->from_behind;
+}
+
 static inline PpPoint
 pp_zoom_to_widget (const PpZoom *self,
                    PpPoint       mm)
