@@ -255,6 +255,7 @@ pp_dry_run_page_set_document (PpDryRunPage *self,
   pp_margin_set_document (self->margin, document);
   pp_tray_set_document (self->tray, document);
   gtk_revealer_set_reveal_child (self->telling, FALSE);
+  gtk_adjustment_set_value (self->sideways, 0);
   if (document == NULL)
     return;
   g_signal_connect (document, "changed", G_CALLBACK (changed_cb), self);
