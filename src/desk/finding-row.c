@@ -139,11 +139,8 @@ make_name (const PpFinding *finding,
 
 static void
 name_button (GtkWidget  *button,
-             const char *format,
-             const char *sentence)
+             const char *name)
 {
-  g_autofree char *name = g_strconcat (format, ": ", sentence, NULL);
-
   gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
 }
 
@@ -166,12 +163,18 @@ static void
 set_sentence (PpFindingRow *self,
               const char   *text)
 {
+  g_autofree char *show_me = NULL, *i_know = NULL, *speak = NULL;
+
   if (g_str_equal (gtk_label_get_text (self->sentence), text))
     return;
   gtk_label_set_text (self->sentence, text);
-  name_button (self->show_me, _("Show me where"), text);
-  name_button (self->i_know, _("I know, keep this quiet"), text);
-  name_button (self->speak, _("Let it speak again"), text);
+  /* Translators: what a button does, then the sentence of the finding. */
+  show_me = g_strdup_printf (_("Show me where: %s"), text);
+  i_know = g_strdup_printf (_("I know, keep this quiet: %s"), text);
+  speak = g_strdup_printf (_("Let it speak again: %s"), text);
+  name_button (self->show_me, show_me);
+  name_button (self->i_know, i_know);
+  name_button (self->speak, speak);
 }
 
 void

@@ -102,12 +102,8 @@ show_title (PpWindow *self)
 
 static void
 show_step (GtkWidget  *button,
-           const char *label,
-           const char *named,
-           const char *bare)
+           const char *text)
 {
-  g_autofree char *text = label != NULL ? g_strconcat (named, ": ", label, NULL) : g_strdup (bare);
-
   if (g_strcmp0 (text, gtk_widget_get_tooltip_text (button)) == 0)
     return;
   gtk_widget_set_tooltip_text (button, text);
@@ -117,8 +113,16 @@ show_step (GtkWidget  *button,
 static void
 show_history (PpWindow *self)
 {
-  show_step (self->undo, pp_document_get_undo (self->document), _("Undo"), _("Nothing to undo"));
-  show_step (self->redo, pp_document_get_redo (self->document), _("Redo"), _("Nothing to redo"));
+  const char *back = pp_document_get_undo (self->document);
+  const char *forth = pp_document_get_redo (self->document);
+  /* Translators: an act by its name: "Undo: Move oxeye" */
+  g_autofree char *undo = back != NULL ? g_strdup_printf (_("Undo: %s"), back)
+                                       : g_strdup (_("Nothing to undo"));
+  g_autofree char *redo = forth != NULL ? g_strdup_printf (_("Redo: %s"), forth)
+                                        : g_strdup (_("Nothing to redo"));
+
+  show_step (self->undo, undo);
+  show_step (self->redo, redo);
 }
 
 static void
