@@ -11,8 +11,8 @@
 #include "desk/card-piece.h"
 #include "desk/card-pieces.h"
 #include "desk/card-wire.h"
-#include "desk/figure-entry.h"
 #include "desk/template.h"
+#include "desk/typing.h"
 #include "panel/i18n.h"
 
 struct _PpCard
@@ -59,13 +59,9 @@ finish_typing (PpCard *self)
 {
   GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
   GtkWidget *focus = root != NULL ? gtk_root_get_focus (root) : NULL;
-  GtkWidget *entry;
 
-  if (focus == NULL || !gtk_widget_is_ancestor (focus, GTK_WIDGET (self)))
-    return;
-  entry = gtk_widget_get_ancestor (focus, PP_TYPE_FIGURE_ENTRY);
-  if (entry != NULL)
-    pp_figure_entry_commit (PP_FIGURE_ENTRY (entry));
+  if (focus != NULL && gtk_widget_is_ancestor (focus, GTK_WIDGET (self)))
+    pp_typing_finish (root);
 }
 
 static void

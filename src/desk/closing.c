@@ -9,6 +9,7 @@
 #include "desk/ask.h"
 #include "desk/file-state.h"
 #include "desk/saving.h"
+#include "desk/typing.h"
 #include "panel/i18n.h"
 
 /* Takes over `task`. */
@@ -21,12 +22,28 @@ end (GTask    *task,
   g_object_unref (task);
 }
 
+static gboolean
+has_changes (PpWindow *window)
+{
+  PpDocument *document = pp_window_get_document (window);
+
+  return document != NULL && !pp_document_is_saved (document);
+}
+
+static void ask_to_save (GTask *task);
+
+/* The panel may have been changed while it was being written. */
 static void
 saved_cb (GObject      *source,
           GAsyncResult *result,
           gpointer      data)
 {
-  end (data, pp_saving_run_finish (result));
+  gboolean is_saved = pp_saving_run_finish (result);
+
+  if (is_saved && has_changes (PP_WINDOW (source)))
+    ask_to_save (data);
+  else
+    end (data, is_saved);
 }
 
 static void
@@ -59,14 +76,6 @@ ask_to_save (GTask *task)
   pp_ask (GTK_WINDOW (window), &ask, asked_cb, task);
 }
 
-static gboolean
-has_changes (PpWindow *window)
-{
-  PpDocument *document = pp_window_get_document (window);
-
-  return document != NULL && !pp_document_is_saved (document);
-}
-
 static void
 waited_cb (GObject      *source,
            GAsyncResult *result,
@@ -87,6 +96,7 @@ pp_closing_ask_async (PpWindow            *window,
 {
   GTask *task = g_task_new (window, NULL, done, data);
 
+  pp_typing_finish (GTK_ROOT (window));
   pp_file_state_of (window)->is_asking = TRUE;
   pp_saving_wait_async (window, waited_cb, task);
 }
@@ -112,6 +122,7 @@ close_request_cb (GtkWindow *window,
 {
   PpFileState *state = pp_file_state_of (PP_WINDOW (window));
 
+  pp_typing_finish (GTK_ROOT (window));
   if (!state->is_saving && !state->is_asking && !has_changes (PP_WINDOW (window)))
     return FALSE;
   if (!state->is_asking)

@@ -12,6 +12,7 @@
 #include "desk/outside-change.h"
 #include "desk/print.h"
 #include "desk/saving.h"
+#include "desk/typing.h"
 
 static void
 open_cb (GSimpleAction *action,
@@ -34,6 +35,7 @@ save_cb (GSimpleAction *action,
          GVariant      *parameter,
          gpointer       window)
 {
+  pp_typing_finish (window);
   pp_saving_run_async (window, FALSE, saved_cb, NULL);
 }
 
@@ -42,6 +44,7 @@ save_as_cb (GSimpleAction *action,
             GVariant      *parameter,
             gpointer       window)
 {
+  pp_typing_finish (window);
   pp_saving_run_async (window, TRUE, saved_cb, NULL);
 }
 
@@ -50,6 +53,7 @@ export_sheets_cb (GSimpleAction *action,
                   GVariant      *parameter,
                   gpointer       window)
 {
+  pp_typing_finish (window);
   pp_exporting_sheets (window);
 }
 
@@ -58,6 +62,7 @@ export_picture_cb (GSimpleAction *action,
                    GVariant      *parameter,
                    gpointer       window)
 {
+  pp_typing_finish (window);
   pp_exporting_picture (window);
 }
 
@@ -66,6 +71,7 @@ print_cb (GSimpleAction *action,
           GVariant      *parameter,
           gpointer       window)
 {
+  pp_typing_finish (window);
   pp_print_run (window);
 }
 

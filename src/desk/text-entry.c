@@ -23,22 +23,10 @@ get_text (PpTextEntry *self)
 }
 
 static void
-commit (PpTextEntry *self)
-{
-  g_autofree char *words = g_strstrip (g_strdup (get_text (self)));
-
-  if (g_str_equal (words, self->words))
-    return;
-  g_free (self->words);
-  self->words = g_strdup (words);
-  g_signal_emit (self, committed, 0, words);
-}
-
-static void
 leave_cb (GtkEventController *controller,
           PpTextEntry        *self)
 {
-  commit (self);
+  pp_text_entry_commit (self);
 }
 
 static gboolean
@@ -73,7 +61,7 @@ pp_text_entry_init (PpTextEntry *self)
   GtkEventController *keys = gtk_event_controller_key_new ();
 
   self->words = g_strdup ("");
-  g_signal_connect (self, "activate", G_CALLBACK (commit), NULL);
+  g_signal_connect (self, "activate", G_CALLBACK (pp_text_entry_commit), NULL);
   g_signal_connect (focus, "leave", G_CALLBACK (leave_cb), self);
   gtk_widget_add_controller (GTK_WIDGET (self), focus);
   gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
@@ -92,6 +80,21 @@ pp_text_entry_set_words (PpTextEntry *self,
   g_free (self->words);
   self->words = g_strdup (words);
   pp_text_entry_put_back (self);
+}
+
+void
+pp_text_entry_commit (PpTextEntry *self)
+{
+  g_autofree char *words = NULL;
+
+  g_return_if_fail (PP_IS_TEXT_ENTRY (self));
+
+  words = g_strstrip (g_strdup (get_text (self)));
+  if (g_str_equal (words, self->words))
+    return;
+  g_free (self->words);
+  self->words = g_strdup (words);
+  g_signal_emit (self, committed, 0, words);
 }
 
 gboolean

@@ -17,6 +17,8 @@ G_DECLARE_FINAL_TYPE (PpTextEntry, pp_text_entry, PP, TEXT_ENTRY, GtkEntry)
 /* Commits nothing. What the maker is typing stays if the text is the one the field has. */
 void pp_text_entry_set_words (PpTextEntry *self,
                               const char  *words);
+/* Takes what is typed now, as when the field is left. */
+void pp_text_entry_commit    (PpTextEntry *self);
 /* Shows the text it had; TRUE if another one stood there. */
 gboolean pp_text_entry_put_back (PpTextEntry *self);
 
