@@ -8,6 +8,7 @@
 # they are about. Where they point is held against what they are about.
 # Usage: findings.py PROGRAM [FIRST SEED] [NUMBER OF PANELS] [away]
 import copy
+import math
 import random
 import sys
 import tempfile
@@ -54,9 +55,19 @@ def places_of(asked, name):
         yield from ((h['x'], h['y']) for h in asked.ends)
         hook = asked.check['concealment']['hung']['hook']
         yield from [hook] if hook else []
-    if name in ('hook', 'adhesive') or name in asked.tray:
+    unplaced = name in asked.tray and all(p.piece['id'] != name for p in asked.stack)
+    if name in ('hook', 'adhesive') or unplaced:
         yield from asked.area.exterior.coords
         yield from places_of(asked, 'wire') if asked.wire and name == 'hook' else []
+
+
+def judge_bare_wire(asked, place):
+    """The middle of the longest stretch in view."""
+    bare = [s for s in asked.check['concealment']['hung']['exposed'] if not s['beyond']]
+    most = max(s['length'] for s in bare)
+    middles = [[(a + b) / 2 for a, b in zip(s['from'], s['to'])] for s in bare
+               if s['length'] >= most - TIE]
+    yield f'wire-shows at {place}', min(math.dist(place, m) for m in middles) < SLACK, True
 
 
 def judge_places(asked):
@@ -65,6 +76,9 @@ def judge_places(asked):
     centres.update({name: (h['x'], h['y']) for name, h in asked.holes.items()})
     for finding in asked.check['findings']:
         about, (x, y) = finding['about'], finding['at']
+        if finding['code'] == 'wire-shows':
+            yield from judge_bare_wire(asked, finding['at'])
+            continue
         if finding['code'] in BETWEEN:
             around = [*about, *(p.pocket for p in asked.stack if p.id in about)]
         elif about[0] in centres:

@@ -7,7 +7,6 @@
 # of cells, where a tie is broken by left and right.
 # Usage: properties.py PROGRAM [FIRST SEED] [NUMBER OF PANELS]
 import copy
-import json
 import math
 import random
 import re

@@ -13,7 +13,6 @@ import tempfile
 
 from report import Asker, Report
 from sides import hole, of, part, plain, put, rectangle, tile, wired
-from stacks import ring
 
 GRAVITY = 9.80665
 FINE = 1e-7        # relative, where arithmetic alone is between
