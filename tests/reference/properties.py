@@ -283,6 +283,46 @@ def own_frames(panel, ask):
     yield from alike(ask(other), ask(panel))
 
 
+def without_plan(check):
+    check = copy.deepcopy(check)
+    for key in ('steps', 'mixes', 'placed_by', 'lower_bound', 'optimal'):
+        del check['order'][key]
+    return check
+
+
+def apart(panel, ask):
+    """Which of two neighbours in the stack is first is no matter, if they lie apart."""
+    pieces = {piece['id']: piece for piece in panel['tray']}
+    stack = [Laid(p, pieces[p['piece']]) for p in panel['placements']]
+    for k, (one, two) in enumerate(zip(stack, stack[1:])):
+        if one.shape.distance(two.shape) > 1:
+            break
+    else:
+        return
+    other = copy.deepcopy(panel)
+    other['placements'][k:k + 2] = other['placements'][k:k + 2][::-1]
+    before, after = (copy.deepcopy(without_plan(ask(p))) for p in (panel, other))
+    for check in (before, after):
+        check['placements'].sort(key=lambda p: p['id'])
+        for group in check['groups']:
+            group['placements'].sort()
+        check['groups'].sort(key=lambda g: g['placements'])
+    yield from alike(after, before)
+
+
+def glued(panel, ask):
+    """What is done is left out of the plan and changes nothing else."""
+    done = copy.deepcopy(panel)
+    done['wire']['knotted_at'] = '2026-05-02T10:00:00+01:00'
+    for placement in done['placements']:
+        placement['glued_at'] = '2026-05-02T10:30:00+01:00'
+    after = ask(done)
+    for key, value in (('steps', []), ('mixes', []), ('placed_by', 0), ('lower_bound', 0),
+                       ('optimal', True)):
+        yield key, after['order'][key], value
+    yield from alike(without_plan(after), without_plan(ask(panel)))
+
+
 def weightless(panel):
     panel = copy.deepcopy(panel)
     panel['adhesive'] = {'density': 1e-9}
@@ -347,7 +387,7 @@ def heavier(panel, ask):
 
 
 PROPERTIES = [mirror, free_outline, translation, members, units, ids, quiet, turned_wire,
-              own_frames, one_more, clearer, heavier]
+              own_frames, apart, glued, one_more, clearer, heavier]
 
 
 class Anew(Asker):
