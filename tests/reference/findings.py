@@ -8,10 +8,14 @@
 # they are about. Where they point is held against what they are about.
 # Usage: findings.py PROGRAM [FIRST SEED] [NUMBER OF PANELS] [away]
 import copy
+import json
 import math
+import pathlib
 import random
 import sys
 import tempfile
+
+import jsonschema
 
 import conceal
 import glass
@@ -28,6 +32,10 @@ BESIDE, AWAY = (0.9 * TIE, 1.1 * TIE), (-1e-3, 0, 1e-3)
 DRAWN = (0, 2 * CURVE)    # a hole cut out of an insert is a polygon
 SLACK = 1e-6       # mm, of a place
 BETWEEN = {'even-group', 'hole-hole', 'stem-thick', 'stem-astray', 'stem-short'}
+NEVER = ('transmittance', 'utilisation', 'friction', 'lower bound')    # words on screen
+DATA = pathlib.Path(__file__).resolve().parents[2] / 'data'
+SCHEMA = jsonschema.Draft202012Validator(
+    json.loads((DATA / 'petalpane-check.schema.json').read_text('utf-8')))
 SPREAD = {'knot_share': [0, 0.4, 0.8, 1], 'tilt': [0, 9, 60],
           'lean': [0, 1, 3], 'exposed_caution': [0, 5, 60], 'exposed_fault': [0, 10, 90],
           'joint_share': [0, 0.3, 0.7], 'squeeze': [0.05, 2], 'slope': [0, 4, 30],
@@ -93,8 +101,10 @@ def judge_places(asked):
 
 def judge(panel, check):
     asked = Asked(panel, check)
-    strange = {f['code'] for f in check['findings']} - CODES
-    yield 'codes', strange, set()
+    yield 'schema', [error.message for error in SCHEMA.iter_errors(check)], []
+    yield 'codes', {f['code'] for f in check['findings']} - CODES, set()
+    yield 'words', [f['text'] for f in check['findings']
+                    if any(word in f['text'].lower() for word in NEVER)], []
     yield from judge_findings(panel, check, list(demanded(asked)), CODES)
     yield from judge_places(asked)
 
@@ -107,8 +117,9 @@ def mute(panel, check, rand=None):
         about = finding['about'][::-1]
         if rand is None or rand.random() < 0.5:
             panel['quiet'].append({'code': finding['code'], 'about': about})
-        elif rand.random() < 0.3 and len(about) > 1:
-            panel['quiet'].append({'code': finding['code'], 'about': about[1:]})
+        elif rand.random() < 0.6:
+            others = [about + ['adhesive'], about[1:] or ['hook']]
+            panel['quiet'].append({'code': finding['code'], 'about': rand.choice(others)})
     return panel
 
 
