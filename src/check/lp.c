@@ -12,6 +12,8 @@
  */
 #include "check/lp.h"
 
+#include "check/lp-scan.h"
+
 #include <math.h>
 
 /* mm: a point broken by less than this is met. Far under PP_LP_OPTIMUM, far over the rounding of
@@ -140,27 +142,17 @@ typedef struct
   const double *y;
   const double *h;
   guint         n;
+  guint         passes; /* over all of them, so far */
 } Points;
 
 /* The greatest h - a·x - b·y, and which point it is. */
 static double
-highest (const Points *points,
-         Slope         s,
-         guint        *which)
+highest (Points *points,
+         Slope   s,
+         guint  *which)
 {
-  double greatest = -INFINITY;
-
-  for (guint i = 0; i < points->n; i++)
-    {
-      double over = points->h[i] - s.a * points->x[i] - s.b * points->y[i];
-
-      if (over > greatest)
-        {
-          greatest = over;
-          *which = i;
-        }
-    }
-  return greatest;
+  points->passes++;
+  return pp_lp_scan (points->x, points->y, points->h, points->n, s.a, s.b, which);
 }
 
 /* The working set as seen on the plane of point k: the slopes at which each earlier point is not
@@ -192,10 +184,11 @@ is_working (GArray *working,
   return FALSE;
 }
 
+/* `working` gets the points that were met on the way. */
 static double
-find_least_c (const Points *points)
+find_least_c (Points *points,
+              GArray *working)
 {
-  g_autoptr (GArray) working = g_array_new (FALSE, FALSE, sizeof (guint));
   Slope s = { 0, 0 };
   double c = -INFINITY;
   double least_top = INFINITY;
@@ -214,28 +207,56 @@ find_least_c (const Points *points)
     }
 }
 
-/* The slope nearest to level at which no point stands more than c above its plane. */
+/* The slope nearest to level among those that the planes so far and one more leave. */
 static Slope
-find_least_slope (const Points *points,
-                  double        c)
+move_to (GArray   *planes,
+         HalfPlane plane)
 {
-  g_autoptr (GArray) working = g_array_new (FALSE, FALSE, sizeof (guint));
+  Line line = clipped_line (&plane, (const HalfPlane *) planes->data, planes->len);
+
+  g_array_append_val (planes, plane);
+  return point_on (&line, 0);
+}
+
+static HalfPlane
+half_plane_of (const Points *points,
+               guint         k,
+               double        c)
+{
+  return (HalfPlane) { points->x[k], points->y[k], points->h[k] - c };
+}
+
+/* The slope nearest to level at which no point stands more than c above its plane, and the highest
+ * there. Those that mattered for c, `working`, are most of those that matter here. */
+static Slope
+find_least_slope (Points *points,
+                  GArray *working,
+                  double  c,
+                  double *top)
+{
   g_autoptr (GArray) planes = g_array_new (FALSE, FALSE, sizeof (HalfPlane));
+  g_autoptr (GArray) met = g_array_new (FALSE, FALSE, sizeof (guint));
   Slope s = { 0, 0 };
 
+  for (guint i = 0; i < working->len; i++)
+    {
+      HalfPlane plane = half_plane_of (points, g_array_index (working, guint, i), c);
+
+      if (excess (&plane, s) > ENOUGH)
+        {
+          s = move_to (planes, plane);
+          g_array_append_val (met, g_array_index (working, guint, i));
+        }
+    }
   for (;;)
     {
       guint k = 0;
-      HalfPlane plane;
-      Line line;
 
-      if (highest (points, s, &k) <= c + ENOUGH || is_working (working, k))
+      *top = highest (points, s, &k);
+      if (*top <= c + ENOUGH || is_working (met, k))
         return s;
-      plane = (HalfPlane) { points->x[k], points->y[k], points->h[k] - c };
-      line = clipped_line (&plane, (const HalfPlane *) planes->data, planes->len);
-      s = point_on (&line, 0);
-      g_array_append_val (working, k);
-      g_array_append_val (planes, plane);
+      s = move_to (planes, half_plane_of (points, k, c));
+      g_array_append_val (met, k);
     }
 }
 
@@ -243,13 +264,18 @@ PpPlane
 pp_lp_lowest_plane (const double *x,
                     const double *y,
                     const double *h,
-                    guint         n)
+                    guint         n,
+                    guint        *passes)
 {
-  const Points points = { x, y, h, n };
+  Points points = { x, y, h, n, 0 };
+  g_autoptr (GArray) working = g_array_new (FALSE, FALSE, sizeof (guint));
+  double least, top;
   Slope s;
-  guint which;
 
   g_return_val_if_fail (n > 0, ((PpPlane) { 0, 0, 0 }));
-  s = find_least_slope (&points, find_least_c (&points) + PP_LP_OPTIMUM);
-  return (PpPlane) { s.a, s.b, highest (&points, s, &which) };
+  least = find_least_c (&points, working);
+  s = find_least_slope (&points, working, least + PP_LP_OPTIMUM, &top);
+  if (passes != NULL)
+    *passes = points.passes;
+  return (PpPlane) { s.a, s.b, top };
 }

@@ -45,7 +45,7 @@ lowest_plane (const PpBed *bed)
 
   for (guint k = 0; k < bed->n; k++)
     h[k] = bed->below[k] - bed->underside[k];
-  return pp_lp_lowest_plane (bed->x, bed->y, h, bed->n);
+  return pp_lp_lowest_plane (bed->x, bed->y, h, bed->n, NULL);
 }
 
 static gboolean

@@ -44,7 +44,7 @@ static void
 test_case (gconstpointer data)
 {
   const Case *row = data;
-  PpPlane plane = pp_lp_lowest_plane (row->x, row->y, row->h, row->n);
+  PpPlane plane = pp_lp_lowest_plane (row->x, row->y, row->h, row->n, NULL);
 
   g_assert_cmpfloat_with_epsilon (plane.a, row->plane.a, 1e-8);
   g_assert_cmpfloat_with_epsilon (plane.b, row->plane.b, 1e-8);
@@ -87,7 +87,7 @@ test_brute (void)
           y[i] = 0.5 * g_rand_int_range (rand, -60, 90);
           h[i] = bend * x[i] * y[i] + g_rand_double (rand) * (k % 3);
         }
-      plane = pp_lp_lowest_plane (x, y, h, n);
+      plane = pp_lp_lowest_plane (x, y, h, n, NULL);
       g_assert_cmpfloat_with_epsilon (plane.c, lowest_c (x, y, h, n, plane.a, plane.b), 1e-12);
       for (int i = -40; i <= 40; i++)
         for (int j = -40; j <= 40; j++)
@@ -116,7 +116,7 @@ test_needles (void)
   h[0] += 1;    /* (-30, -25) */
   h[59] += 1;   /* (29, -25) */
   h[2940] += 1; /* (-30, 24) */
-  plane = pp_lp_lowest_plane (x, y, h, MANY);
+  plane = pp_lp_lowest_plane (x, y, h, MANY, NULL);
   /* About the centre the lowest plane goes through the two ends of the long diagonal; across it
    * the rest of the ground leaves it free, so it lies as level as the third lets it. */
   g_assert_cmpfloat_with_epsilon (29 * plane.a - 25 * plane.b + plane.c, h[59], 2e-9);

@@ -1,0 +1,29 @@
+/* meadow.h: invented panels of any number of pieces, and what measuring needs.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "panel/edit.h"
+
+G_BEGIN_DECLS
+
+/* `n` pieces of the estuary sample strewn by dice of a fixed seed over as much glass as gives each
+ * the same room, on a wire; each time the same. (transfer full) */
+PpPanel *meadow_new         (guint    n);
+/* One of its pieces somewhere within 9 mm either way of where it lay. (transfer full) */
+PpPanel *meadow_drag        (const PpPanel *panel,
+                             GRand         *dice);
+
+/* ms of processor time that this process has taken. */
+double   bench_now          (void);
+/* Sorts `values`. */
+double   bench_median       (double  *values,
+                             guint    n);
+/* A line of the table: what, figure, aim. */
+void     bench_say          (const char *what,
+                             double      figure,
+                             const char *unit,
+                             const char *aim);
+
+G_END_DECLS
