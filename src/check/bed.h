@@ -11,17 +11,27 @@
 
 G_BEGIN_DECLS
 
+/* Cells beside each other in a row: those of the bed from the first on lie in columns from i0. */
+typedef struct
+{
+  int   j;
+  int   i0;
+  guint first;
+  guint n;
+} PpBedRun;
+
 typedef struct
 {
   const PpBody *body;
   guint         n;         /* cells with support */
-  int          *i;         /* column and row of each */
-  int          *j;
   double       *x;         /* centre less the body's centroid, mm */
   double       *y;
-  double       *underside; /* u, level */
   double       *below;     /* H */
+  double       *h;         /* H - u, u being the underside, level */
+  double       *gap;       /* to the piece at rest; set by settling */
   PpOwner      *owner;
+  guint         n_runs;
+  PpBedRun     *runs;      /* row by row, in each from the left */
 } PpBed;
 
 /* `index` of the body in the scene: a stem in a pocket finds the bare background there. */

@@ -11,217 +11,324 @@
 
 #include "check/distance.h"
 #include "check/finding.h"
+#include "check/loops.h"
+
+#include <string.h>
 
 #define NOT_FILLABLE G_MAXUINT
-#define NO_REGION G_MAXUINT
-#define NEVER ((double) -INFINITY)
 
 #define CELL_AREA (PP_CELL * PP_CELL)
 #define MM3_PER_ML 1000.0
 
+/* Fillable cells beside each other in a row, column i0 to i1 - 1 of the grid. */
+typedef struct
+{
+  int   row;
+  int   i0;
+  int   i1;
+  guint first; /* in the bed */
+  guint root;  /* an earlier run of the same region, or itself */
+  int   squared; /* of a root: the region's greatest */
+} Run;
+
 typedef struct
 {
   const PpBed *bed;
-  const PpRest *rest;
   double  bond;    /* mm */
   int     i0;      /* column and row of the grid's first cell */
   int     j0;
   int     width;
   int     height;
   guint  *cell;    /* of each square: its cell in the bed, or NOT_FILLABLE */
-  int    *squared; /* in cells: distance to the nearest that is not fillable */
-  guint  *region;  /* or NO_REGION */
-  GArray *diameters; /* double, of each region's dabs; 0: it takes none */
+  int    *squared; /* in cells: distance to the nearest that is not fillable, as far as it matters */
+  GArray *runs;    /* Run */
 } Ground;
 
-/* Where a dab may be centred. */
+/* Where dabs may be centred, row by row from the top, each from the left. */
 typedef struct
 {
-  gsize  at;       /* in the grid */
-  double diameter;
-  double score;    /* the greatest is taken next, one that is NEVER not at all */
-} Place;
-
-static double
-gap_of (const Ground *self,
-        guint         k)
-{
-  return pp_bed_gap (self->bed, &self->rest->plane, k);
-}
+  guint   n;
+  guint  *cell;     /* in the bed */
+  double *x;        /* mm from the centre of mass */
+  double *y;
+  double *diameter;
+  double *score;    /* mm²; PP_LOOP_NEVER: not at all */
+} Places;
 
 static double
 glue_in_cell (const Ground *self,
               guint         k)
 {
-  return (gap_of (self, k) + self->bond) * CELL_AREA / MM3_PER_ML;
+  return (self->bed->gap[k] + self->bond) * CELL_AREA / MM3_PER_ML;
 }
 
+static gsize
+square_at (const Ground *self,
+           int           column,
+           int           row)
+{
+  return (gsize) row * (gsize) self->width + (gsize) column;
+}
+
+/* The fillable stretches of a run of the bed. */
 static void
-find_fillable (Ground *self,
-               double  fill_gap)
+part_run (Ground         *self,
+          const PpBedRun *of,
+          double          fill_gap)
 {
   const PpBed *bed = self->bed;
-  gsize n = (gsize) self->width * (gsize) self->height;
-  g_autofree gboolean *full = g_new0 (gboolean, n);
+  gboolean runs_on = FALSE;
 
-  self->cell = g_new (guint, n);
-  for (gsize at = 0; at < n; at++)
-    self->cell[at] = NOT_FILLABLE;
-  for (guint k = 0; k < bed->n; k++)
+  for (guint k = of->first; k < of->first + of->n; k++)
     {
-      gsize at = (gsize) (bed->j[k] - self->j0) * (gsize) self->width
-                 + (gsize) (bed->i[k] - self->i0);
+      int column = of->i0 - self->i0 + (int) (k - of->first);
 
-      if (pp_owner_kind (bed->owner[k]) == PP_OWNER_KNOT || pp_is_over (gap_of (self, k), fill_gap))
-        continue;
-      self->cell[at] = k;
-      full[at] = TRUE;
+      if (pp_is_over (bed->gap[k], fill_gap) || pp_owner_kind (bed->owner[k]) == PP_OWNER_KNOT)
+        {
+          runs_on = FALSE;
+          continue;
+        }
+      if (!runs_on)
+        {
+          Run run = { of->j - self->j0, column, column, k, self->runs->len, 0 };
+
+          g_array_append_val (self->runs, run);
+        }
+      g_array_index (self->runs, Run, self->runs->len - 1).i1++;
+      runs_on = TRUE;
     }
-  self->squared = pp_distance_squared (full, self->width, self->height);
 }
 
-/* Marks all that hangs together with square `start`, and gives the greatest squared distance. */
-static int
-flood (Ground *self,
-       gsize   start,
-       guint   region,
-       GArray *waiting)
+static guint
+find_root (GArray *runs,
+           guint   r)
 {
-  const gsize width = (gsize) self->width;
-  int greatest = 0;
-
-  self->region[start] = region;
-  g_array_append_val (waiting, start);
-  while (waiting->len > 0)
-    {
-      gsize at = g_array_index (waiting, gsize, waiting->len - 1);
-      const gsize beside[] = { at - width, at - 1, at + 1, at + width };
-
-      g_array_set_size (waiting, waiting->len - 1);
-      greatest = MAX (greatest, self->squared[at]);
-      for (guint s = 0; s < G_N_ELEMENTS (beside); s++)
-        if (self->cell[beside[s]] != NOT_FILLABLE && self->region[beside[s]] == NO_REGION)
-          {
-            self->region[beside[s]] = region;
-            g_array_append_val (waiting, beside[s]);
-          }
-    }
-  return greatest;
+  while (g_array_index (runs, Run, r).root != r)
+    r = g_array_index (runs, Run, r).root = g_array_index (runs, Run,
+                                                           g_array_index (runs, Run, r).root).root;
+  return r;
 }
 
 static void
-find_regions (Ground *self,
-              double  dab)
+join_runs (GArray *runs,
+           guint   a,
+           guint   b)
+{
+  guint p = find_root (runs, a), q = find_root (runs, b);
+
+  g_array_index (runs, Run, MAX (p, q)).root = MIN (p, q);
+}
+
+/* Runs hang together that share a side, or that the bed parted where nothing parts them. */
+static void
+find_regions (GArray *runs)
+{
+  guint above = 0;
+
+  for (guint r = 0; r < runs->len; r++)
+    {
+      const Run *run = &g_array_index (runs, Run, r);
+      const Run *other;
+
+      if (r > 0 && run[-1].row == run->row && run[-1].i1 == run->i0)
+        join_runs (runs, r - 1, r);
+      for (; above < r; above++)
+        {
+          other = &g_array_index (runs, Run, above);
+          if (other->row > run->row - 1 || (other->row == run->row - 1 && other->i1 > run->i0))
+            break;
+        }
+      for (guint o = above; o < r; o++)
+        {
+          other = &g_array_index (runs, Run, o);
+          if (other->row != run->row - 1 || other->i0 >= run->i1)
+            break;
+          join_runs (runs, o, r);
+        }
+    }
+}
+
+static void
+measure_distances (Ground *self,
+                   double  dab)
 {
   gsize n = (gsize) self->width * (gsize) self->height;
-  g_autoptr (GArray) waiting = g_array_new (FALSE, FALSE, sizeof (gsize));
+  g_autofree guint8 *full = g_new0 (guint8, n);
+  double enough = fmin (ceil (dab / 2 / PP_CELL), G_MAXINT);
 
-  self->region = g_new (guint, n);
-  self->diameters = g_array_new (FALSE, FALSE, sizeof (double));
-  for (gsize at = 0; at < n; at++)
-    self->region[at] = NO_REGION;
-  for (gsize at = 0; at < n; at++)
-    if (self->cell[at] != NOT_FILLABLE && self->region[at] == NO_REGION)
-      {
-        int squared = flood (self, at, self->diameters->len, waiting);
-        double diameter = fmin (dab, 2 * PP_CELL * sqrt (squared));
+  self->cell = g_new (guint, n);
+  memset (self->cell, 0xff, n * sizeof *self->cell); /* NOT_FILLABLE */
+  for (guint r = 0; r < self->runs->len; r++)
+    {
+      const Run *run = &g_array_index (self->runs, Run, r);
+      gsize at = square_at (self, run->i0, run->row);
 
-        g_array_append_val (self->diameters, diameter);
-      }
+      memset (full + at, 1, (gsize) (run->i1 - run->i0));
+      for (guint k = 0; k < (guint) (run->i1 - run->i0); k++)
+        self->cell[at + k] = run->first + k;
+    }
+  self->squared = pp_distance_squared (full, self->width, self->height, (int) enough);
+}
+
+static void
+find_greatest (Ground *self)
+{
+  for (guint r = 0; r < self->runs->len; r++)
+    {
+      const Run *run = &g_array_index (self->runs, Run, r);
+      const int *squared = self->squared + square_at (self, run->i0, run->row);
+      Run *root = &g_array_index (self->runs, Run, find_root (self->runs, r));
+
+      for (int i = 0; i < run->i1 - run->i0; i++)
+        root->squared = MAX (root->squared, squared[i]);
+    }
+}
+
+static double
+diameter_of (const Run *root,
+             double     dab)
+{
+  return fmin (dab, 2 * PP_CELL * sqrt (root->squared));
 }
 
 /* Regions too small for a dab take none, unless all are: then the largest do. */
-static void
-leave_out_small (Ground *self,
-                 double  small)
+static double
+find_least_diameter (const Ground *self,
+                     double        dab,
+                     double        small)
 {
-  double *diameters = (double *) self->diameters->data;
   double greatest = 0;
 
-  for (guint r = 0; r < self->diameters->len; r++)
-    greatest = fmax (greatest, diameters[r]);
-  for (guint r = 0; r < self->diameters->len; r++)
-    if (pp_is_under (diameters[r], fmin (small, greatest)))
-      diameters[r] = 0;
+  for (guint r = 0; r < self->runs->len; r++)
+    greatest = fmax (greatest, diameter_of (&g_array_index (self->runs, Run, r), dab));
+  return fmin (small, greatest);
 }
 
-/* Row by row from the top, each from the left. */
-static GArray *
-find_places (const Ground *self)
+/* The least squared distance that leaves room for a dab. */
+static int
+find_room (double diameter)
 {
-  GArray *places = g_array_new (FALSE, FALSE, sizeof (Place));
-  gsize n = (gsize) self->width * (gsize) self->height;
+  int least = (int) fmax (0, floor (pow ((diameter / 2 - PP_TIE) / PP_CELL, 2)) - 1);
 
-  for (gsize at = 0; at < n; at++)
-    {
-      Place place = { .at = at };
-
-      if (self->region[at] == NO_REGION)
-        continue;
-      place.diameter = g_array_index (self->diameters, double, self->region[at]);
-      if (place.diameter > 0
-          && !pp_is_under (PP_CELL * sqrt (self->squared[at]), place.diameter / 2))
-        g_array_append_val (places, place);
-    }
-  return places;
+  while (pp_is_under (PP_CELL * sqrt (least), diameter / 2))
+    least++;
+  return least;
 }
 
-/* Nearest to the centre of mass first; if any place is in contact, only those. */
 static void
-score_first (const Ground *self,
-             GArray       *places,
-             double        contact)
+places_init (Places *self,
+             guint   n)
 {
+  double *columns = g_new (double, 4 * (gsize) n + 1); /* all in one, which `x` owns */
+
+  *self = (Places) { 0, g_new (guint, n + 1), columns, columns + n, columns + 2 * (gsize) n,
+                     columns + 3 * (gsize) n };
+}
+
+static void
+places_clear (Places *self)
+{
+  g_free (self->cell);
+  g_free (self->x);
+}
+
+static void
+add_places (const Ground *self,
+            const Run    *run,
+            double        diameter,
+            Places       *places)
+{
+  const int *squared = self->squared + square_at (self, run->i0, run->row);
+  int least = find_room (diameter);
+
+  for (guint i = 0; i < (guint) (run->i1 - run->i0); i++)
+    {
+      guint p = places->n;
+
+      if (squared[i] < least)
+        continue;
+      places->cell[p] = run->first + i;
+      places->x[p] = self->bed->x[run->first + i];
+      places->y[p] = self->bed->y[run->first + i];
+      places->diameter[p] = diameter;
+      places->n++;
+    }
+}
+
+static void
+find_places (const Ground *self,
+             double        dab,
+             double        small,
+             Places       *places)
+{
+  double least = find_least_diameter (self, dab, small);
+
+  places_init (places, self->bed->n);
+  for (guint r = 0; r < self->runs->len; r++)
+    {
+      double diameter
+          = diameter_of (&g_array_index (self->runs, Run, find_root (self->runs, r)), dab);
+
+      if (diameter > 0 && !pp_is_under (diameter, least))
+        add_places (self, &g_array_index (self->runs, Run, r), diameter, places);
+    }
+}
+
+static double
+reach_of (const Places *places,
+          guint         p)
+{
+  return places->x[p] * places->x[p] + places->y[p] * places->y[p];
+}
+
+/* The nearest to the centre of mass; if any place is in contact, of those. FALSE without a place. */
+static gboolean
+pick_first (const Ground *self,
+            const Places *places,
+            double        contact,
+            guint        *which)
+{
+  const double *gap = self->bed->gap;
+  double least = INFINITY;
   gboolean any = FALSE;
 
-  for (guint p = 0; p < places->len && !any; p++)
-    any = !pp_is_over (gap_of (self, self->cell[g_array_index (places, Place, p).at]), contact);
-  for (guint p = 0; p < places->len; p++)
-    {
-      Place *place = &g_array_index (places, Place, p);
-      guint k = self->cell[place->at];
-
-      place->score = any && pp_is_over (gap_of (self, k), contact)
-                         ? NEVER
-                         : -hypot (self->bed->x[k], self->bed->y[k]);
-    }
+  for (guint p = 0; p < places->n && !any; p++)
+    any = !pp_is_over (gap[places->cell[p]], contact);
+  for (guint p = 0; p < places->n; p++)
+    if (!any || !pp_is_over (gap[places->cell[p]], contact))
+      least = MIN (least, reach_of (places, p));
+  least = (sqrt (least) + PP_TIE) * (sqrt (least) + PP_TIE);
+  for (guint p = 0; p < places->n; p++)
+    if (reach_of (places, p) <= least && (!any || !pp_is_over (gap[places->cell[p]], contact)))
+      {
+        *which = p;
+        return TRUE;
+      }
+  return FALSE;
 }
 
-static const Place *
-pick (GArray *places)
+/* The place that is farthest from its nearest dab, once one is laid at the place `laid`. FALSE if
+ * none is left. */
+static gboolean
+pick_next (const Places *places,
+           guint         laid,
+           guint        *which)
 {
-  double best = NEVER;
+  double best = pp_loop_farthest (places->x, places->y, places->diameter, places->n,
+                                  places->x[laid], places->y[laid], places->diameter[laid],
+                                  places->score);
+  double least;
 
-  for (guint p = 0; p < places->len; p++)
-    best = fmax (best, g_array_index (places, Place, p).score);
-  for (guint p = 0; best > NEVER && p < places->len; p++)
-    if (!pp_is_under (g_array_index (places, Place, p).score, best))
-      return &g_array_index (places, Place, p);
-  return NULL;
-}
-
-/* From the first dab on a place scores by its distance from the nearest one. */
-static void
-score_next (const Ground *self,
-            GArray       *places,
-            Place         laid,
-            gboolean      is_first)
-{
-  guint k = self->cell[laid.at];
-
-  for (guint p = 0; p < places->len; p++)
-    {
-      Place *place = &g_array_index (places, Place, p);
-      guint l = self->cell[place->at];
-      double distance
-          = hypot (self->bed->x[l] - self->bed->x[k], self->bed->y[l] - self->bed->y[k]);
-
-      if (is_first)
-        place->score = INFINITY;
-      if (pp_is_under (distance, (laid.diameter + place->diameter) / 2))
-        place->score = NEVER;
-      place->score = fmin (place->score, distance);
-    }
+  if (best <= PP_LOOP_NEVER)
+    return FALSE;
+  least = fmax (0, sqrt (best) - PP_TIE);
+  for (guint p = 0; p < places->n; p++)
+    if (places->score[p] >= least * least)
+      {
+        *which = p;
+        return TRUE;
+      }
+  g_return_val_if_reached (FALSE);
 }
 
 /* ml that the fillable gap holds within `radius` of a square. */
@@ -248,18 +355,23 @@ glue_around (const Ground *self,
 static PpDab
 make_dab (const Ground  *self,
           const PpPanel *panel,
-          const Place   *place)
+          const Places  *places,
+          guint          place)
 {
-  guint k = self->cell[place->at];
-  double glue = glue_around (self, place->at, place->diameter / 2);
+  const PpBed *bed = self->bed;
+  guint k = places->cell[place];
+  PpPoint at = { bed->x[k] + bed->body->centroid.x, bed->y[k] + bed->body->centroid.y };
+  int i = pp_cell_at (at.x), j = pp_cell_at (at.y);
+  double glue = glue_around (self, square_at (self, i - self->i0, j - self->j0),
+                             places->diameter[place] / 2);
 
   return (PpDab) {
-    .at = { pp_cell_centre (self->bed->i[k]), pp_cell_centre (self->bed->j[k]) },
-    .diameter = place->diameter,
+    .at = { pp_cell_centre (i), pp_cell_centre (j) },
+    .diameter = places->diameter[place],
     .volume = fmax (pp_panel_get_limit (panel, PP_LIMIT_DAB_LEAST),
                     pp_panel_get_limit (panel, PP_LIMIT_WASTE) * glue),
-    .underside = gap_of (self, k) + self->bed->below[k],
-    .owner = self->bed->owner[k],
+    .underside = bed->gap[k] + bed->below[k],
+    .owner = bed->owner[k],
   };
 }
 
@@ -268,30 +380,36 @@ set_dabs (const Ground  *self,
           const PpPanel *panel,
           PpJoint       *joint)
 {
-  g_autoptr (GArray) places = find_places (self);
-  const Place *place;
+  Places places;
+  guint place = 0;
+  gboolean found;
 
-  score_first (self, places, pp_panel_get_limit (panel, PP_LIMIT_CONTACT));
-  while (joint->n_places < PP_MAX_DABS && (place = pick (places)) != NULL)
+  find_places (self, pp_panel_get_limit (panel, PP_LIMIT_DAB),
+               pp_panel_get_limit (panel, PP_LIMIT_DAB_SMALL), &places);
+  for (guint p = 0; p < places.n; p++)
+    places.score[p] = PP_LOOP_FAR;
+  found = pick_first (self, &places, pp_panel_get_limit (panel, PP_LIMIT_CONTACT), &place);
+  while (found)
     {
-      joint->places[joint->n_places] = make_dab (self, panel, place);
-      score_next (self, places, *place, joint->n_places == 0);
-      joint->n_places++;
+      joint->places[joint->n_places++] = make_dab (self, panel, &places, place);
+      found = joint->n_places < PP_MAX_DABS && pick_next (&places, place, &place);
     }
+  places_clear (&places);
 }
 
 static void
 sum_up (const Ground *self,
         PpJoint      *joint)
 {
-  gsize n = (gsize) self->width * (gsize) self->height;
+  for (guint r = 0; r < self->runs->len; r++)
+    {
+      const Run *run = &g_array_index (self->runs, Run, r);
+      guint n = (guint) (run->i1 - run->i0);
 
-  for (gsize at = 0; at < n; at++)
-    if (self->cell[at] != NOT_FILLABLE)
-      {
-        joint->area += CELL_AREA;
-        joint->capacity += glue_in_cell (self, self->cell[at]);
-      }
+      joint->area += CELL_AREA * n;
+      for (guint k = run->first; k < run->first + n; k++)
+        joint->capacity += glue_in_cell (self, k);
+    }
 }
 
 void
@@ -304,7 +422,6 @@ pp_joint_find_places (PpJoint       *self,
   PpCellBox box = bed->body->cells->box;
   Ground ground = {
     .bed = bed,
-    .rest = rest,
     .bond = pp_panel_get_limit (panel, PP_LIMIT_BOND),
     .i0 = box.i0 - 1,
     .j0 = box.j0 - 1,
@@ -315,13 +432,15 @@ pp_joint_find_places (PpJoint       *self,
   *self = (PpJoint) { .utilisation = NAN };
   if (rest->state == PP_STATE_FLOATS)
     return;
-  find_fillable (&ground, panel->adhesive->fill_gap);
-  find_regions (&ground, pp_panel_get_limit (panel, PP_LIMIT_DAB));
-  leave_out_small (&ground, pp_panel_get_limit (panel, PP_LIMIT_DAB_SMALL));
+  ground.runs = g_array_sized_new (FALSE, FALSE, sizeof (Run), bed->n_runs);
+  for (guint r = 0; r < bed->n_runs; r++)
+    part_run (&ground, &bed->runs[r], panel->adhesive->fill_gap);
+  find_regions (ground.runs);
+  measure_distances (&ground, pp_panel_get_limit (panel, PP_LIMIT_DAB));
+  find_greatest (&ground);
   sum_up (&ground, self);
   set_dabs (&ground, panel, self);
   g_free (ground.cell);
   g_free (ground.squared);
-  g_free (ground.region);
-  g_array_unref (ground.diameters);
+  g_array_unref (ground.runs);
 }

@@ -12,7 +12,7 @@
  */
 #include "check/lp.h"
 
-#include "check/lp-scan.h"
+#include "check/loops.h"
 
 #include <math.h>
 
@@ -152,7 +152,7 @@ highest (Points *points,
          guint  *which)
 {
   points->passes++;
-  return pp_lp_scan (points->x, points->y, points->h, points->n, s.a, s.b, which);
+  return pp_loop_highest (points->x, points->y, points->h, points->n, s.a, s.b, which);
 }
 
 /* The working set as seen on the plane of point k: the slopes at which each earlier point is not

@@ -4,6 +4,8 @@
  */
 #include "check/settle.h"
 
+#include "check/loops.h"
+
 #include "panel/tolerance.h"
 #include "shape/polygon.h"
 
@@ -31,21 +33,9 @@ pp_state_get_name (PpState state)
 static double
 level_height (const PpBed *bed)
 {
-  double greatest = -INFINITY;
+  guint which;
 
-  for (guint k = 0; k < bed->n; k++)
-    greatest = fmax (greatest, bed->below[k] - bed->underside[k]);
-  return greatest;
-}
-
-static PpPlane
-lowest_plane (const PpBed *bed)
-{
-  g_autofree double *h = g_new (double, bed->n);
-
-  for (guint k = 0; k < bed->n; k++)
-    h[k] = bed->below[k] - bed->underside[k];
-  return pp_lp_lowest_plane (bed->x, bed->y, h, bed->n, NULL);
+  return pp_loop_highest (bed->x, bed->y, bed->h, bed->n, 0, 0, &which);
 }
 
 static gboolean
@@ -73,22 +63,51 @@ add_owner (GArray *owners,
   g_array_append_val (owners, owner);
 }
 
-/* Contact cells: whose they are, and the hull of their centres. */
+/* The first and the last of a run's cells in contact, FALSE without any. */
+static gboolean
+find_ends (const PpBed    *bed,
+           const PpBedRun *run,
+           double          contact,
+           GArray         *owners,
+           guint           ends[2])
+{
+  gboolean any = FALSE;
+  PpOwner last = PP_OWNER_NOTHING;
+
+  for (guint k = run->first; k < run->first + run->n; k++)
+    if (bed->gap[k] <= contact + PP_TIE)
+      {
+        ends[0] = any ? ends[0] : k;
+        ends[1] = k;
+        any = TRUE;
+        if (bed->owner[k] != last)
+          add_owner (owners, bed->owner[k]);
+        last = bed->owner[k];
+      }
+  return any;
+}
+
+/* Contact cells: whose they are, and the hull of their centres. Those between the ends of a run
+ * are no corners of it. */
 static void
 find_contacts (PpRest      *self,
                const PpBed *bed,
                double       contact)
 {
   g_autoptr (GArray) owners = g_array_new (FALSE, FALSE, sizeof (PpOwner));
-  g_autofree PpPoint *touching = g_new (PpPoint, bed->n);
-  guint n = 0;
+  g_autofree PpPoint *touching = g_new (PpPoint, 2 * bed->n_runs);
+  guint n = 0, ends[2];
 
-  for (guint k = 0; k < bed->n; k++)
-    if (pp_bed_gap (bed, &self->plane, k) <= contact + PP_TIE)
-      {
-        touching[n++] = (PpPoint) { pp_cell_centre (bed->i[k]), pp_cell_centre (bed->j[k]) };
-        add_owner (owners, bed->owner[k]);
-      }
+  for (guint r = 0; r < bed->n_runs; r++)
+    {
+      const PpBedRun *run = &bed->runs[r];
+
+      if (!find_ends (bed, run, contact, owners, ends))
+        continue;
+      for (guint e = 0; e < (ends[0] == ends[1] ? 1 : 2); e++)
+        touching[n++] = (PpPoint) { pp_cell_centre (run->i0 + (int) (ends[e] - run->first)),
+                                    pp_cell_centre (run->j) };
+    }
   g_array_sort (owners, compare_owners);
   self->n_rests_on = owners->len;
   self->rests_on = (PpOwner *) g_array_free (g_steal_pointer (&owners), FALSE);
@@ -145,11 +164,23 @@ height_of_cell (const PpBody  *body,
          + plane->b * (pp_cell_centre (j) - body->centroid.y);
 }
 
+/* Heights of the base plane over the cells of a span; `above` has room for them. */
+static void
+find_plane (const PpBody  *body,
+            const PpPlane *plane,
+            const PpSpan  *span,
+            double        *above)
+{
+  for (int i = span->i0; i < span->i1; i++)
+    above[i - span->i0] = height_of_cell (body, plane, i, span->j);
+}
+
 static void
 find_base_and_top (PpRest        *self,
                    const PpBody  *body,
                    const PpCells *pocket)
 {
+  g_autofree double *above = g_new (double, body->cells->box.i1 - body->cells->box.i0);
   guint cell = 0;
 
   self->base = INFINITY;
@@ -158,18 +189,20 @@ find_base_and_top (PpRest        *self,
   for (guint k = 0; k < body->cells->n_spans; k++)
     {
       const PpSpan *span = &body->cells->spans[k];
+      guint n = (guint) (span->i1 - span->i0);
+      double least, greatest;
 
-      for (int i = span->i0; i < span->i1; i++, cell++)
-        {
-          double above = height_of_cell (body, &self->plane, i, span->j);
-          double top = above + body->top[cell];
-
-          self->base = MIN (self->base, above + body->underside[cell]);
-          self->top = MAX (self->top, top);
-          if (pocket == NULL || !pp_cells_contain (pocket, i, span->j))
-            self->raised = MAX (self->raised, top);
-        }
+      find_plane (body, &self->plane, span, above);
+      pp_loop_extremes (above, body->underside + cell, body->top + cell, n, &least, &greatest);
+      self->base = MIN (self->base, least);
+      self->top = MAX (self->top, greatest);
+      for (guint i = 0; pocket != NULL && i < n; i++)
+        if (!pp_cells_contain (pocket, span->i0 + (int) i, span->j))
+          self->raised = MAX (self->raised, above[i] + body->top[cell + i]);
+      cell += n;
     }
+  if (pocket == NULL)
+    self->raised = self->top;
 }
 
 /* The mean of the cells in contact when held level. */
@@ -178,17 +211,17 @@ level_foot (const PpBed *bed,
             double       level,
             double       contact)
 {
-  const PpPlane plane = { 0, 0, level };
   PpPoint sum = { 0, 0 };
   guint n = 0;
 
-  for (guint k = 0; k < bed->n; k++)
-    if (pp_bed_gap (bed, &plane, k) <= contact + PP_TIE)
-      {
-        sum.x += pp_cell_centre (bed->i[k]);
-        sum.y += pp_cell_centre (bed->j[k]);
-        n++;
-      }
+  for (guint r = 0; r < bed->n_runs; r++)
+    for (guint k = 0; k < bed->runs[r].n; k++)
+      if (level - bed->h[bed->runs[r].first + k] <= contact + PP_TIE)
+        {
+          sum.x += pp_cell_centre (bed->runs[r].i0 + (int) k);
+          sum.y += pp_cell_centre (bed->runs[r].j);
+          n++;
+        }
   return (PpPoint) { sum.x / n, sum.y / n };
 }
 
@@ -289,10 +322,12 @@ pp_rest_new (const PpScene *scene,
       self->hold = TRUE;
       return self;
     }
-  self->plane = lowest_plane (bed);
+  self->plane = pp_lp_lowest_plane (bed->x, bed->y, bed->h, bed->n, NULL);
   tips = plane_tips (&self->plane);
   if (tips)
     self->plane = (PpPlane) { 0, 0, level_height (bed) };
+  pp_loop_gaps (bed->x, bed->y, bed->h, bed->n, self->plane.a, self->plane.b, self->plane.c,
+                bed->gap);
   find_contacts (self, bed, pp_panel_get_limit (scene->panel, PP_LIMIT_CONTACT));
   find_base_and_top (self, bed->body, get_pocket (scene, index));
   self->state = judge (self, scene, bed, tips, in_pocket);
@@ -341,6 +376,44 @@ pp_rest_rests_on (const PpRest *self,
   return FALSE;
 }
 
+/* To above + level where that is not lower. */
+static void
+raise_span (PpField      *field,
+            PpSpan        span,
+            const double *above,
+            const double *level,
+            PpOwner       owner)
+{
+  gsize at = pp_field_at (field, span.i0, span.j);
+  double *height = field->height + at;
+  PpOwner *owners = field->owner + at;
+
+  for (int i = 0; i < span.i1 - span.i0; i++)
+    {
+      double top = above[i] + level[i];
+
+      if (top < height[i] - PP_TIE)
+        continue;
+      height[i] = MAX (top, height[i]);
+      owners[i] = owner;
+    }
+}
+
+/* The same, but nothing in the pocket. */
+static void
+raise_beside (PpField       *field,
+              PpSpan         span,
+              const double  *above,
+              const double  *level,
+              PpOwner        owner,
+              const PpCells *pocket)
+{
+  for (int i = span.i0; i < span.i1; i++)
+    if (!pp_cells_contain (pocket, i, span.j))
+      raise_span (field, (PpSpan) { span.j, i, i + 1 }, above + (i - span.i0),
+                  level + (i - span.i0), owner);
+}
+
 void
 pp_rest_raise (const PpRest  *self,
                const PpScene *scene,
@@ -349,6 +422,7 @@ pp_rest_raise (const PpRest  *self,
 {
   const PpBody *body = scene->bodies[index];
   const PpCells *part = get_pocket (scene, index);
+  g_autofree double *above = g_new (double, body->cells->box.i1 - body->cells->box.i0);
   const double *tops = body->top; /* of the span in hand on */
 
   if (self->state == PP_STATE_FLOATS)
@@ -358,21 +432,16 @@ pp_rest_raise (const PpRest  *self,
       const PpSpan *whole = &body->cells->spans[k];
       const double *level = tops;
       PpSpan span = *whole;
-      gsize at;
 
       tops += whole->i1 - whole->i0;
       if (!pp_field_clip (field, &span))
         continue;
-      at = pp_field_at (field, span.i0, span.j);
-      for (int i = span.i0; i < span.i1; i++, at++)
-        {
-          double top = height_of_cell (body, &self->plane, i, span.j) + level[i - whole->i0];
-
-          if (top < field->height[at] - PP_TIE
-              || (part != NULL && pp_cells_contain (part, i, span.j)))
-            continue;
-          field->height[at] = MAX (top, field->height[at]);
-          field->owner[at] = PP_OWNER (PP_OWNER_PLACEMENT, index);
-        }
+      find_plane (body, &self->plane, &span, above);
+      if (part == NULL)
+        raise_span (field, span, above, level + (span.i0 - whole->i0),
+                    PP_OWNER (PP_OWNER_PLACEMENT, index));
+      else
+        raise_beside (field, span, above, level + (span.i0 - whole->i0),
+                      PP_OWNER (PP_OWNER_PLACEMENT, index), part);
     }
 }

@@ -38,20 +38,10 @@ typedef struct
   double   prop_height;/* mm */
 } PpRest;
 
-/* mm between a plane's underside and what lies below, at the k-th cell of a bed. */
-static inline double
-pp_bed_gap (const PpBed   *bed,
-            const PpPlane *plane,
-            guint          k)
-{
-  return plane->c + plane->a * bed->x[k] + plane->b * bed->y[k] + bed->underside[k]
-         - bed->below[k];
-}
-
 /* "steady", "unsteady", "tips", "floats". (transfer none) */
 const char *pp_state_get_name      (PpState        state);
 
-/* Settles placement `index` on its bed. `field`, which may be a part that covers the placement's
+/* Settles placement `index` on its bed, which gets its gaps. `field`, which may be a part that covers the placement's
  * box and one cell about it, is asked under the prop only. (transfer full) */
 PpRest     *pp_rest_new            (const PpScene *scene,
                                     guint          index,

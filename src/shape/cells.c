@@ -15,59 +15,143 @@
 #define CELLS_END 1e8
 
 /* The first column or row whose centre is not before `coordinate`. */
-static int
+static inline int
 first_cell (double coordinate)
 {
-  return (int) ceil ((CLAMP (coordinate, -CELLS_END, CELLS_END) - PP_TIE) / PP_CELL - 0.5);
+  double place = (CLAMP (coordinate, -CELLS_END, CELLS_END) - PP_TIE) / PP_CELL - 0.5;
+  int whole = (int) place; /* toward 0 */
+
+  return whole + (whole < place);
 }
 
+/* Where the sides cut the rows j0 to j1 - 1: those of row j are from first[j - j0] on, up to the
+ * next row's. */
 typedef struct
 {
-  int    j;
-  double x;
-} Cut;
+  int     j0;
+  int     j1;
+  guint  *first;
+  double *x;
+} Cuts;
+
+/* The rows that a side cuts, of those asked for. */
+static inline void
+get_rows (const Cuts *cuts,
+          PpPoint     a,
+          PpPoint     b,
+          int        *from,
+          int        *to)
+{
+  *from = MAX (first_cell (MIN (a.y, b.y)), cuts->j0);
+  *to = MIN (first_cell (MAX (a.y, b.y)), cuts->j1);
+}
+
+static void
+count_cuts (Cuts          *cuts,
+            const PpPoint *p,
+            guint          n)
+{
+  for (guint i = 0; i + 1 < n; i++)
+    {
+      int from, to;
+
+      get_rows (cuts, p[i], p[i + 1], &from, &to);
+      for (int j = from; j < to; j++)
+        cuts->first[j - cuts->j0 + 1]++;
+    }
+}
+
+/* `next`: of each row, where its next cut goes. */
+static void
+put_cuts (Cuts          *cuts,
+          const PpPoint *p,
+          guint          n,
+          guint         *next)
+{
+  for (guint i = 0; i + 1 < n; i++)
+    {
+      PpPoint upper = p[i].y < p[i + 1].y ? p[i] : p[i + 1];
+      PpPoint lower = p[i].y < p[i + 1].y ? p[i + 1] : p[i];
+      double slope = (lower.x - upper.x) / (lower.y - upper.y);
+      int from, to;
+
+      get_rows (cuts, upper, lower, &from, &to);
+      for (int j = from; j < to; j++)
+        {
+          double x = upper.x + (pp_cell_centre (j) - upper.y) * slope;
+
+          x = CLAMP (x, MIN (upper.x, lower.x), MAX (upper.x, lower.x));
+          cuts->x[next[j - cuts->j0]++] = x;
+        }
+    }
+}
 
 static int
-compare_cuts (gconstpointer a,
-              gconstpointer b)
+compare_doubles (const void *a,
+                 const void *b)
 {
-  const Cut *p = a, *q = b;
+  const double *p = a, *q = b;
 
-  if (p->j != q->j)
-    return p->j < q->j ? -1 : 1;
-  return p->x < q->x ? -1 : p->x > q->x;
+  return *p < *q ? -1 : *p > *q;
 }
 
+#define FEW 16
+
+/* A row has two cuts, or a few. */
 static void
-cut_edge (GArray *cuts,
-          PpPoint a,
-          PpPoint b)
+sort_cuts (double *x,
+           guint   n)
 {
-  PpPoint upper = a.y < b.y ? a : b;
-  PpPoint lower = a.y < b.y ? b : a;
-  int end = first_cell (lower.y);
-
-  for (int j = first_cell (upper.y); j < end; j++)
+  if (n > FEW)
+    qsort (x, n, sizeof *x, compare_doubles);
+  for (guint i = 1; i < n && n <= FEW; i++)
     {
-      double t = (pp_cell_centre (j) - upper.y) / (lower.y - upper.y);
-      Cut cut = { j, upper.x + CLAMP (t, 0, 1) * (lower.x - upper.x) };
+      double cut = x[i];
+      guint k = i;
 
-      g_array_append_val (cuts, cut);
+      for (; k > 0 && x[k - 1] > cut; k--)
+        x[k] = x[k - 1];
+      x[k] = cut;
     }
 }
 
 static void
-cut_outline (GArray          *cuts,
-             const PpOutline *outline)
+cuts_init (Cuts            *self,
+           const PpOutline *outline,
+           int              j0,
+           int              j1)
 {
+  guint n, rows = (guint) (j1 - j0);
+  g_autofree guint *next = NULL;
+
+  self->j0 = j0;
+  self->j1 = j1;
+  self->first = g_new0 (guint, rows + 1);
   for (guint r = 0; r < pp_outline_get_n_rings (outline); r++)
     {
-      guint n;
       const PpPoint *p = pp_outline_get_ring (outline, r, &n);
 
-      for (guint i = 0; i + 1 < n; i++)
-        cut_edge (cuts, p[i], p[i + 1]);
+      count_cuts (self, p, n);
     }
+  for (guint row = 0; row < rows; row++)
+    self->first[row + 1] += self->first[row];
+  self->x = g_new (double, self->first[rows] + 1);
+  next = g_memdup2 (self->first, rows * sizeof *next);
+  for (guint r = 0; r < pp_outline_get_n_rings (outline); r++)
+    {
+      const PpPoint *p = pp_outline_get_ring (outline, r, &n);
+
+      put_cuts (self, p, n, next);
+    }
+  for (guint row = 0; row < rows; row++)
+    sort_cuts (self->x + self->first[row], self->first[row + 1] - self->first[row]);
+}
+
+static void
+cuts_clear (Cuts *self)
+{
+  g_free (self->first);
+  g_free (self->x);
 }
 
 static PpCells *
@@ -90,24 +174,52 @@ cells_from_spans (GArray *spans)
   return self;
 }
 
+static void
+add_spans (GArray          *spans,
+           const PpOutline *outline,
+           int              j0,
+           int              j1)
+{
+  Cuts cuts;
+
+  cuts_init (&cuts, outline, j0, j1);
+  for (int j = j0; j < j1; j++)
+    for (guint k = cuts.first[j - j0]; k + 1 < cuts.first[j - j0 + 1]; k += 2)
+      {
+        PpSpan span = { j, first_cell (cuts.x[k]), first_cell (cuts.x[k + 1]) };
+
+        if (span.i0 < span.i1)
+          g_array_append_val (spans, span);
+      }
+  cuts_clear (&cuts);
+}
+
+static guint
+count_positions (const PpOutline *outline)
+{
+  guint sum = 0, n;
+
+  for (guint r = 0; r < pp_outline_get_n_rings (outline); r++)
+    {
+      pp_outline_get_ring (outline, r, &n);
+      sum += n;
+    }
+  return sum;
+}
+
+/* As many cuts are held at a time. */
+#define MOST_CUTS 1000000
+
 PpCells *
 pp_cells_new (const PpOutline *outline)
 {
-  g_autoptr (GArray) cuts = g_array_new (FALSE, FALSE, sizeof (Cut));
-  g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (PpSpan));
+  PpBox box = pp_outline_get_box (outline);
+  int j0 = first_cell (box.y0), j1 = first_cell (box.y1);
+  int step = 1 + MOST_CUTS / (int) count_positions (outline);
+  g_autoptr (GArray) spans = g_array_sized_new (FALSE, FALSE, sizeof (PpSpan), (guint) (j1 - j0));
 
-  cut_outline (cuts, outline);
-  if (cuts->len > 0)
-    qsort (cuts->data, cuts->len, sizeof (Cut), compare_cuts);
-  for (guint k = 0; k + 1 < cuts->len; k += 2)
-    {
-      const Cut *left = &g_array_index (cuts, Cut, k);
-      const Cut *right = &g_array_index (cuts, Cut, k + 1);
-      PpSpan span = { left->j, first_cell (left->x), first_cell (right->x) };
-
-      if (span.i0 < span.i1)
-        g_array_append_val (spans, span);
-    }
+  for (int j = j0; j < j1; j += step)
+    add_spans (spans, outline, j, MIN (j + step, j1));
   return cells_from_spans (spans);
 }
 

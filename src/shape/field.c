@@ -32,7 +32,7 @@ add_layer (PpField       *self,
       at = pp_field_at (self, span.i0, span.j);
       for (int i = span.i0; i < span.i1; i++, at++)
         {
-          self->height[at] = fmax (self->height[at], 0) + thickness;
+          self->height[at] = MAX (self->height[at], 0) + thickness;
           self->owner[at] = owner;
         }
     }

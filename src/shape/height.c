@@ -38,6 +38,13 @@ reach_squared (PpPoint own)
   return own.x * own.x + own.y * own.y;
 }
 
+static double
+crown_at (const PpHeights *self,
+          PpPoint          own)
+{
+  return self->crown.height * MAX (0, 1 - reach_squared (own) / square (self->crown.radius));
+}
+
 /* Bilinear in the grid, clamped at its border. */
 static double
 grid_height (const PpHeightGrid *grid,
@@ -55,23 +62,25 @@ grid_height (const PpHeightGrid *grid,
          + t * ((1 - s) * lower[j0] + s * lower[j1]);
 }
 
-double
-pp_heights_underside (const PpHeights *self,
-                      PpPoint          own)
+/* Written out for each kind where it is called with one that is known. */
+static inline __attribute__ ((always_inline)) double
+underside_of (const PpHeights *self,
+              PpFormKind       kind,
+              PpPoint          own)
 {
   const PpForm *form = self->form;
   double length = self->end - self->start;
   double along = length > 0 ? 2 * (own.y - (self->start + self->end) / 2) / length : 0;
   double flat = isnan (form->flat) ? length / 2 : form->flat;
 
-  switch (form->kind)
+  switch (kind)
     {
     case PP_FORM_FLAT:
       return 0;
     case PP_FORM_CUPPED:
       if (form->foot >= self->reach)
         return 0;
-      return form->rise * square (fmax (sqrt (reach_squared (own)) - form->foot, 0)
+      return form->rise * square (MAX (sqrt (reach_squared (own)) - form->foot, 0)
                                  / (self->reach - form->foot));
     case PP_FORM_DOMED:
       if (self->reach <= 0)
@@ -84,11 +93,70 @@ pp_heights_underside (const PpHeights *self,
     case PP_FORM_LIFTED:
       if (flat >= length)
         return 0;
-      return form->rise * square (fmax (own.y - self->start - flat, 0) / (length - flat));
+      return form->rise * square (MAX (own.y - self->start - flat, 0) / (length - flat));
     case PP_FORM_MEASURED:
       return grid_height (form->grid, own);
     }
   g_return_val_if_reached (0);
+}
+
+double
+pp_heights_underside (const PpHeights *self,
+                      PpPoint          own)
+{
+  return underside_of (self, self->form->kind, own);
+}
+
+static inline __attribute__ ((always_inline)) void
+fill_row (const PpHeights *self,
+          PpFormKind       kind,
+          PpPoint          first,
+          PpPoint          step,
+          guint            n,
+          double          *underside)
+{
+  for (guint i = 0; i < n; i++)
+    underside[i] = underside_of (self, kind, (PpPoint) { first.x + i * step.x,
+                                                         first.y + i * step.y });
+}
+
+void
+pp_heights_fill (const PpHeights *self,
+                 PpPoint          first,
+                 PpPoint          step,
+                 guint            n,
+                 double          *underside,
+                 double          *top)
+{
+  switch (self->form->kind)
+    {
+    case PP_FORM_FLAT:
+      fill_row (self, PP_FORM_FLAT, first, step, n, underside);
+      break;
+    case PP_FORM_CUPPED:
+      fill_row (self, PP_FORM_CUPPED, first, step, n, underside);
+      break;
+    case PP_FORM_DOMED:
+      fill_row (self, PP_FORM_DOMED, first, step, n, underside);
+      break;
+    case PP_FORM_ARCHED:
+      fill_row (self, PP_FORM_ARCHED, first, step, n, underside);
+      break;
+    case PP_FORM_CURLED:
+      fill_row (self, PP_FORM_CURLED, first, step, n, underside);
+      break;
+    case PP_FORM_LIFTED:
+      fill_row (self, PP_FORM_LIFTED, first, step, n, underside);
+      break;
+    case PP_FORM_MEASURED:
+      fill_row (self, PP_FORM_MEASURED, first, step, n, underside);
+      break;
+    }
+  for (guint i = 0; i < n; i++)
+    top[i] = underside[i] + self->thickness;
+  if (self->crown.height > 0)
+    for (guint i = 0; i < n; i++)
+      top[i] += crown_at (self, (PpPoint) { first.x + i * step.x, first.y + i * step.y });
 }
 
 static double
@@ -152,19 +220,9 @@ double
 pp_heights_top (const PpHeights *self,
                 PpPoint          own)
 {
-  return pp_heights_add_top (self, own, pp_heights_underside (self, own));
-}
+  double top = pp_heights_underside (self, own) + self->thickness;
 
-double
-pp_heights_add_top (const PpHeights *self,
-                    PpPoint          own,
-                    double           underside)
-{
-  double top = underside + self->thickness;
-
-  if (self->crown.height > 0)
-    top += self->crown.height * fmax (0, 1 - reach_squared (own) / square (self->crown.radius));
-  return top;
+  return self->crown.height > 0 ? top + crown_at (self, own) : top;
 }
 
 double

@@ -31,10 +31,13 @@ double pp_heights_get_steepest (const PpHeights *self);
 /* Underside, thickness and crown. */
 double pp_heights_top       (const PpHeights *self,
                              PpPoint          own);
-/* The same where the underside is known. */
-double pp_heights_add_top   (const PpHeights *self,
-                             PpPoint          own,
-                             double           underside);
+/* Underside and top of `n` points, the first at `first` and each a `step` from the one before. */
+void   pp_heights_fill      (const PpHeights *self,
+                             PpPoint          first,
+                             PpPoint          step,
+                             guint            n,
+                             double          *underside,
+                             double          *top);
 /* g: as weighed, else glass and crown by their volume. */
 double pp_piece_get_mass    (const PpPiece   *piece);
 

@@ -10,6 +10,8 @@
 static void
 find_heights (PpBody *self)
 {
+  const PpPoint origin = pp_frame_to_piece (&self->frame, (PpPoint) { 0, 0 });
+  const PpPoint right = pp_frame_to_piece (&self->frame, (PpPoint) { PP_CELL, 0 });
   double sum = 0;
   guint cell = 0;
 
@@ -18,16 +20,15 @@ find_heights (PpBody *self)
   for (guint k = 0; k < self->cells->n_spans; k++)
     {
       const PpSpan *span = &self->cells->spans[k];
+      guint n = (guint) (span->i1 - span->i0);
+      PpPoint first = { pp_cell_centre (span->i0), pp_cell_centre (span->j) };
 
-      for (int i = span->i0; i < span->i1; i++, cell++)
-        {
-          PpPoint centre = { pp_cell_centre (i), pp_cell_centre (span->j) };
-          PpPoint own = pp_frame_to_piece (&self->frame, centre);
-
-          self->underside[cell] = pp_heights_underside (&self->heights, own);
-          self->top[cell] = pp_heights_add_top (&self->heights, own, self->underside[cell]);
-          sum += self->underside[cell];
-        }
+      pp_heights_fill (&self->heights, pp_frame_to_piece (&self->frame, first),
+                       (PpPoint) { right.x - origin.x, right.y - origin.y }, n,
+                       self->underside + cell, self->top + cell);
+      for (guint i = 0; i < n; i++)
+        sum += self->underside[cell + i];
+      cell += n;
     }
   self->mean_underside = cell > 0 ? sum / cell : 0;
 }

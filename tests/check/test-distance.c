@@ -6,7 +6,7 @@
 
 /* From every full square to every other, as the words say. */
 static int
-nearest_empty (const gboolean *full,
+nearest_empty (const guint8 *full,
                int             width,
                int             height,
                int             x,
@@ -22,15 +22,26 @@ nearest_empty (const gboolean *full,
 }
 
 static void
-compare (const gboolean *full,
+compare (const guint8 *full,
          int             width,
          int             height)
 {
-  g_autofree int *squared = pp_distance_squared (full, width, height);
+  const int enough[] = { 1, 2, 5, 127, 128, 30000 };
 
-  for (int y = 0; y < height; y++)
-    for (int x = 0; x < width; x++)
-      g_assert_cmpint (squared[y * width + x], ==, nearest_empty (full, width, height, x, y));
+  for (guint k = 0; k < G_N_ELEMENTS (enough); k++)
+    {
+      g_autofree int *squared = pp_distance_squared (full, width, height, enough[k]);
+
+      for (int y = 0; y < height; y++)
+        for (int x = 0; x < width; x++)
+          {
+            int nearest = nearest_empty (full, width, height, x, y);
+
+            if (enough[k] < 128)
+              nearest = MIN (nearest, enough[k] * enough[k]);
+            g_assert_cmpint (squared[y * width + x], ==, nearest);
+          }
+    }
 }
 
 /* Seeded grids of every density, thin ones too. */
@@ -43,11 +54,11 @@ test_random (void)
     {
       int width = g_rand_int_range (random, 2, 28), height = g_rand_int_range (random, 2, 28);
       double density = 1 - g_rand_double_range (random, 0.001, 0.3);
-      g_autofree gboolean *full = g_new0 (gboolean, width * height);
+      g_autofree guint8 *full = g_new0 (guint8, width * height);
 
       for (int y = 1; y < height - 1; y++)
         for (int x = 1; x < width - 1; x++)
-          full[y * width + x] = g_rand_double (random) < density;
+          full[y * width + x] = (guint8) (g_rand_double (random) < density);
       compare (full, width, height);
     }
 }
@@ -55,7 +66,7 @@ test_random (void)
 static void
 test_plain (void)
 {
-  g_autofree gboolean *full = g_new0 (gboolean, 9 * 7);
+  g_autofree guint8 *full = g_new0 (guint8, 9 * 7);
 
   compare (full, 9, 7);
   for (int y = 1; y < 6; y++)
