@@ -31,7 +31,7 @@ look_for_wire (PpCheck       *self,
 {
   PpSettled now = { self->scene, self->rests };
 
-  if (previous == NULL || !pp_panel_has_same_ground (previous->panel, self->panel))
+  if (previous == NULL)
     self->conceal = pp_conceal_new (self->scene, self->rests, self->hang, NULL, NULL);
   else
     {
@@ -57,7 +57,9 @@ hang_and_hide (PpCheck       *self,
     }
   if (self->panel->wire != NULL || self->panel->holes->len > 0)
     look_for_wire (self, previous);
-  self->composition = pp_composition_new (self->scene);
+  self->composition = previous != NULL
+                          ? pp_composition_new (self->scene, previous->composition, previous->scene)
+                          : pp_composition_new (self->scene, NULL, NULL);
 }
 
 static void
@@ -91,6 +93,8 @@ pp_check_new (const PpPanel  *panel,
 
   g_return_val_if_fail (panel != NULL, NULL);
   self = check_alloc (panel, previous);
+  if (previous != NULL && !pp_panel_has_same_ground (previous->panel, panel))
+    previous = NULL;
   if (!pp_settle_stack (self, previous, cancellable, progress, data, error))
     return NULL;
   hang_and_hide (self, previous);

@@ -4,6 +4,7 @@
  */
 #include "check/composition.h"
 
+#include "check/near.h"
 #include "panel/tolerance.h"
 #include "shape/polygon.h"
 
@@ -34,31 +35,93 @@ is_lone_flower (const PpBody *body)
   return body->placement->group == NULL && body->piece->kind == PP_KIND_FLOWER;
 }
 
-static gboolean
-belong_together (const PpBody *a,
-                 const PpBody *b,
-                 double        reach)
+/* The composition in the making, and that of the scene before. */
+typedef struct
 {
+  PpComposition       *now;
+  const PpScene       *scene;
+  const PpComposition *previous; /* NULL: nothing of it holds */
+  const PpScene       *before;
+  guint                asked;    /* of the previous, so far */
+} Composing;
+
+static gboolean
+has_stayed (const Composing *self,
+            guint            i)
+{
+  return self->previous != NULL && i < self->before->n_bodies
+         && self->before->bodies[i] == self->scene->bodies[i];
+}
+
+/* As the scene before has it, FALSE if it does not say. Pairs are asked for in rising order. */
+static gboolean
+was_near (Composing *self,
+          guint      i,
+          guint      j,
+          gboolean  *near)
+{
+  if (!has_stayed (self, i) || !has_stayed (self, j))
+    return FALSE;
+  for (; self->asked < self->previous->asked->len; self->asked++)
+    {
+      const PpNearness *other = &g_array_index (self->previous->asked, PpNearness, self->asked);
+
+      if (other->i > i || (other->i == i && other->j > j))
+        return FALSE;
+      *near = other->near;
+      if (other->i == i && other->j == j)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+static gboolean
+are_near (Composing *self,
+          guint      i,
+          guint      j,
+          double     reach)
+{
+  const PpBody *a = self->scene->bodies[i], *b = self->scene->bodies[j];
+  PpNearness pair = { i, j, FALSE };
+
+  if (!pp_box_meets (pp_box_grow (a->box, reach), b->box))
+    return FALSE;
+  if (!was_near (self, i, j, &pair.near))
+    pair.near = pp_bodies_are_near (a, b, reach);
+  g_array_append_val (self->now->asked, pair);
+  return pair.near;
+}
+
+static gboolean
+belong_together (Composing *self,
+                 guint      i,
+                 guint      j,
+                 double     reach)
+{
+  const PpBody *a = self->scene->bodies[i], *b = self->scene->bodies[j];
+
   if (a->placement->group != NULL && b->placement->group != NULL)
     return g_str_equal (a->placement->group, b->placement->group);
-  return is_lone_flower (a) && is_lone_flower (b)
-         && pp_box_meets (pp_box_grow (a->box, reach + PP_TIE), b->box)
-         && pp_region_distance (a->region, b->region) <= reach + PP_TIE;
+  return is_lone_flower (a) && is_lone_flower (b) && are_near (self, i, j, reach);
 }
 
 /* (transfer full), n_bodies long */
 static guint *
-find_roots (const PpScene *scene)
+find_roots (Composing *self)
 {
-  double reach = pp_panel_get_limit (scene->panel, PP_LIMIT_GROUP);
+  const PpScene *scene = self->scene;
+  double reach = pp_panel_get_limit (scene->panel, PP_LIMIT_GROUP) + PP_TIE;
   guint *root = g_new (guint, scene->n_bodies + 1);
 
   for (guint i = 0; i < scene->n_bodies; i++)
     {
+      const PpBody *body = scene->bodies[i];
+
       root[i] = i;
+      if (body->placement->group == NULL && !is_lone_flower (body))
+        continue;
       for (guint j = 0; j < i; j++)
-        if (find_root (root, j) != find_root (root, i)
-            && belong_together (scene->bodies[i], scene->bodies[j], reach))
+        if (find_root (root, j) != find_root (root, i) && belong_together (self, i, j, reach))
           join (root, i, j);
     }
   return root;
@@ -84,10 +147,11 @@ gather_group (const PpScene *scene,
 }
 
 static void
-find_groups (PpComposition *self,
-             const PpScene *scene)
+find_groups (Composing *composing)
 {
-  g_autofree guint *root = find_roots (scene);
+  const PpScene *scene = composing->scene;
+  PpComposition *self = composing->now;
+  g_autofree guint *root = find_roots (composing);
   GArray *groups = g_array_new (FALSE, FALSE, sizeof (PpGroup));
 
   for (guint i = 0; i < scene->n_bodies; i++)
@@ -137,31 +201,39 @@ area_left_of (const PpOutline *outline,
   return sum;
 }
 
-static void
-weigh (PpComposition   *self,
-       const PpOutline *outline,
-       double           area,
-       double           transmittance,
-       double           middle)
+static PpSpread
+find_spread (const PpOutline *outline,
+             double           middle)
 {
-  double left = area_left_of (outline, middle);
-
-  self->left += left * (1 - transmittance);
-  self->right += (area - left) * (1 - transmittance);
+  return (PpSpread) { pp_outline_area (outline), area_left_of (outline, middle) };
 }
 
 static void
-weigh_all (PpComposition *self,
-           const PpScene *scene)
+weigh (PpComposition *self,
+       PpSpread       spread,
+       double         transmittance)
 {
+  self->left += spread.left * (1 - transmittance);
+  self->right += (spread.area - spread.left) * (1 - transmittance);
+}
+
+static void
+weigh_all (Composing *composing)
+{
+  PpComposition *self = composing->now;
+  const PpScene *scene = composing->scene;
   double middle = pp_box_middle (pp_background_get_box (scene->panel->background)).x;
 
   for (guint i = 0; i < scene->n_parts; i++)
-    weigh (self, scene->parts[i].fused->outline, pp_outline_area (scene->parts[i].fused->outline),
-           scene->parts[i].fused->glass.transmittance, middle);
+    weigh (self, find_spread (scene->parts[i].fused->outline, middle),
+           scene->parts[i].fused->glass.transmittance);
+  self->spread = g_new0 (PpSpread, scene->n_bodies);
   for (guint i = 0; i < scene->n_bodies; i++)
-    weigh (self, scene->bodies[i]->outline, pp_outline_area (scene->bodies[i]->outline),
-           scene->bodies[i]->piece->transmittance, middle);
+    {
+      self->spread[i] = has_stayed (composing, i) ? composing->previous->spread[i]
+                                                  : find_spread (scene->bodies[i]->outline, middle);
+      weigh (self, self->spread[i], scene->bodies[i]->piece->transmittance);
+    }
 }
 
 static const PpPart *
@@ -218,21 +290,26 @@ find_overhang (const PpScene *scene,
     return 0;
   for (guint i = 0; i + 1 < n; i++)
     if (!pp_region_contains (scene->background, p[i]))
-      greatest = fmax (greatest, pp_region_point_to_border (scene->background, p[i]));
+      greatest = fmax (greatest, pp_outline_border_distance (scene->background_outline, p[i]));
   return greatest;
 }
 
 PpComposition *
-pp_composition_new (const PpScene *scene)
+pp_composition_new (const PpScene       *scene,
+                    const PpComposition *previous,
+                    const PpScene       *before)
 {
   PpComposition *self = g_new0 (PpComposition, 1);
+  Composing composing = { self, scene, previous, before, 0 };
 
-  find_groups (self, scene);
-  weigh_all (self, scene);
+  self->asked = g_array_new (FALSE, FALSE, sizeof (PpNearness));
+  find_groups (&composing);
+  weigh_all (&composing);
   self->vase_ratio = find_vase_ratio (scene);
   self->overhang = g_new0 (double, scene->n_bodies);
   for (guint i = 0; i < scene->n_bodies; i++)
-    self->overhang[i] = find_overhang (scene, scene->bodies[i]);
+    self->overhang[i] = has_stayed (&composing, i) ? previous->overhang[i]
+                                                   : find_overhang (scene, scene->bodies[i]);
   return self;
 }
 
@@ -245,5 +322,7 @@ pp_composition_free (PpComposition *self)
     g_free (self->groups[i].members);
   g_free (self->groups);
   g_free (self->overhang);
+  g_free (self->spread);
+  g_array_unref (self->asked);
   g_free (self);
 }

@@ -16,6 +16,21 @@ typedef struct
   guint       flowers;
 } PpGroup;
 
+/* Whether two placements were found within the distance of a group. */
+typedef struct
+{
+  guint    i;
+  guint    j; /* earlier */
+  gboolean near;
+} PpNearness;
+
+/* Of a placement's outline, mm². */
+typedef struct
+{
+  double area;
+  double left; /* of the middle */
+} PpSpread;
+
 typedef struct
 {
   guint    n_groups; /* in order of their first placement */
@@ -24,10 +39,16 @@ typedef struct
   double   right;
   double   vase_ratio; /* NAN without a vase, or without flowers and buds */
   double  *overhang; /* mm of each placement beyond the background; 0 if none */
+  PpSpread *spread;  /* of each placement */
+  GArray  *asked;    /* PpNearness, those that were asked for, rising by i, then j */
 } PpComposition;
 
-/* Names are borrowed from the panel of the scene. (transfer full) */
-PpComposition *pp_composition_new  (const PpScene *scene);
+/* Names are borrowed from the panel of the scene. `previous` (nullable): of an earlier scene,
+ * `before`, with the same limits; what has not moved is taken over from it, and the answer is the
+ * same with and without. (transfer full) */
+PpComposition *pp_composition_new  (const PpScene       *scene,
+                                    const PpComposition *previous,
+                                    const PpScene       *before);
 void           pp_composition_free (PpComposition *self);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpComposition, pp_composition_free)

@@ -12,6 +12,7 @@
 #include "check/finding.h"
 #include "check/midsurface.h"
 #include "check/refraction.h"
+#include "shape/polygon.h"
 
 #define PART 0.5 /* mm */
 #define RADIANS (G_PI / 180)
@@ -172,7 +173,7 @@ dim_by_cover (const Aslant  *self,
   for (guint i = first; i < last;)
     {
       PpPoint p = row_point (row, i);
-      guint n = count_alike (row, i, last, fmax (pp_cover_distance (cover, p) - 2 * PP_TIE, 0));
+      guint n = count_alike (row, i, last, fmax (pp_outline_border_distance (cover->outline, p) - 2 * PP_TIE, 0));
 
       if (pp_cover_contains (cover, p))
         for (guint k = i; k < i + n; k++)

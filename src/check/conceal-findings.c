@@ -8,6 +8,7 @@
 
 #include "panel/i18n.h"
 #include "panel/measure.h"
+#include "shape/polygon.h"
 
 /* The placement whose outline is nearest to `p`, FALSE without any. */
 static gboolean
@@ -19,8 +20,12 @@ find_nearest (const PpScene *scene,
 
   for (guint i = 0; i < scene->n_bodies; i++)
     {
-      double distance = pp_region_point_to_border (scene->bodies[i]->region, p);
+      const PpBody *body = scene->bodies[i];
+      double distance;
 
+      if (!pp_box_meets (pp_box_grow (body->box, least), (PpBox) { p.x, p.y, p.x, p.y }))
+        continue;
+      distance = pp_outline_border_distance (body->outline, p);
       if (pp_is_under (distance, least))
         {
           least = distance;

@@ -125,31 +125,6 @@ pp_cover_contains (const PpCover *self,
   return inside && (self->drawn_in <= 0 || !is_near_border (self, p));
 }
 
-double
-pp_cover_distance (const PpCover *self,
-                   PpPoint        p)
-{
-  double least = INFINITY; /* mm² */
-
-  for (guint r = 0; r < pp_outline_get_n_rings (self->outline); r++)
-    {
-      guint n;
-      const PpPoint *ring = pp_outline_get_ring (self->outline, r, &n);
-
-      for (guint i = 0; i + 1 < n; i++)
-        {
-          double dx = ring[i + 1].x - ring[i].x, dy = ring[i + 1].y - ring[i].y;
-          double px = p.x - ring[i].x, py = p.y - ring[i].y;
-          double along = px * dx + py * dy, length = dx * dx + dy * dy;
-          double share = along <= 0 ? 0 : along >= length ? 1 : along / length;
-          double ax = px - share * dx, ay = py - share * dy;
-
-          least = MIN (least, ax * ax + ay * ay);
-        }
-    }
-  return sqrt (least);
-}
-
 /* A point of the outline in the frame of the line: along it and to its right. */
 typedef struct
 {

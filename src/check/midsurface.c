@@ -13,6 +13,7 @@
 #include "check/midsurface.h"
 
 #include "panel/tolerance.h"
+#include "shape/polygon.h"
 
 #define WALK 0.25     /* mm */
 #define GENTLE 0.9    /* slope of a surface times slant of a line, where they meet but once */
@@ -96,7 +97,7 @@ pp_midsurface_get_room (const PpMidsurface *self,
   double middle = (self->lowest + self->highest) / 2;
   double half = (self->highest - self->lowest) / 2 * hypot (slant.x, slant.y);
   PpPoint p = { start.x + middle * slant.x, start.y + middle * slant.y };
-  double room = pp_cover_distance (&self->cover, p) - half - 2 * PP_TIE;
+  double room = pp_outline_border_distance (self->cover.outline, p) - half - 2 * PP_TIE;
 
   if (room >= 0)
     *meets = pp_cover_contains (&self->cover, p);

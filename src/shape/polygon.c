@@ -160,6 +160,31 @@ pp_segment_distance (PpPoint a,
 }
 
 double
+pp_outline_border_distance (const PpOutline *outline,
+                            PpPoint          p)
+{
+  double least = INFINITY; /* mm² */
+
+  for (guint r = 0; r < pp_outline_get_n_rings (outline); r++)
+    {
+      guint n;
+      const PpPoint *ring = pp_outline_get_ring (outline, r, &n);
+
+      for (guint i = 0; i + 1 < n; i++)
+        {
+          double dx = ring[i + 1].x - ring[i].x, dy = ring[i + 1].y - ring[i].y;
+          double px = p.x - ring[i].x, py = p.y - ring[i].y;
+          double along = px * dx + py * dy, length = dx * dx + dy * dy;
+          double share = along <= 0 ? 0 : along >= length ? 1 : along / length;
+          double ax = px - share * dx, ay = py - share * dy;
+
+          least = MIN (least, ax * ax + ay * ay);
+        }
+    }
+  return sqrt (least);
+}
+
+double
 pp_hull_margin (const PpPoint *hull,
                 guint          n_corners,
                 PpPoint        p)

@@ -40,6 +40,9 @@ guint    pp_convex_hull        (PpPoint         *points,
 double   pp_hull_margin        (const PpPoint   *hull,
                                 guint            n_corners,
                                 PpPoint          p);
+/* From `p` to the nearest side of any ring, from within or without. */
+double   pp_outline_border_distance (const PpOutline *outline,
+                                     PpPoint          p);
 double   pp_segment_distance   (PpPoint          a,
                                 PpPoint          b,
                                 PpPoint          p);

@@ -21,7 +21,7 @@ answer_init (Answer    *self,
              TestDraft *draft)
 {
   self->stack = test_stack_new (draft);
-  self->composition = pp_composition_new (self->stack->scene);
+  self->composition = pp_composition_new (self->stack->scene, NULL, NULL);
   pp_findings_init (&self->findings, self->stack->panel);
   pp_ask_composition (&self->findings, self->stack->scene, self->composition);
 }
