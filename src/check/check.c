@@ -8,7 +8,6 @@
  */
 #include "check/check.h"
 
-#include "check/changes.h"
 #include "check/settle-stack.h"
 
 static PpCheck *
@@ -29,17 +28,15 @@ static void
 look_for_wire (PpCheck       *self,
                const PpCheck *previous)
 {
-  PpSettled now = { self->scene, self->rests };
+  const PpSettled now = { self->scene, self->rests };
 
   if (previous == NULL)
-    self->conceal = pp_conceal_new (self->scene, self->rests, self->hang, NULL, NULL);
+    self->conceal = pp_conceal_new (&now, self->hang, NULL, NULL);
   else
     {
-      PpSettled before = { previous->scene, previous->rests };
-      g_autoptr (GArray) changes = pp_changes_find (&before, &now);
+      const PpSettled before = { previous->scene, previous->rests };
 
-      self->conceal = pp_conceal_new (self->scene, self->rests, self->hang, previous->conceal,
-                                      changes);
+      self->conceal = pp_conceal_new (&now, self->hang, previous->conceal, &before);
     }
 }
 

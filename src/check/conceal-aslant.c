@@ -4,46 +4,209 @@
  *
  * Each leg is cut into equal parts of about PART. A line of sight from a part's middle leaves the
  * front face shifted by the thickness of glass and wire, bent by Snell's law; the pieces it then
- * meets are those of midsurface.h. Far from any outline neighbours have the same answer, so most
- * parts are passed over with the one before.
+ * meets are those of midsurface.h.
+ *
+ * Whatever is moved on the panel moves its centre of mass, and with it the hook and all of the hung
+ * wire, but by little. So each part has a room (sight-row.h), and is looked at again only when it
+ * has moved farther, or when what was changed casts its shadow there, or did.
  */
 #include "check/conceal-private.h"
 
 #include "check/finding.h"
-#include "check/midsurface.h"
 #include "check/refraction.h"
-#include "shape/polygon.h"
+#include "check/sight-row.h"
+
+#include <string.h>
 
 #define PART 0.5 /* mm */
 #define RADIANS (G_PI / 180)
 
-/* All that may hide the wire, and the view it is seen from. */
+/* mm: more than rounding takes from a room. */
+#define ROOM_SPARE 1e-6f
+
+#define N_ASIDES 3 /* the wire's centre line and its edges */
+
+/* A view's parts, one after another: of each leg the middle line, then its two edges. The views'
+ * follow one another. */
+struct _PpSights
+{
+  PpRun   run;
+  guint   n; /* a view */
+  guint8 *hidden;
+  float  *room;
+};
+
+/* A line of the wire before it is shifted, its first part's place among the view's, and of each part
+ * the one of the check before that it was, by its place there, and how far it has moved, mm. */
 typedef struct
 {
-  const PpPanel *panel;
-  PpCover        background;
-  GArray        *parts;   /* PpCover */
-  GArray        *pieces;  /* PpMidsurface */
-  double         opaque;
-  PpPoint        slant;   /* mm in plan a mm of height, toward the viewer */
-  PpPoint        shift;   /* mm, from the wire to where its sight leaves the front face */
-  GArray        *shadows; /* PpBox of each piece in this view */
-} Aslant;
+  PpSightRow row;
+  guint      first;
+  PpSightRow old_row;
+  guint      old_first;
+  guint     *was;
+  float     *moved;
+} Strand;
+
+typedef struct
+{
+  PpAslant        aslant;
+  PpSights       *now;
+  const PpSights *before;    /* NULL: all is looked at */
+  guint           n_strands; /* 3 a leg */
+  Strand          strands[2 * N_ASIDES];
+  PpBox           reach;     /* of the wire */
+  GArray         *gone;      /* PpMidsurface: what lies elsewhere now */
+  GArray         *come;      /* PpMidsurface: as it lies now */
+  guint8         *stale;     /* of a view's parts */
+} Looking;
+
+void
+pp_sights_free (PpSights *self)
+{
+  if (self == NULL)
+    return;
+  g_free (self->hidden);
+  g_free (self->room);
+  g_free (self);
+}
+
+static guint
+count_parts (const PpLeg *leg)
+{
+  return (guint) fmax (1, round (leg->length / PART));
+}
+
+static PpSights *
+sights_new (PpRun run)
+{
+  PpSights *self = g_new0 (PpSights, 1);
+
+  self->run = run;
+  for (guint i = 0; i < run.n_legs; i++)
+    {
+      PpLeg leg = pp_run_get_leg (&run, i);
+
+      self->n += N_ASIDES * count_parts (&leg);
+    }
+  self->hidden = g_new (guint8, (gsize) self->n * PP_N_VIEWS);
+  self->room = g_new (float, (gsize) self->n * PP_N_VIEWS);
+  return self;
+}
+
+static PpSightRow
+row_of (const PpRun *run,
+        guint        leg_index,
+        double       aside)
+{
+  PpLeg leg = pp_run_get_leg (run, leg_index);
+  guint n = count_parts (&leg);
+  double spacing = leg.length / n;
+
+  return (PpSightRow) {
+    .from = pp_leg_point (&leg, spacing / 2, aside),
+    .step = { spacing * leg.direction.x, spacing * leg.direction.y },
+    .spacing = spacing,
+    .n = n,
+  };
+}
+
+static PpPoint
+part_at (const PpSightRow *row,
+         guint             i)
+{
+  return (PpPoint) { row->from.x + i * row->step.x, row->from.y + i * row->step.y };
+}
+
+/* Each part was the one as far along its leg. */
+static void
+strand_follow (Strand *self)
+{
+  self->was = g_new (guint, self->row.n);
+  self->moved = g_new (float, self->row.n);
+  for (guint i = 0; i < self->row.n; i++)
+    {
+      guint k = MIN ((guint) ((i + 0.5) / self->row.n * self->old_row.n), self->old_row.n - 1);
+      PpPoint p = part_at (&self->row, i), q = part_at (&self->old_row, k);
+
+      self->was[i] = k;
+      self->moved[i] = (float) pp_point_distance (p, q) + ROOM_SPARE;
+    }
+}
 
 static void
-aslant_init (Aslant        *self,
-             const PpScene *scene,
-             PpRest       **rests)
+make_strands (Looking *self,
+              double   radius)
 {
+  const double asides[N_ASIDES] = { 0, -radius, radius };
+  guint first = 0, old_first = 0;
+
+  for (guint leg = 0; leg < self->now->run.n_legs; leg++)
+    for (guint k = 0; k < N_ASIDES; k++)
+      {
+        Strand *strand = &self->strands[self->n_strands++];
+
+        *strand = (Strand) { .row = row_of (&self->now->run, leg, asides[k]), .first = first };
+        first += strand->row.n;
+        if (self->before == NULL)
+          continue;
+        strand->old_row = row_of (&self->before->run, leg, asides[k]);
+        strand->old_first = old_first;
+        old_first += strand->old_row.n;
+        strand_follow (strand);
+      }
+}
+
+static void
+add_midsurface (GArray          *pieces,
+                const PpSettled *settled,
+                guint            i)
+{
+  PpMidsurface piece;
+
+  if (i >= settled->scene->n_bodies || !pp_conceal_counts (settled->rests, i))
+    return;
+  piece = pp_midsurface_make (settled->rests[i], settled->scene->bodies[i]);
+  g_array_append_val (pieces, piece);
+}
+
+static gboolean
+lies_alike (const PpSettled *a,
+            const PpSettled *b,
+            guint            i)
+{
+  return i < a->scene->n_bodies && i < b->scene->n_bodies
+         && a->scene->bodies[i] == b->scene->bodies[i]
+         && pp_rest_lies_alike (a->rests[i], b->rests[i]);
+}
+
+static void
+find_moved (Looking         *self,
+            const PpSettled *now,
+            const PpSettled *before)
+{
+  for (guint i = 0; i < MAX (now->scene->n_bodies, before->scene->n_bodies); i++)
+    if (!lies_alike (now, before, i))
+      {
+        add_midsurface (self->gone, before, i);
+        add_midsurface (self->come, now, i);
+      }
+}
+
+static void
+aslant_init (PpAslant        *self,
+             const PpSettled *settled)
+{
+  const PpScene *scene = settled->scene;
   const PpPanel *panel = scene->panel;
 
-  *self = (Aslant) {
+  *self = (PpAslant) {
     .panel = panel,
     .background = pp_cover_make (scene->background_outline, panel->background->glass.transmittance),
     .parts = g_array_new (FALSE, FALSE, sizeof (PpCover)),
-    .pieces = g_array_new (FALSE, FALSE, sizeof (PpMidsurface)),
+    .pieces = g_array_sized_new (FALSE, FALSE, sizeof (PpMidsurface), scene->n_bodies),
     .opaque = pp_panel_get_limit (panel, PP_LIMIT_OPAQUE),
-    .shadows = g_array_new (FALSE, FALSE, sizeof (PpBox)),
+    .shadows = g_array_new (FALSE, FALSE, sizeof (PpShadow)),
   };
   for (guint i = 0; i < scene->n_parts; i++)
     {
@@ -53,228 +216,208 @@ aslant_init (Aslant        *self,
       g_array_append_val (self->parts, part);
     }
   for (guint i = 0; i < scene->n_bodies; i++)
-    if (pp_conceal_counts (rests, i))
-      {
-        PpMidsurface piece = pp_midsurface_make (rests[i], scene->bodies[i]);
-
-        g_array_append_val (self->pieces, piece);
-      }
+    add_midsurface (self->pieces, settled, i);
 }
 
 static void
-aslant_clear (Aslant *self)
+looking_init (Looking         *self,
+              PpSights        *now,
+              const PpSettled *settled,
+              const PpSights  *before,
+              const PpSettled *settled_before)
 {
-  g_array_unref (self->parts);
-  g_array_unref (self->pieces);
-  g_array_unref (self->shadows);
+  double radius = settled->scene->panel->wire->diameter / 2;
+
+  *self = (Looking) {
+    .now = now,
+    .before = before != NULL && before->run.n_legs == now->run.n_legs ? before : NULL,
+    .reach = pp_run_get_box (&now->run, radius),
+    .gone = g_array_new (FALSE, FALSE, sizeof (PpMidsurface)),
+    .come = g_array_new (FALSE, FALSE, sizeof (PpMidsurface)),
+    .stale = g_new (guint8, now->n),
+  };
+  aslant_init (&self->aslant, settled);
+  make_strands (self, radius);
+  if (self->before != NULL)
+    find_moved (self, settled, settled_before);
 }
 
 static void
-aslant_turn (Aslant *self,
-             double  sideways,
-             double  updown)
+looking_clear (Looking *self)
 {
+  g_array_unref (self->aslant.parts);
+  g_array_unref (self->aslant.pieces);
+  g_array_unref (self->aslant.shadows);
+  g_array_unref (self->gone);
+  g_array_unref (self->come);
+  g_free (self->stale);
+  for (guint i = 0; i < self->n_strands; i++)
+    {
+      g_free (self->strands[i].was);
+      g_free (self->strands[i].moved);
+    }
+}
+
+static void
+look_from (Looking *self,
+           double   sideways,
+           double   updown)
+{
+  PpAslant *aslant = &self->aslant;
   PpPoint slant = { tan (sideways * RADIANS), -tan (updown * RADIANS) };
   double steep = hypot (slant.x, slant.y);
-  const PpBackground *back = self->panel->background;
+  const PpBackground *back = aslant->panel->background;
+  PpBox reach;
 
-  self->slant = slant;
-  self->shift = (PpPoint) { 0, 0 };
+  aslant->slant = slant;
+  aslant->shift = (PpPoint) { 0, 0 };
   if (steep > 0)
     {
       double bent = pp_refraction_shift (back->thickness, steep, back->glass.refractive_index);
-      double reach = (self->panel->wire->diameter / 2 * steep + bent) / steep;
+      double far = (aslant->panel->wire->diameter / 2 * steep + bent) / steep;
 
-      self->shift = (PpPoint) { reach * slant.x, reach * slant.y };
+      aslant->shift = (PpPoint) { far * slant.x, far * slant.y };
     }
-  g_array_set_size (self->shadows, 0);
-  for (guint i = 0; i < self->pieces->len; i++)
+  reach = pp_box_grow (pp_box_move (self->reach, aslant->shift), PP_SIGHT_FAR);
+  g_array_set_size (aslant->shadows, 0);
+  for (guint i = 0; i < aslant->pieces->len; i++)
     {
-      PpBox shadow = pp_midsurface_get_shadow (&g_array_index (self->pieces, PpMidsurface, i),
-                                               slant);
+      const PpMidsurface *piece = &g_array_index (aslant->pieces, PpMidsurface, i);
+      PpShadow shadow = { piece, pp_midsurface_get_shadow (piece, slant) };
 
-      g_array_append_val (self->shadows, shadow);
+      if (pp_box_meets (shadow.box, reach))
+        g_array_append_val (aslant->shadows, shadow);
     }
 }
 
-/* One of the three lines of a leg, as where the sights from the middles of its parts leave the
- * front face, and how much light still comes through at each. */
-typedef struct
+static PpSightRow
+shifted (const PpAslant *aslant,
+         PpSightRow      row)
 {
-  PpPoint from;    /* of the first part's middle */
-  PpPoint step;    /* to the next */
-  double  spacing; /* mm, its length */
-  guint   n;
-  double *through;
-} Row;
-
-static PpPoint
-row_point (const Row *row,
-           guint      i)
-{
-  return (PpPoint) { row->from.x + i * row->step.x, row->from.y + i * row->step.y };
+  row.from.x += aslant->shift.x;
+  row.from.y += aslant->shift.y;
+  return row;
 }
 
-/* Narrows [`first`, `last`) to where one coordinate may lie between two bounds, and one more part
- * either way for rounding. */
+/* Parts of before that lay in the shadow of what is gone have nothing to say. */
 static void
-narrow (double  start,
-        double  step,
-        double  least,
-        double  greatest,
-        double *first,
-        double *last)
+mark_gone (const Looking *self,
+           const Strand  *strand,
+           guint8        *stale)
 {
-  if (fabs (step) < 1e-12)
+  PpSightRow row = shifted (&self->aslant, strand->old_row);
+
+  for (guint g = 0; g < self->gone->len; g++)
     {
-      if (start < least || start > greatest)
-        *last = *first;
-      return;
+      PpBox box = pp_midsurface_get_shadow (&g_array_index (self->gone, PpMidsurface, g),
+                                            self->aslant.slant);
+      guint first = 0, last = row.n;
+
+      pp_sight_row_range (&row, box, &first, &last);
+      for (guint i = 0; first < last && i < strand->row.n; i++)
+        stale[i] |= strand->was[i] >= first && strand->was[i] < last;
     }
-  *first = fmax (*first, floor (fmin ((least - start) / step, (greatest - start) / step)) - 1);
-  *last = fmin (*last, ceil (fmax ((least - start) / step, (greatest - start) / step)) + 2);
 }
 
-/* The parts that may lie in a box. */
+/* What is hidden stays so, whatever comes before it. */
 static void
-find_range (const Row *row,
-            PpBox      box,
-            guint     *first,
-            guint     *last)
+mark_come (const Looking *self,
+           const Strand  *strand,
+           const guint8  *hidden,
+           guint8        *stale)
 {
-  double from = 0, to = row->n;
+  PpSightRow row = shifted (&self->aslant, strand->row);
 
-  narrow (row->from.x, row->step.x, box.x0, box.x1, &from, &to);
-  narrow (row->from.y, row->step.y, box.y0, box.y1, &from, &to);
-  *first = to > from ? (guint) from : 0;
-  *last = to > from ? (guint) to : 0;
-}
-
-/* How many parts from the i-th on have the same answer if all within `room` mm have. */
-static guint
-count_alike (const Row *row,
-             guint      i,
-             guint      last,
-             double     room)
-{
-  double n = row->spacing > 0 ? 1 + floor (room / row->spacing) : last;
-
-  return (guint) fmin (n, last - i);
-}
-
-static void
-dim_by_cover (const Aslant  *self,
-              const PpCover *cover,
-              const Row     *row)
-{
-  guint first, last;
-
-  find_range (row, pp_box_grow (cover->box, PP_TIE), &first, &last);
-  for (guint i = first; i < last;)
+  for (guint c = 0; c < self->come->len; c++)
     {
-      PpPoint p = row_point (row, i);
-      guint n = count_alike (row, i, last, fmax (pp_outline_border_distance (cover->outline, p) - 2 * PP_TIE, 0));
+      PpBox box = pp_midsurface_get_shadow (&g_array_index (self->come, PpMidsurface, c),
+                                            self->aslant.slant);
+      guint first = 0, last = row.n;
 
-      if (pp_cover_contains (cover, p))
-        for (guint k = i; k < i + n; k++)
-          row->through[k] *= cover->transmittance;
-      i += n;
+      pp_sight_row_range (&row, pp_box_grow (box, PP_SIGHT_FAR), &first, &last);
+      for (guint i = first; i < last; i++)
+        stale[i] |= !hidden[i];
     }
 }
 
+/* As it was, where it has room for having moved. */
 static void
-dim_by_piece (const Aslant       *self,
-              const PpMidsurface *piece,
-              PpBox               shadow,
-              const Row          *row)
+take_over (const Looking *self,
+           const Strand  *strand,
+           guint          view,
+           guint8        *hidden,
+           float         *room,
+           guint8        *stale)
 {
-  guint first, last, near;
+  gsize first = (gsize) view * self->before->n + strand->old_first;
+  const guint8 *old_hidden = self->before->hidden + first;
+  const float *old_room = self->before->room + first;
 
-  find_range (row, shadow, &first, &last);
-  near = first;
-  for (guint i = first; i < last;)
+  for (guint i = 0; i < strand->row.n; i++)
     {
-      gboolean meets = FALSE;
-      double room = -1;
-      guint n = 1;
-
-      if (!pp_is_over (row->through[i], self->opaque)) /* hidden already, and stays so */
-        {
-          i++;
-          continue;
-        }
-      if (i >= near)
-        room = pp_midsurface_get_room (piece, row_point (row, i), self->slant, &meets);
-      if (room >= 0)
-        n = count_alike (row, i, last, room);
-      else
-        meets = pp_midsurface_meets (piece, row_point (row, i), self->slant);
-      if (i >= near && room < 0) /* as far again it stays too near to tell */
-        near = i + count_alike (row, i, last, -room);
-      for (guint k = i; meets && k < i + n; k++)
-        if (pp_is_over (row->through[k], self->opaque))
-          row->through[k] *= piece->cover.transmittance;
-      i += n;
+      room[i] = old_room[strand->was[i]] - strand->moved[i];
+      hidden[i] = old_hidden[strand->was[i]];
+      stale[i] = room[i] <= 0;
     }
+  mark_gone (self, strand, stale);
+  mark_come (self, strand, hidden, stale);
 }
 
 static void
-look_at_row (const Aslant *self,
-             const Row    *row)
+look_at_strand (const Looking *self,
+                const Strand  *strand,
+                guint          view)
 {
-  for (guint i = 0; i < row->n; i++)
-    row->through[i] = 1;
-  dim_by_cover (self, &self->background, row);
-  for (guint i = 0; i < self->parts->len; i++)
-    dim_by_cover (self, &g_array_index (self->parts, PpCover, i), row);
-  for (guint i = 0; i < self->pieces->len; i++)
-    dim_by_piece (self, &g_array_index (self->pieces, PpMidsurface, i),
-                  g_array_index (self->shadows, PpBox, i), row);
+  PpSightRow row = shifted (&self->aslant, strand->row);
+  gsize first = (gsize) view * self->now->n + strand->first;
+  guint8 *hidden = self->now->hidden + first;
+  float *room = self->now->room + first;
+  guint8 *stale = self->stale + strand->first;
+
+  if (self->before != NULL)
+    take_over (self, strand, view, hidden, room, stale);
+  else
+    memset (stale, TRUE, row.n);
+  for (guint i = 0, end; i < row.n; i = end)
+    {
+      for (end = i; end < row.n && stale[end]; end++)
+        ;
+      if (end > i)
+        pp_sight_row_look (&self->aslant, &row, i, end, hidden, room);
+      for (; end < row.n && !stale[end]; end++)
+        ;
+    }
 }
 
+/* mm; all of a leg to the last figure. */
 static double
-hidden_of_leg (const Aslant *self,
-               const PpLeg  *leg)
+hidden_of_leg (const Looking *self,
+               guint          leg,
+               guint          view)
 {
-  double radius = self->panel->wire->diameter / 2;
-  guint n = (guint) fmax (1, round (leg->length / PART));
-  double spacing = leg->length / n;
-  const double asides[] = { 0, -radius, radius };
-  g_autofree double *through = g_new (double, 3 * (gsize) n);
-  guint hidden = 0;
+  const guint8 *hidden = self->now->hidden + (gsize) view * self->now->n;
+  const Strand *strands = &self->strands[leg * N_ASIDES];
+  guint n = strands[0].row.n, count = 0;
 
-  for (guint k = 0; k < 3; k++)
-    {
-      PpPoint from = pp_leg_point (leg, spacing / 2, asides[k]);
-      Row row = {
-        .from = { from.x + self->shift.x, from.y + self->shift.y },
-        .step = { spacing * leg->direction.x, spacing * leg->direction.y },
-        .spacing = spacing,
-        .n = n,
-        .through = through + k * n,
-      };
-
-      look_at_row (self, &row);
-    }
+  for (guint k = 0; k < N_ASIDES; k++)
+    look_at_strand (self, &strands[k], view);
   for (guint i = 0; i < n; i++)
-    hidden += !pp_is_over (through[i], self->opaque) && !pp_is_over (through[n + i], self->opaque)
-              && !pp_is_over (through[2 * n + i], self->opaque);
-  return leg->length * ((double) hidden / n); /* all of it to the last figure */
+    count += hidden[strands[0].first + i] & hidden[strands[1].first + i]
+             & hidden[strands[2].first + i];
+  return pp_run_get_leg (&self->now->run, leg).length * ((double) count / n);
 }
 
 /* A wire without length is hidden, as straight on. */
 static double
-share_of_run (const Aslant *self,
-              const PpRun  *run)
+share_of_view (const Looking *self,
+               guint          view)
 {
   double length = 0, hidden = 0;
 
-  for (guint i = 0; i < run->n_legs; i++)
+  for (guint i = 0; i < self->now->run.n_legs; i++)
     {
-      PpLeg leg = pp_run_get_leg (run, i);
-
-      length += leg.length;
-      hidden += hidden_of_leg (self, &leg);
+      length += pp_run_get_leg (&self->now->run, i).length;
+      hidden += hidden_of_leg (self, i, view);
     }
   return length > 0 ? CLAMP (hidden / length, 0, 1) : 1;
 }
@@ -295,26 +438,28 @@ find_worst (const PpView *views)
 }
 
 void
-pp_conceal_look_aslant (PpConceal     *self,
-                        const PpScene *scene,
-                        PpRest       **rests,
-                        const PpHang  *hang)
+pp_conceal_look_aslant (PpConceal       *self,
+                        const PpSettled *settled,
+                        const PpHang    *hang,
+                        const PpConceal *previous,
+                        const PpSettled *before)
 {
-  const PpDisplay *display = scene->panel->display;
-  PpRun run = pp_run_hung (scene, hang);
-  PpView *view = self->views;
-  Aslant aslant;
+  const PpDisplay *display = settled->scene->panel->display;
+  Looking looking;
+  guint view = 0;
 
-  aslant_init (&aslant, scene, rests);
+  self->sights = sights_new (pp_run_hung (settled->scene, hang));
+  looking_init (&looking, self->sights, settled, previous != NULL ? previous->sights : NULL,
+                before);
   for (int h = -3; h <= 3; h++)
     for (int v = -1; v <= 1; v++, view++)
       {
         /* + 0.0 makes a plain zero of the negative one. */
-        view->sideways = display->sideways * h / 3 + 0.0;
-        view->updown = display->updown * v + 0.0;
-        aslant_turn (&aslant, view->sideways, view->updown);
-        view->share = share_of_run (&aslant, &run);
+        self->views[view].sideways = display->sideways * h / 3 + 0.0;
+        self->views[view].updown = display->updown * v + 0.0;
+        look_from (&looking, self->views[view].sideways, self->views[view].updown);
+        self->views[view].share = share_of_view (&looking, view);
       }
-  aslant_clear (&aslant);
+  looking_clear (&looking);
   self->worst = find_worst (self->views);
 }

@@ -8,8 +8,6 @@
  */
 #include "check/conceal-private.h"
 
-#include "check/changes.h"
-
 #include "check/finding.h"
 
 /* A part of the disc that is not hidden yet. */

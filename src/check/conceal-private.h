@@ -43,6 +43,14 @@ gboolean pp_conceal_counts      (PpRest       **rests,
 /* mm: the reach of a wire with its edges. */
 PpBox    pp_run_get_box         (const PpRun   *self,
                                  double         radius);
+/* Fills the 21 views and the worst of them (conceal-aslant.c). `previous` and `before` as for
+ * pp_conceal_new(). */
+void     pp_conceal_look_aslant (PpConceal       *self,
+                                 const PpSettled *settled,
+                                 const PpHang    *hang,
+                                 const PpConceal *previous,
+                                 const PpSettled *before);
+void     pp_sights_free         (PpSights        *self);
 /* The shares of the knots' and holes' discs (conceal-discs.c). */
 void     pp_conceal_share_discs (PpConceal       *self,
                                  const PpScene   *scene,

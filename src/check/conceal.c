@@ -7,7 +7,6 @@
  */
 #include "check/conceal-private.h"
 
-#include "check/changes.h"
 #include "check/cover.h"
 #include "check/finding.h"
 
@@ -307,31 +306,41 @@ look_at_lying (PpConceal       *self,
     look_along (&self->lying, scene, rests, run, 0);
 }
 
+static void
+look_at_wire (PpConceal       *self,
+              const PpSettled *settled,
+              const PpHang    *hang,
+              const PpConceal *previous,
+              const PpSettled *before,
+              GArray          *changes)
+{
+  const PpScene *scene = settled->scene;
+  PpRun hung = pp_run_hung (scene, hang);
+  PpPath barely;
+
+  look_at_lying (self, scene, settled->rests, previous, changes);
+  look_along (&self->hung, scene, settled->rests, hung, 0);
+  look_along (&barely, scene, settled->rests, hung,
+              pp_panel_get_limit (scene->panel, PP_LIMIT_PLACE));
+  self->barely = pp_path_get_exposed (&barely);
+  path_clear (&barely);
+  pp_conceal_look_aslant (self, settled, hang, previous, before);
+}
+
 PpConceal *
-pp_conceal_new (const PpScene   *scene,
-                PpRest         **rests,
+pp_conceal_new (const PpSettled *settled,
                 const PpHang    *hang,
                 const PpConceal *previous,
-                GArray          *changes)
+                const PpSettled *before)
 {
   PpConceal *self = g_new0 (PpConceal, 1);
+  g_autoptr (GArray) changes = previous != NULL ? pp_changes_find (before, settled) : NULL;
 
-  g_return_val_if_fail ((hang != NULL) == (scene->n_knots > 0), self);
+  g_return_val_if_fail ((hang != NULL) == (settled->scene->n_knots > 0), self);
   self->has_wire = hang != NULL;
   if (self->has_wire)
-    {
-      PpRun hung = pp_run_hung (scene, hang);
-      PpPath barely;
-
-      look_at_lying (self, scene, rests, previous, changes);
-      look_along (&self->hung, scene, rests, hung, 0);
-      look_along (&barely, scene, rests, hung,
-                  pp_panel_get_limit (scene->panel, PP_LIMIT_PLACE));
-      self->barely = pp_path_get_exposed (&barely);
-      path_clear (&barely);
-      pp_conceal_look_aslant (self, scene, rests, hang);
-    }
-  pp_conceal_share_discs (self, scene, rests, previous, changes);
+    look_at_wire (self, settled, hang, previous, before, changes);
+  pp_conceal_share_discs (self, settled->scene, settled->rests, previous, changes);
   return self;
 }
 
@@ -342,6 +351,7 @@ pp_conceal_free (PpConceal *self)
     return;
   path_clear (&self->lying);
   path_clear (&self->hung);
+  pp_sights_free (self->sights);
   g_free (self->holes);
   g_free (self);
 }

@@ -4,6 +4,7 @@
  */
 #pragma once
 
+#include "check/changes.h"
 #include "check/hang.h"
 
 G_BEGIN_DECLS
@@ -42,6 +43,9 @@ typedef struct
   double barely; /* the same with pieces drawn in; NAN for a hole */
 } PpDiscShare;
 
+/* What was seen of each part of the hung wire in each view, for the next check. */
+typedef struct _PpSights PpSights;
+
 typedef struct
 {
   gboolean    has_wire;
@@ -50,29 +54,22 @@ typedef struct
   double      barely; /* mm exposed, not beyond, with pieces drawn in */
   PpView      views[PP_N_VIEWS];
   PpView      worst;
+  PpSights   *sights;  /* NULL without a wire */
   PpDiscShare knots[2];
   guint       n_holes;
   PpDiscShare *holes; /* as panel->holes */
 } PpConceal;
 
-/* `hang` is NULL without a wire. `rests` as in the scene; the oblique views need them. `previous`
- * (nullable): of an earlier panel on the same ground, with `changes` (PpBox) of changes.h since;
- * what lies away from them is taken over, and the answer is the same with and without.
- * (transfer full) */
-PpConceal *pp_conceal_new        (const PpScene   *scene,
-                                  PpRest         **rests,
+/* `hang` is NULL without a wire. `previous` (nullable): of an earlier panel on the same ground, with
+ * how its stack lay, `before`; what has not changed is taken over, and the answer is the same with
+ * and without. (transfer full) */
+PpConceal *pp_conceal_new        (const PpSettled *settled,
                                   const PpHang    *hang,
                                   const PpConceal *previous,
-                                  GArray          *changes);
+                                  const PpSettled *before);
 void       pp_conceal_free       (PpConceal     *self);
 /* mm exposed and not beyond. */
 double     pp_path_get_exposed   (const PpPath  *self);
-/* Fills the 21 views and the worst of them (conceal-aslant.c). */
-void       pp_conceal_look_aslant (PpConceal     *self,
-                                   const PpScene *scene,
-                                   PpRest       **rests,
-                                   const PpHang  *hang);
-
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpConceal, pp_conceal_free)
 
 G_END_DECLS

@@ -85,25 +85,6 @@ pp_midsurface_get_shadow (const PpMidsurface *self,
                                 box.x1 - fmin (x0, x1), box.y1 - fmin (y0, y1) }, PP_TIE);
 }
 
-/* Between `lowest` and `highest` the line lies wholly within the outline, or wholly without, if its
- * middle is farther from the outline than its ends are from its middle. Within, it begins under the
- * surface and ends over it, so it meets it. */
-double
-pp_midsurface_get_room (const PpMidsurface *self,
-                        PpPoint             start,
-                        PpPoint             slant,
-                        gboolean           *meets)
-{
-  double middle = (self->lowest + self->highest) / 2;
-  double half = (self->highest - self->lowest) / 2 * hypot (slant.x, slant.y);
-  PpPoint p = { start.x + middle * slant.x, start.y + middle * slant.y };
-  double room = pp_outline_border_distance (self->cover.outline, p) - half - 2 * PP_TIE;
-
-  if (room >= 0)
-    *meets = pp_cover_contains (&self->cover, p);
-  return room;
-}
-
 /* A line of sight over the heights that it is followed through. */
 typedef struct
 {
@@ -118,17 +99,6 @@ line_at (const Line *line,
          double      z)
 {
   return (PpPoint) { line->start.x + z * line->slant.x, line->start.y + z * line->slant.y };
-}
-
-static gboolean
-meets_plane (const PpMidsurface *self,
-             const Line         *line)
-{
-  const PpPlane *plane = &self->plane;
-  double rise = 1 - plane->a * line->slant.x - plane->b * line->slant.y;
-  double over = plane->c + plane->a * line->start.x + plane->b * line->start.y;
-
-  return fabs (rise) > PARALLEL && pp_cover_contains (&self->cover, line_at (line, over / rise));
 }
 
 /* How far the surface lies over the line at height z. */
@@ -168,7 +138,8 @@ meets_between (const PpMidsurface *self,
                double              from,
                double              before,
                double              to,
-               double              after)
+               double              after,
+               PpPoint            *where)
 {
   double z = from, over = before;
   int stayed = 0; /* 1: `to`, -1: `from` */
@@ -192,7 +163,8 @@ meets_between (const PpMidsurface *self,
           stayed = -1;
         }
     }
-  return pp_cover_contains (&self->cover, line_at (line, z));
+  *where = line_at (line, z);
+  return pp_cover_contains (&self->cover, *where);
 }
 
 /* Keeps of the line what lies within the piece's reach of its origin. */
@@ -210,10 +182,66 @@ clip_to_reach (const PpMidsurface *self,
   line->to = fmin (line->to, half2 >= 0 ? middle + sqrt (half2) : (double) -INFINITY);
 }
 
-/* A line steeper than the surface anywhere is meets it once at most, from under it to over it. */
+static double
+get_steepness (PpPoint slant)
+{
+  return hypot (slant.x, slant.y);
+}
+
+/* While the start moves by a mm, where a line meets the plane moves by so many. */
+static double
+stretch_on_plane (const PpPlane *plane,
+                  PpPoint        slant,
+                  double         rise)
+{
+  return 1 + get_steepness (slant) * hypot (plane->a, plane->b) / fabs (rise);
+}
+
 static gboolean
-meets_gentle (const PpMidsurface *self,
-              Line                line)
+look_at_plane (const PpMidsurface *self,
+               const Line         *line,
+               double             *room)
+{
+  const PpPlane *plane = &self->plane;
+  double rise = 1 - plane->a * line->slant.x - plane->b * line->slant.y;
+  double over = plane->c + plane->a * line->start.x + plane->b * line->start.y;
+  PpPoint p;
+
+  *room = INFINITY;
+  if (fabs (rise) <= PARALLEL)
+    return FALSE;
+  p = line_at (line, over / rise);
+  *room = fmax (0, pp_outline_border_distance (self->cover.outline, p) - 2 * PP_TIE)
+          / stretch_on_plane (plane, line->slant, rise);
+  return pp_cover_contains (&self->cover, p);
+}
+
+/* Between `lowest` and `highest` the line lies wholly within the outline, or wholly without, if its
+ * middle is farther from the outline than its ends are from its middle. Within, it begins under the
+ * surface and ends over it, so it meets it. */
+static double
+get_room (const PpMidsurface *self,
+          PpPoint             start,
+          PpPoint             slant,
+          gboolean           *meets)
+{
+  double middle = (self->lowest + self->highest) / 2;
+  double half = (self->highest - self->lowest) / 2 * get_steepness (slant);
+  PpPoint p = { start.x + middle * slant.x, start.y + middle * slant.y };
+  double room = pp_outline_border_distance (self->cover.outline, p) - half - 2 * PP_TIE;
+
+  if (room >= 0)
+    *meets = pp_cover_contains (&self->cover, p);
+  return room;
+}
+
+/* A line steeper than the surface anywhere is meets it once at most, from under it to over it; FALSE
+ * where it does not, within the piece's reach. */
+static gboolean
+find_crossing (const PpMidsurface *self,
+               Line                line,
+               gboolean           *inside,
+               PpPoint            *where)
 {
   double before, after;
 
@@ -222,18 +250,60 @@ meets_gentle (const PpMidsurface *self,
     return FALSE;
   before = surface_over (self, &line, line.from);
   after = surface_over (self, &line, line.to);
-  return before >= 0 && after < 0
-         && meets_between (self, &line, line.from, before, line.to, after);
+  if (before < 0 || after >= 0)
+    return FALSE;
+  *inside = meets_between (self, &line, line.from, before, line.to, after, where);
+  return TRUE;
+}
+
+/* While the start moves by a mm, the crossing moves by no more than 1/(1 - slope·slant), for as
+ * long as it stays within the reach of the piece. So it stays inside, or outside, until it can
+ * have come to the outline; outside, only for as long as it cannot have left the reach and come
+ * back elsewhere. */
+static double
+room_about (const PpMidsurface *self,
+            PpPoint             where,
+            gboolean            inside,
+            PpPoint             slant)
+{
+  double far = pp_outline_border_distance (self->cover.outline, where);
+  PpPoint origin = { self->body->frame.x, self->body->frame.y };
+
+  if (!inside)
+    far = fmin (far, self->body->heights.reach - pp_point_distance (origin, where));
+  return fmax (0, far - 2 * PP_TIE) * (1 - self->steepest * get_steepness (slant));
 }
 
 static gboolean
-meets_shaped (const PpMidsurface *self,
-              const Line         *line)
+look_at_gentle (const PpMidsurface *self,
+                const Line         *line,
+                gboolean            ask,
+                double             *room)
 {
-  double travel = (line->to - line->from) * hypot (line->slant.x, line->slant.y);
+  gboolean inside = FALSE, meets = FALSE;
+  PpPoint where;
+
+  *room = 0;
+  if (line->from < line->to && find_crossing (self, *line, &inside, &where))
+    {
+      if (ask)
+        *room = room_about (self, where, inside, line->slant);
+      return inside;
+    }
+  if (ask)
+    *room = get_room (self, line->start, line->slant, &meets);
+  return FALSE;
+}
+
+static gboolean
+meets_steep (const PpMidsurface *self,
+             const Line         *line)
+{
+  double travel = (line->to - line->from) * get_steepness (line->slant);
   guint n = MAX (1, (guint) ceil (travel / WALK));
   double z = line->from;
   double over = surface_over (self, line, z);
+  PpPoint where;
 
   for (guint i = 1; i <= n; i++)
     {
@@ -241,7 +311,7 @@ meets_shaped (const PpMidsurface *self,
       double next_over = surface_over (self, line, next);
 
       if ((over >= 0) != (next_over >= 0)
-          && meets_between (self, line, z, over, next, next_over))
+          && meets_between (self, line, z, over, next, next_over, &where))
         return TRUE;
       z = next;
       over = next_over;
@@ -249,23 +319,40 @@ meets_shaped (const PpMidsurface *self,
   return FALSE;
 }
 
+static gboolean
+look_at_steep (const PpMidsurface *self,
+               const Line         *line,
+               gboolean            ask,
+               double             *room)
+{
+  gboolean meets = FALSE;
+
+  *room = ask ? get_room (self, line->start, line->slant, &meets) : 0;
+  if (ask && *room >= 0)
+    return meets;
+  return line->from < line->to && meets_steep (self, line);
+}
+
 gboolean
-pp_midsurface_meets (const PpMidsurface *self,
-                     PpPoint             start,
-                     PpPoint             slant)
+pp_midsurface_look (const PpMidsurface *self,
+                    PpPoint             start,
+                    PpPoint             slant,
+                    gboolean            ask,
+                    double             *room)
 {
   Line line = { start, slant, self->lowest, self->highest };
   PpBox box = self->cover.box;
 
-  if (hypot (slant.x, slant.y) <= PARALLEL) /* straight on */
-    return pp_cover_contains (&self->cover, start);
+  if (get_steepness (slant) <= PARALLEL) /* straight on */
+    {
+      *room = fmax (0, pp_outline_border_distance (self->cover.outline, start) - 2 * PP_TIE);
+      return pp_cover_contains (&self->cover, start);
+    }
   if (pp_body_is_flat (self->body))
-    return meets_plane (self, &line);
+    return look_at_plane (self, &line, room);
   clip_line (&line, start.x, slant.x, box.x0, box.x1);
   clip_line (&line, start.y, slant.y, box.y0, box.y1);
-  if (line.from >= line.to)
-    return FALSE;
-  if (self->steepest * hypot (slant.x, slant.y) < GENTLE)
-    return meets_gentle (self, line);
-  return meets_shaped (self, &line);
+  if (self->steepest * get_steepness (slant) < GENTLE)
+    return look_at_gentle (self, &line, ask, room);
+  return look_at_steep (self, &line, ask, room);
 }

@@ -28,16 +28,13 @@ PpMidsurface pp_midsurface_make       (const PpRest       *rest,
  * face if it is to meet the piece. */
 PpBox        pp_midsurface_get_shadow (const PpMidsurface *self,
                                        PpPoint             slant);
-/* mm: as far as this from `start`, in plan, all lines of this slant meet the surface, or all miss
- * it, as `meets` then says. Less than 0, and `meets` untouched, where the line comes too near the
- * outline to tell. */
-double       pp_midsurface_get_room   (const PpMidsurface *self,
+/* Whether the line `start` + z·`slant` meets the surface somewhere inside the outline. If `ask`, `room`
+ * gets how far, in mm in plan, all lines of this slant about `start` have the same answer; less
+ * than 0 where that cannot be told, nor for any as near to it as that. */
+gboolean     pp_midsurface_look       (const PpMidsurface *self,
                                        PpPoint             start,
                                        PpPoint             slant,
-                                       gboolean           *meets);
-/* Whether the line `start` + z·`slant` meets the surface somewhere inside the outline. */
-gboolean     pp_midsurface_meets      (const PpMidsurface *self,
-                                       PpPoint             start,
-                                       PpPoint             slant);
+                                       gboolean            ask,
+                                       double             *room);
 
 G_END_DECLS

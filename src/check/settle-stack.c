@@ -57,15 +57,6 @@ is_touched (const Stack  *self,
   return FALSE;
 }
 
-/* Raises the field by the same heights. */
-static gboolean
-rests_alike (const PpRest *a,
-             const PpRest *b)
-{
-  return (a->state == PP_STATE_FLOATS) == (b->state == PP_STATE_FLOATS)
-         && a->plane.a == b->plane.a && a->plane.b == b->plane.b && a->plane.c == b->plane.c;
-}
-
 static void
 settle_one (PpCheck       *check,
             guint          index,
@@ -127,7 +118,7 @@ settle_or_take_over (Stack *self,
       touch (self, before);
       touch (self, now);
     }
-  else if (!rests_alike (self->check->rests[index], self->previous->rests[index]))
+  else if (!pp_rest_lies_alike (self->check->rests[index], self->previous->rests[index]))
     touch (self, now);
 }
 

@@ -367,6 +367,14 @@ pp_rest_get_slope (const PpRest *self)
 }
 
 gboolean
+pp_rest_lies_alike (const PpRest *a,
+                    const PpRest *b)
+{
+  return (a->state == PP_STATE_FLOATS) == (b->state == PP_STATE_FLOATS)
+         && a->plane.a == b->plane.a && a->plane.b == b->plane.b && a->plane.c == b->plane.c;
+}
+
+gboolean
 pp_rest_rests_on (const PpRest *self,
                   PpOwner       owner)
 {

@@ -59,6 +59,9 @@ double      pp_rest_underside_at   (const PpRest  *self,
 double      pp_rest_top_at         (const PpRest  *self,
                                     const PpBody  *body,
                                     PpPoint        p);
+/* Whether two rests of one body put it in the same place and raise the field alike. */
+gboolean    pp_rest_lies_alike     (const PpRest  *a,
+                                    const PpRest  *b);
 gboolean    pp_rest_rests_on       (const PpRest  *self,
                                     PpOwner        owner);
 /* Puts a settled body on top of the field, or of the part of it that there is. */

@@ -127,7 +127,7 @@ look_init (Look      *self,
   self->stack = test_stack_new (draft);
   if (self->stack->panel->wire != NULL)
     pp_hang_init (&self->hang, self->stack->scene, &self->stack->mass);
-  self->conceal = pp_conceal_new (self->stack->scene, self->stack->rests,
+  self->conceal = pp_conceal_new (&(PpSettled) { self->stack->scene, self->stack->rests },
                                   self->stack->panel->wire != NULL ? &self->hang : NULL, NULL, NULL);
 }
 
@@ -394,7 +394,8 @@ test_heap (void)
   look.stack = test_stack_new (&draft);
   pp_hang_init (&look.hang, look.stack->scene, &look.stack->mass);
   start = g_get_monotonic_time ();
-  look.conceal = pp_conceal_new (look.stack->scene, look.stack->rests, &look.hang, NULL, NULL);
+  look.conceal = pp_conceal_new (&(PpSettled) { look.stack->scene, look.stack->rests }, &look.hang,
+                                 NULL, NULL);
   g_test_message ("200 pieces over one knot: %.3f s", 1e-6 * (g_get_monotonic_time () - start));
   g_assert_cmpfloat (look.conceal->knots[0].share, >=, 0);
   g_assert_cmpfloat (look.conceal->knots[0].share, <=, 1);
@@ -627,7 +628,8 @@ test_more_hides_more (void)
       look_at_scattered (&more, seed, 7, FALSE, flat);
       more.hang = fewer.hang; /* the same wire, though one more piece pulls at it */
       pp_conceal_free (more.conceal);
-      more.conceal = pp_conceal_new (more.stack->scene, more.stack->rests, &more.hang, NULL, NULL);
+      more.conceal = pp_conceal_new (&(PpSettled) { more.stack->scene, more.stack->rests }, &more.hang,
+                                     NULL, NULL);
       g_assert_cmpfloat (more.conceal->lying.share, >=, fewer.conceal->lying.share - EXACT);
       g_assert_cmpfloat (more.conceal->hung.share, >=, fewer.conceal->hung.share - EXACT);
       g_assert_cmpfloat (more.conceal->barely, <=, fewer.conceal->barely + EXACT);

@@ -1,0 +1,58 @@
+/* sight-row.h: how much light comes through along one line of the wire, seen aslant.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "check/midsurface.h"
+
+G_BEGIN_DECLS
+
+/* All that may hide the wire, and the view that it is seen from. */
+typedef struct
+{
+  const PpPanel *panel;
+  PpCover        background;
+  GArray        *parts;   /* PpCover */
+  GArray        *pieces;  /* PpMidsurface, as they lie, bottom first */
+  double         opaque;
+  PpPoint        slant;   /* mm in plan a mm of height, toward the viewer */
+  PpPoint        shift;   /* mm, from the wire to where its sight leaves the front face */
+  GArray        *shadows; /* PpShadow: those that may fall on the wire in this view */
+} PpAslant;
+
+typedef struct
+{
+  const PpMidsurface *piece;
+  PpBox               box; /* where sights that may meet it leave the front face */
+} PpShadow;
+
+/* One of the three lines of a leg, as where the sights from the middles of its parts leave the
+ * front face. */
+typedef struct
+{
+  PpPoint from;    /* of the first part's middle */
+  PpPoint step;    /* to the next */
+  double  spacing; /* mm, its length */
+  guint   n;
+} PpSightRow;
+
+/* mm: rooms are told up to here. */
+#define PP_SIGHT_FAR 2.0
+
+/* Parts from the `first` on up to the `last`, not included: whether each is hidden, and its room: as
+ * long as a sight of this view leaves the front face nearer than that to where this one does, and
+ * nothing else moves, it is hidden likewise. `hidden` and `room` begin with part 0. */
+void pp_sight_row_look  (const PpAslant   *aslant,
+                         const PpSightRow *row,
+                         guint             first,
+                         guint             last,
+                         guint8           *hidden,
+                         float            *room);
+/* Narrows it to the parts that may lie in a box. */
+void pp_sight_row_range (const PpSightRow *row,
+                         PpBox             box,
+                         guint            *first,
+                         guint            *last);
+
+G_END_DECLS
