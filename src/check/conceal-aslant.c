@@ -32,8 +32,7 @@ struct _PpSights
 {
   PpRun   run;
   guint   n; /* a view */
-  guint8 *hidden;
-  float  *room;
+  PpSeen  seen;
 };
 
 /* A line of the wire before it is shifted, its first part's place among the view's, and of each part
@@ -66,8 +65,9 @@ pp_sights_free (PpSights *self)
 {
   if (self == NULL)
     return;
-  g_free (self->hidden);
-  g_free (self->room);
+  g_free (self->seen.hidden);
+  g_free (self->seen.room);
+  g_free (self->seen.by);
   g_free (self);
 }
 
@@ -89,8 +89,9 @@ sights_new (PpRun run)
 
       self->n += N_ASIDES * count_parts (&leg);
     }
-  self->hidden = g_new (guint8, (gsize) self->n * PP_N_VIEWS);
-  self->room = g_new (float, (gsize) self->n * PP_N_VIEWS);
+  self->seen.hidden = g_new (guint8, (gsize) self->n * PP_N_VIEWS);
+  self->seen.room = g_new (float, (gsize) self->n * PP_N_VIEWS);
+  self->seen.by = g_new (guint16, (gsize) self->n * PP_N_VIEWS);
   return self;
 }
 
@@ -166,7 +167,7 @@ add_midsurface (GArray          *pieces,
 
   if (i >= settled->scene->n_bodies || !pp_conceal_counts (settled->rests, i))
     return;
-  piece = pp_midsurface_make (settled->rests[i], settled->scene->bodies[i]);
+  piece = pp_midsurface_make (settled->rests[i], settled->scene->bodies[i], i);
   g_array_append_val (pieces, piece);
 }
 
@@ -193,6 +194,15 @@ find_moved (Looking         *self,
       }
 }
 
+static int
+compare_steepest (gconstpointer a,
+                  gconstpointer b)
+{
+  const PpMidsurface *p = a, *q = b;
+
+  return p->steepest < q->steepest ? -1 : p->steepest > q->steepest;
+}
+
 static void
 aslant_init (PpAslant        *self,
              const PpSettled *settled)
@@ -217,6 +227,7 @@ aslant_init (PpAslant        *self,
     }
   for (guint i = 0; i < scene->n_bodies; i++)
     add_midsurface (self->pieces, settled, i);
+  g_array_sort (self->pieces, compare_steepest); /* which leaves equals in their order */
 }
 
 static void
@@ -299,44 +310,51 @@ shifted (const PpAslant *aslant,
   return row;
 }
 
-/* Parts of before that lay in the shadow of what is gone have nothing to say. */
+/* From part `first` on. */
+static PpSeen
+seen_from (const PpSights *sights,
+           gsize           first)
+{
+  return (PpSeen) { sights->seen.hidden + first, sights->seen.room + first,
+                    sights->seen.by + first };
+}
+
+/* Parts of before that what is gone dimmed have nothing to say. */
 static void
 mark_gone (const Looking *self,
            const Strand  *strand,
+           const PpSeen  *seen,
            guint8        *stale)
 {
   PpSightRow row = shifted (&self->aslant, strand->old_row);
 
   for (guint g = 0; g < self->gone->len; g++)
     {
-      PpBox box = pp_midsurface_get_shadow (&g_array_index (self->gone, PpMidsurface, g),
-                                            self->aslant.slant);
+      const PpMidsurface *piece = &g_array_index (self->gone, PpMidsurface, g);
+      PpBox box = pp_midsurface_get_shadow (piece, self->aslant.slant);
       guint first = 0, last = row.n;
 
       pp_sight_row_range (&row, box, &first, &last);
       for (guint i = 0; first < last && i < strand->row.n; i++)
-        stale[i] |= strand->was[i] >= first && strand->was[i] < last;
+        stale[i] |= strand->was[i] >= first && strand->was[i] < last
+                    && (seen->by[i] == piece->index || seen->by[i] == PP_SIGHT_SEVERAL);
     }
 }
 
-/* What is hidden stays so, whatever comes before it. */
 static void
 mark_come (const Looking *self,
            const Strand  *strand,
-           const guint8  *hidden,
+           const PpSeen  *seen,
            guint8        *stale)
 {
   PpSightRow row = shifted (&self->aslant, strand->row);
 
   for (guint c = 0; c < self->come->len; c++)
     {
-      PpBox box = pp_midsurface_get_shadow (&g_array_index (self->come, PpMidsurface, c),
-                                            self->aslant.slant);
-      guint first = 0, last = row.n;
+      const PpMidsurface *piece = &g_array_index (self->come, PpMidsurface, c);
+      PpShadow shadow = { piece, pp_midsurface_get_shadow (piece, self->aslant.slant) };
 
-      pp_sight_row_range (&row, pp_box_grow (box, PP_SIGHT_FAR), &first, &last);
-      for (guint i = first; i < last; i++)
-        stale[i] |= !hidden[i];
+      pp_sight_row_add (&self->aslant, &row, &shadow, seen, stale);
     }
 }
 
@@ -345,22 +363,22 @@ static void
 take_over (const Looking *self,
            const Strand  *strand,
            guint          view,
-           guint8        *hidden,
-           float         *room,
+           const PpSeen  *seen,
            guint8        *stale)
 {
-  gsize first = (gsize) view * self->before->n + strand->old_first;
-  const guint8 *old_hidden = self->before->hidden + first;
-  const float *old_room = self->before->room + first;
+  PpSeen old = seen_from (self->before, (gsize) view * self->before->n + strand->old_first);
 
   for (guint i = 0; i < strand->row.n; i++)
     {
-      room[i] = old_room[strand->was[i]] - strand->moved[i];
-      hidden[i] = old_hidden[strand->was[i]];
-      stale[i] = room[i] <= 0;
+      guint was = strand->was[i];
+
+      seen->room[i] = old.room[was] - strand->moved[i];
+      seen->hidden[i] = old.hidden[was];
+      seen->by[i] = old.by[was];
+      stale[i] = seen->room[i] <= 0;
     }
-  mark_gone (self, strand, stale);
-  mark_come (self, strand, hidden, stale);
+  mark_gone (self, strand, seen, stale);
+  mark_come (self, strand, seen, stale);
 }
 
 static void
@@ -369,13 +387,11 @@ look_at_strand (const Looking *self,
                 guint          view)
 {
   PpSightRow row = shifted (&self->aslant, strand->row);
-  gsize first = (gsize) view * self->now->n + strand->first;
-  guint8 *hidden = self->now->hidden + first;
-  float *room = self->now->room + first;
+  PpSeen seen = seen_from (self->now, (gsize) view * self->now->n + strand->first);
   guint8 *stale = self->stale + strand->first;
 
   if (self->before != NULL)
-    take_over (self, strand, view, hidden, room, stale);
+    take_over (self, strand, view, &seen, stale);
   else
     memset (stale, TRUE, row.n);
   for (guint i = 0, end; i < row.n; i = end)
@@ -383,7 +399,7 @@ look_at_strand (const Looking *self,
       for (end = i; end < row.n && stale[end]; end++)
         ;
       if (end > i)
-        pp_sight_row_look (&self->aslant, &row, i, end, hidden, room);
+        pp_sight_row_look (&self->aslant, &row, i, end, &seen);
       for (; end < row.n && !stale[end]; end++)
         ;
     }
@@ -395,7 +411,7 @@ hidden_of_leg (const Looking *self,
                guint          leg,
                guint          view)
 {
-  const guint8 *hidden = self->now->hidden + (gsize) view * self->now->n;
+  const guint8 *hidden = self->now->seen.hidden + (gsize) view * self->now->n;
   const Strand *strands = &self->strands[leg * N_ASIDES];
   guint n = strands[0].row.n, count = 0;
 

@@ -125,6 +125,14 @@ pp_cover_contains (const PpCover *self,
   return inside && (self->drawn_in <= 0 || !is_near_border (self, p));
 }
 
+double
+pp_cover_distance (const PpCover *self,
+                   PpPoint        p)
+{
+  return self->bands != NULL ? pp_bands_distance (self->bands, p)
+                             : pp_outline_border_distance (self->outline, p);
+}
+
 /* A point of the outline in the frame of the line: along it and to its right. */
 typedef struct
 {

@@ -26,6 +26,9 @@ PpCover  pp_cover_of_body  (const PpBody    *body);
  * drawn in or not, is covered. */
 gboolean pp_cover_contains (const PpCover   *self,
                             PpPoint          p);
+/* mm, from `p` to the nearest side of the outline, from within or without. */
+double   pp_cover_distance (const PpCover   *self,
+                            PpPoint          p);
 /* Adds to `cuts` (of double) wherever the line from `start` along the unit vector `direction` may
  * pass into or out of what is covered, as mm from `start` within 0 to `length`. Some are there
  * twice or for nothing, none is missing. */

@@ -13,7 +13,6 @@
 #include "check/midsurface.h"
 
 #include "panel/tolerance.h"
-#include "shape/polygon.h"
 
 #define WALK 0.25     /* mm */
 #define GENTLE 0.9    /* slope of a surface times slant of a line, where they meet but once */
@@ -49,11 +48,13 @@ bound_form (const PpForm *form,
 
 PpMidsurface
 pp_midsurface_make (const PpRest *rest,
-                    const PpBody *body)
+                    const PpBody *body,
+                    guint         index)
 {
   PpMidsurface self = {
     .rest = rest,
     .body = body,
+    .index = index,
     .cover = pp_cover_of_body (body),
     .plane = rest->plane,
   };
@@ -211,7 +212,7 @@ look_at_plane (const PpMidsurface *self,
   if (fabs (rise) <= PARALLEL)
     return FALSE;
   p = line_at (line, over / rise);
-  *room = fmax (0, pp_outline_border_distance (self->cover.outline, p) - 2 * PP_TIE)
+  *room = fmax (0, pp_cover_distance (&self->cover, p) - 2 * PP_TIE)
           / stretch_on_plane (plane, line->slant, rise);
   return pp_cover_contains (&self->cover, p);
 }
@@ -228,7 +229,7 @@ get_room (const PpMidsurface *self,
   double middle = (self->lowest + self->highest) / 2;
   double half = (self->highest - self->lowest) / 2 * get_steepness (slant);
   PpPoint p = { start.x + middle * slant.x, start.y + middle * slant.y };
-  double room = pp_outline_border_distance (self->cover.outline, p) - half - 2 * PP_TIE;
+  double room = pp_cover_distance (&self->cover, p) - half - 2 * PP_TIE;
 
   if (room >= 0)
     *meets = pp_cover_contains (&self->cover, p);
@@ -266,7 +267,7 @@ room_about (const PpMidsurface *self,
             gboolean            inside,
             PpPoint             slant)
 {
-  double far = pp_outline_border_distance (self->cover.outline, where);
+  double far = pp_cover_distance (&self->cover, where);
   PpPoint origin = { self->body->frame.x, self->body->frame.y };
 
   if (!inside)
@@ -345,7 +346,7 @@ pp_midsurface_look (const PpMidsurface *self,
 
   if (get_steepness (slant) <= PARALLEL) /* straight on */
     {
-      *room = fmax (0, pp_outline_border_distance (self->cover.outline, start) - 2 * PP_TIE);
+      *room = fmax (0, pp_cover_distance (&self->cover, start) - 2 * PP_TIE);
       return pp_cover_contains (&self->cover, start);
     }
   if (pp_body_is_flat (self->body))

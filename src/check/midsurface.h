@@ -15,6 +15,7 @@ typedef struct
 {
   const PpRest *rest;
   const PpBody *body;
+  guint         index;    /* in the stack */
   PpCover       cover;
   PpPlane       plane;  /* of a flat one's middle: z = c + a·x + b·y in the panel frame */
   double        steepest; /* mm a mm, no slope of it within the reach of the piece is more */
@@ -23,7 +24,8 @@ typedef struct
 } PpMidsurface;
 
 PpMidsurface pp_midsurface_make       (const PpRest       *rest,
-                                       const PpBody       *body);
+                                       const PpBody       *body,
+                                       guint               index);
 /* Where a line of sight that slants by `slant` (mm in plan a mm of height) may start on the front
  * face if it is to meet the piece. */
 PpBox        pp_midsurface_get_shadow (const PpMidsurface *self,

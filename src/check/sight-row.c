@@ -9,7 +9,6 @@
 #include "check/sight-row.h"
 
 #include "check/finding.h"
-#include "shape/polygon.h"
 
 /* Parts in hand, and of each how much light still comes through. */
 typedef struct
@@ -17,8 +16,7 @@ typedef struct
   const PpSightRow *row;
   guint             first;
   guint             last;
-  guint8           *hidden;
-  float            *room;
+  const PpSeen     *seen;
   double           *through; /* from `first` on, as the next */
   double           *behind;  /* mm: room while all that dims it so far stays before it */
 } Parts;
@@ -76,33 +74,61 @@ count_alike (const PpSightRow *row,
   return (guint) fmin (n, last - i);
 }
 
-/* `n` parts from the i-th on have `room` mm, the first of them, in which a screen is or is not before
- * them. */
 static void
-dim (Parts   *parts,
-     guint    i,
-     guint    n,
-     double   room,
-     gboolean meets,
-     double   transmittance,
-     double   opaque)
+note_dimmer (guint16 *by,
+             guint    index)
 {
+  if (index != PP_SIGHT_NONE)
+    *by = *by == PP_SIGHT_NONE ? (guint16) index : PP_SIGHT_SEVERAL;
+}
+
+/* Something between the viewer and the wire. */
+typedef struct
+{
+  guint  index; /* PP_SIGHT_NONE: not a placement */
+  double transmittance;
+} Screen;
+
+/* `n` parts from the i-th on have the screen before them, with `room` mm for the first of them. */
+static void
+dim (Parts          *parts,
+     const PpAslant *aslant,
+     guint           i,
+     guint           n,
+     double          room,
+     Screen          screen)
+{
+  const PpSeen *seen = parts->seen;
+
   for (guint k = i; k < i + n; k++)
     {
       double left = fmax (0, room - (k - i) * parts->row->spacing);
+      double *behind = &parts->behind[k - parts->first], *through = &parts->through[k - parts->first];
 
-      if (parts->hidden[k])
+      if (seen->hidden[k])
         continue;
-      parts->room[k] = (float) fmin (parts->room[k], left);
-      if (!meets)
+      seen->room[k] = (float) fmin (seen->room[k], left);
+      *behind = fmin (*behind, left);
+      *through *= screen.transmittance;
+      note_dimmer (&seen->by[k], screen.index);
+      if (pp_is_over (*through, aslant->opaque))
         continue;
-      parts->behind[k - parts->first] = fmin (parts->behind[k - parts->first], left);
-      parts->through[k - parts->first] *= transmittance;
-      if (pp_is_over (parts->through[k - parts->first], opaque))
-        continue;
-      parts->hidden[k] = TRUE;
-      parts->room[k] = (float) parts->behind[k - parts->first];
+      seen->hidden[k] = TRUE;
+      seen->room[k] = (float) *behind;
     }
+}
+
+/* The same where it is not before them. */
+static void
+leave (const PpSightRow *row,
+       const PpSeen     *seen,
+       guint             i,
+       guint             n,
+       double            room)
+{
+  for (guint k = i; k < i + n; k++)
+    if (!seen->hidden[k])
+      seen->room[k] = (float) fmin (seen->room[k], fmax (0, room - (k - i) * row->spacing));
 }
 
 static void
@@ -116,10 +142,13 @@ dim_by_cover (Parts          *parts,
   for (guint i = first; i < last;)
     {
       PpPoint p = row_point (parts->row, i);
-      double room = fmax (0, pp_outline_border_distance (cover->outline, p) - 2 * PP_TIE);
+      double room = fmax (0, pp_cover_distance (cover, p) - 2 * PP_TIE);
       guint n = count_alike (parts->row, i, last, room);
 
-      dim (parts, i, n, room, pp_cover_contains (cover, p), cover->transmittance, aslant->opaque);
+      if (pp_cover_contains (cover, p))
+        dim (parts, aslant, i, n, room, (Screen) { PP_SIGHT_NONE, cover->transmittance });
+      else
+        leave (parts->row, parts->seen, i, n, room);
       i += n;
     }
 }
@@ -132,38 +161,114 @@ distance_to_box (PpBox   box,
   return fmax (fmax (box.x0 - p.x, p.x - box.x1), fmax (box.y0 - p.y, p.y - box.y1));
 }
 
+/* Calls for runs of parts that are not hidden whether the piece is before them. */
+typedef void (*RunFunc) (guint    i,
+                         guint    n,
+                         double   room,
+                         gboolean meets,
+                         gpointer data);
+
+static void
+foreach_run (const PpAslant   *aslant,
+             const PpSightRow *row,
+             const PpShadow   *shadow,
+             guint             first,
+             guint             last,
+             const guint8     *hidden,
+             RunFunc           func,
+             gpointer          data)
+{
+  guint near, n;
+
+  pp_sight_row_range (row, pp_box_grow (shadow->box, PP_SIGHT_FAR), &first, &last);
+  near = first;
+  for (guint i = first; i < last; i += n)
+    {
+      PpPoint p = row_point (row, i);
+      double room = distance_to_box (shadow->box, p);
+      gboolean meets = FALSE;
+
+      n = 1;
+      if (hidden[i]) /* and stays so */
+        continue;
+      if (room < 0)
+        {
+          meets = pp_midsurface_look (shadow->piece, p, aslant->slant, i >= near, &room);
+          if (room < 0) /* as far again it cannot be told */
+            near = i + count_alike (row, i, last, -room);
+        }
+      n = count_alike (row, i, last, fmax (room, 0));
+      func (i, n, fmax (room, 0), meets, data);
+    }
+}
+
+typedef struct
+{
+  Parts          *parts;
+  const PpAslant *aslant;
+  Screen          screen;
+} Dimming;
+
+static void
+dim_run (guint    i,
+         guint    n,
+         double   room,
+         gboolean meets,
+         gpointer data)
+{
+  const Dimming *dimming = data;
+
+  if (meets)
+    dim (dimming->parts, dimming->aslant, i, n, room, dimming->screen);
+  else
+    leave (dimming->parts->row, dimming->parts->seen, i, n, room);
+}
+
 static void
 dim_by_piece (Parts          *parts,
               const PpAslant *aslant,
               const PpShadow *shadow)
 {
-  guint first = parts->first, last = parts->last, near;
+  const PpMidsurface *piece = shadow->piece;
+  Dimming dimming = { parts, aslant, { piece->index, piece->cover.transmittance } };
 
-  pp_sight_row_range (parts->row, pp_box_grow (shadow->box, PP_SIGHT_FAR), &first, &last);
-  near = first;
-  for (guint i = first; i < last;)
-    {
-      PpPoint p = row_point (parts->row, i);
-      double room = distance_to_box (shadow->box, p);
-      gboolean meets = FALSE;
-      guint n;
+  foreach_run (aslant, parts->row, shadow, parts->first, parts->last, parts->seen->hidden, dim_run,
+               &dimming);
+}
 
-      if (parts->hidden[i]) /* and stays so */
-        {
-          i++;
-          continue;
-        }
-      if (room < 0)
-        {
-          meets = pp_midsurface_look (shadow->piece, p, aslant->slant, i >= near, &room);
-          if (room < 0) /* as far again it cannot be told */
-            near = i + count_alike (parts->row, i, last, -room);
-        }
-      n = count_alike (parts->row, i, last, fmax (room, 0));
-      dim (parts, i, n, fmax (room, 0), meets, shadow->piece->cover.transmittance,
-           aslant->opaque);
-      i += n;
-    }
+typedef struct
+{
+  const PpSightRow *row;
+  const PpSeen     *seen;
+  guint8           *stale;
+} Adding;
+
+static void
+add_to_run (guint    i,
+            guint    n,
+            double   room,
+            gboolean meets,
+            gpointer data)
+{
+  const Adding *adding = data;
+
+  if (!meets)
+    leave (adding->row, adding->seen, i, n, room);
+  else
+    for (guint k = i; k < i + n; k++)
+      adding->stale[k] |= !adding->seen->hidden[k];
+}
+
+void
+pp_sight_row_add (const PpAslant   *aslant,
+                  const PpSightRow *row,
+                  const PpShadow   *shadow,
+                  const PpSeen     *seen,
+                  guint8           *stale)
+{
+  Adding adding = { row, seen, stale };
+
+  foreach_run (aslant, row, shadow, 0, row->n, seen->hidden, add_to_run, &adding);
 }
 
 void
@@ -171,16 +276,16 @@ pp_sight_row_look (const PpAslant   *aslant,
                    const PpSightRow *row,
                    guint             first,
                    guint             last,
-                   guint8           *hidden,
-                   float            *room)
+                   const PpSeen     *seen)
 {
   g_autofree double *through = g_new (double, 2 * (gsize) (last - first) + 1);
-  Parts parts = { row, first, last, hidden, room, through, through + (last - first) };
+  Parts parts = { row, first, last, seen, through, through + (last - first) };
 
   for (guint i = first; i < last; i++)
     {
-      hidden[i] = !pp_is_over (1, aslant->opaque);
-      room[i] = (float) PP_SIGHT_FAR;
+      seen->hidden[i] = !pp_is_over (1, aslant->opaque);
+      seen->room[i] = (float) PP_SIGHT_FAR;
+      seen->by[i] = PP_SIGHT_NONE;
       parts.through[i - first] = 1;
       parts.behind[i - first] = PP_SIGHT_FAR;
     }

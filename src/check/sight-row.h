@@ -14,7 +14,7 @@ typedef struct
   const PpPanel *panel;
   PpCover        background;
   GArray        *parts;   /* PpCover */
-  GArray        *pieces;  /* PpMidsurface, as they lie, bottom first */
+  GArray        *pieces;  /* PpMidsurface, the flattest first: they are soonest judged */
   double         opaque;
   PpPoint        slant;   /* mm in plan a mm of height, toward the viewer */
   PpPoint        shift;   /* mm, from the wire to where its sight leaves the front face */
@@ -40,15 +40,32 @@ typedef struct
 /* mm: rooms are told up to here. */
 #define PP_SIGHT_FAR 2.0
 
-/* Parts from the `first` on up to the `last`, not included: whether each is hidden, and its room: as
- * long as a sight of this view leaves the front face nearer than that to where this one does, and
- * nothing else moves, it is hidden likewise. `hidden` and `room` begin with part 0. */
+/* Which placement is before a part, counting from the bottom. */
+#define PP_SIGHT_NONE 0xffff
+#define PP_SIGHT_SEVERAL 0xfffe
+
+/* What is known of each part of a row. As long as a sight of this view leaves the front face nearer
+ * than its room, in mm, to where this one does, and nothing else moves, it is hidden likewise. `by`:
+ * the placements that dim it, of a hidden one those that hide it. */
+typedef struct
+{
+  guint8  *hidden;
+  float   *room;
+  guint16 *by;
+} PpSeen;
+
+/* Looks at the parts from the `first` on up to the `last`, not included. */
 void pp_sight_row_look  (const PpAslant   *aslant,
                          const PpSightRow *row,
                          guint             first,
                          guint             last,
-                         guint8           *hidden,
-                         float            *room);
+                         const PpSeen     *seen);
+/* One more piece has come: those parts that it dims are `stale`, the others have less room. */
+void pp_sight_row_add   (const PpAslant   *aslant,
+                         const PpSightRow *row,
+                         const PpShadow   *shadow,
+                         const PpSeen     *seen,
+                         guint8           *stale);
 /* Narrows it to the parts that may lie in a box. */
 void pp_sight_row_range (const PpSightRow *row,
                          PpBox             box,

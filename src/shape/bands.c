@@ -92,3 +92,54 @@ pp_bands_free (PpBands *self)
   g_free (self->sides);
   g_free (self);
 }
+
+static double
+squared_distance (const PpSide *side,
+                  PpPoint       p)
+{
+  double dx = side->b.x - side->a.x, dy = side->b.y - side->a.y;
+  double px = p.x - side->a.x, py = p.y - side->a.y;
+  double along = px * dx + py * dy, length = dx * dx + dy * dy;
+  double share = along <= 0 ? 0 : along >= length ? 1 : along / length;
+  double ax = px - share * dx, ay = py - share * dy;
+
+  return ax * ax + ay * ay;
+}
+
+static double
+nearest_in (const PpBands *self,
+            guint          band,
+            PpPoint        p,
+            double         least)
+{
+  for (guint i = self->first[band]; i < self->first[band + 1]; i++)
+    least = MIN (least, squared_distance (&self->sides[i], p));
+  return least;
+}
+
+/* mm² in height to the near edge of a band, 0 in it. A first or last band has all that is beyond. */
+static double
+gap_to (const PpBands *self,
+        guint          band,
+        double         y)
+{
+  double start = self->start + band * self->step;
+  double gap = MAX (MAX (start - y, y - start - self->step), 0);
+
+  return gap * gap;
+}
+
+/* From the band of the point up and down, for as long as a band can have a nearer side. */
+double
+pp_bands_distance (const PpBands *self,
+                   PpPoint        p)
+{
+  guint middle = pp_bands_at (self, p.y);
+  double least = nearest_in (self, middle, p, INFINITY);
+
+  for (guint band = middle; band > 0 && gap_to (self, band - 1, p.y) < least; band--)
+    least = nearest_in (self, band - 1, p, least);
+  for (guint band = middle + 1; band < self->n && gap_to (self, band, p.y) < least; band++)
+    least = nearest_in (self, band, p, least);
+  return sqrt (least);
+}

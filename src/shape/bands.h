@@ -27,9 +27,13 @@ typedef struct
 } PpBands;
 
 /* A side counts as in a band that it comes within `reach` mm of. (transfer full) */
-PpBands *pp_bands_new  (const PpOutline *outline,
-                        double           reach);
-void     pp_bands_free (PpBands         *self);
+PpBands *pp_bands_new      (const PpOutline *outline,
+                            double           reach);
+void     pp_bands_free     (PpBands         *self);
+
+/* mm, from `p` to the nearest side, from within or without. */
+double   pp_bands_distance (const PpBands *self,
+                            PpPoint        p);
 
 /* The band at a height, the first or the last beyond the outline. */
 static inline guint
