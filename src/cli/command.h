@@ -19,9 +19,10 @@ enum
   PP_EXIT_UNUSABLE = 2, /* bad usage, or a file that cannot be used */
 };
 
-int pp_command_check   (int argc, char **argv);
-int pp_command_sheets  (int argc, char **argv);
-int pp_command_picture (int argc, char **argv);
+int pp_command_check     (int argc, char **argv);
+int pp_command_put_right (int argc, char **argv);
+int pp_command_sheets    (int argc, char **argv);
+int pp_command_picture   (int argc, char **argv);
 
 /* Reads options and exactly one FILE, which goes to `file` (transfer full); `summary` says what
  * the command does. FALSE after a complaint on standard error. */

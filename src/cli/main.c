@@ -17,6 +17,8 @@ static const struct
   const char *what;
 } commands[] = {
   { "check", pp_command_check, N_("check FILE: say what would go wrong, and in which order to glue") },
+  { "put-right", pp_command_put_right,
+    N_("put-right FILE -o OUT: write a better panel and say what to move") },
   { "sheets", pp_command_sheets, N_("sheets FILE -o FOLDER: write the sheets for the bench") },
   { "picture", pp_command_picture, N_("picture FILE -o OUT.png: write the arrangement as a picture") },
 };

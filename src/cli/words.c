@@ -4,6 +4,7 @@
  */
 #include "cli/words.h"
 
+#include "cli/wrap.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
 
@@ -25,39 +26,6 @@ say_panel (GString         *text,
   else
     g_string_append_printf (text, _("Glass %s; with all pieces %s, standing out %s; weight %s.\n"),
                             size, whole, depth, mass);
-}
-
-/* Sentences are wrapped by hand: a terminal's width is not ours to know, and 78 reads well. */
-#define COLUMNS 78
-
-static void
-append_wrapped (GString    *text,
-                const char *first,
-                const char *sentence)
-{
-  g_auto (GStrv) words = g_strsplit (sentence, " ", -1);
-  glong indent = g_utf8_strlen (first, -1);
-  glong column = indent;
-
-  g_string_append (text, first);
-  for (guint i = 0; words[i] != NULL; i++)
-    {
-      glong width = g_utf8_strlen (words[i], -1);
-
-      if (i > 0 && column + 1 + width > COLUMNS)
-        {
-          g_string_append_printf (text, "\n%*s", (int) indent, "");
-          column = indent;
-        }
-      else if (i > 0)
-        {
-          g_string_append_c (text, ' ');
-          column++;
-        }
-      g_string_append (text, words[i]);
-      column += width;
-    }
-  g_string_append_c (text, '\n');
 }
 
 static const char *
@@ -94,7 +62,7 @@ say_level (GString   *text,
         g_string_append_printf (text, "\n%s\n", level_heading (level));
       any = TRUE;
       number = g_strdup_printf ("%4u  ", ++said);
-      append_wrapped (text, number, finding->text);
+      pp_append_wrapped (text, number, finding->text);
     }
   return said;
 }
@@ -165,7 +133,7 @@ say_mix (GString         *text,
       }
   g_string_append_printf (text, _("\nMix %u, after %s: %s of part A and %s of part B\n"), mix + 1, start, a,
                           b);
-  append_wrapped (text, "      ", jobs->str);
+  pp_append_wrapped (text, "      ", jobs->str);
 }
 
 static void

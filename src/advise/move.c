@@ -1,0 +1,81 @@
+/* move.c: the next panel of a search, as a few moves from the present one.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "advise/move.h"
+
+static PpPanel *
+move_hole (const PpPanel *panel,
+           const PpMove  *move)
+{
+  PpHole draft = *pp_panel_hole (panel, move->index);
+  g_autoptr (PpHole) hole = NULL;
+
+  draft.x = move->pose.x;
+  draft.y = move->pose.y;
+  hole = pp_hole_new (&draft, NULL);
+  return hole != NULL ? pp_edit_set_hole (panel, hole, NULL) : NULL;
+}
+
+static PpPanel *
+set_length (const PpPanel *panel,
+            double         length)
+{
+  PpWire draft = *panel->wire;
+  g_autoptr (PpWire) wire = NULL;
+
+  draft.length = length;
+  wire = pp_wire_new (&draft, NULL);
+  return wire != NULL ? pp_edit_set_wire (panel, wire, NULL) : NULL;
+}
+
+static PpPanel *
+set_group (const PpPanel *panel,
+           const char    *id,
+           const char    *group)
+{
+  const char *ids[] = { id, NULL };
+  g_autofree char *own = NULL;
+
+  if (g_strcmp0 (group, "") == 0)
+    group = own = pp_edit_new_group_name (panel);
+  return pp_edit_group (panel, ids, group, NULL);
+}
+
+static PpPanel *
+make (const PpPanel *panel,
+      const PpMove  *move)
+{
+  const char *ids[] = { NULL, NULL };
+
+  if (move->kind == PP_MOVE_HOLE)
+    return move_hole (panel, move);
+  if (move->kind == PP_MOVE_WIRE)
+    return set_length (panel, move->length);
+  if (move->kind == PP_MOVE_ADD)
+    return pp_edit_place (panel, pp_panel_piece (panel, move->index)->id, move->pose, NULL, NULL);
+  ids[0] = pp_panel_placement (panel, move->index)->id;
+  if (move->kind == PP_MOVE_POSE)
+    return pp_edit_set_pose (panel, ids[0], move->pose, NULL);
+  if (move->kind == PP_MOVE_STACK)
+    return pp_edit_restack (panel, ids[0], move->to, NULL);
+  if (move->kind == PP_MOVE_GROUP)
+    return set_group (panel, ids[0], move->group);
+  return pp_edit_remove (panel, ids, NULL);
+}
+
+PpPanel *
+pp_moves_make (const PpMoves *self,
+               const PpPanel *panel)
+{
+  g_autoptr (PpPanel) next = pp_panel_ref (panel);
+
+  for (guint i = 0; i < self->n && next != NULL; i++)
+    {
+      PpPanel *made = make (next, &self->moves[i]);
+
+      pp_panel_unref (next);
+      next = made;
+    }
+  return g_steal_pointer (&next);
+}

@@ -1,0 +1,18 @@
+/* screen-private.h: what the parts of a screen share.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "advise/screen.h"
+
+G_BEGIN_DECLS
+
+/* How dark something is through which this share shines, PP_DARK at most. */
+gint32   pp_dark_of    (double         transmittance,
+                        double         opaque);
+/* (transfer full) */
+PpProbe *pp_probes_new (const PpCheck *check,
+                        guint         *n_probes);
+
+G_END_DECLS
