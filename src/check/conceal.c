@@ -129,22 +129,54 @@ sight_clear (Sight *self)
   g_array_unref (self->covers);
 }
 
+/* `room`: as far as this from a point that is hidden all are. */
 static gboolean
 is_hidden_at (const Sight *self,
-              PpPoint      p)
+              PpPoint      p,
+              double      *room)
 {
   double through = 1;
 
+  *room = INFINITY;
   if (pp_cover_contains (&self->background, p))
-    through *= self->background.transmittance;
+    {
+      through *= self->background.transmittance;
+      *room = pp_cover_distance (&self->background, p);
+    }
   for (guint i = 0; i < self->covers->len && pp_is_over (through, self->opaque); i++)
     {
       const PpCover *cover = &g_array_index (self->covers, PpCover, i);
 
-      if (pp_cover_contains (cover, p))
-        through *= cover->transmittance;
+      if (!pp_cover_contains (cover, p))
+        continue;
+      through *= cover->transmittance;
+      *room = fmin (*room, pp_cover_distance (cover, p) - cover->drawn_in);
     }
+  *room -= 2 * PP_TIE;
   return !pp_is_over (through, self->opaque);
+}
+
+/* One of the three lines of a leg, looked at from its start on. */
+typedef struct
+{
+  double aside;
+  double hidden_to; /* mm along, known to be hidden up to there */
+} Strand;
+
+static gboolean
+is_hidden_along (const Sight *self,
+                 const PpLeg *leg,
+                 Strand      *strand,
+                 double       along)
+{
+  double room;
+
+  if (along < strand->hidden_to)
+    return TRUE;
+  if (!is_hidden_at (self, pp_leg_point (leg, along, strand->aside), &room))
+    return FALSE;
+  strand->hidden_to = along + room;
+  return TRUE;
 }
 
 static int
@@ -162,21 +194,15 @@ static GArray *
 cut_leg (const Sight *self,
          const PpLeg *leg)
 {
-  const double asides[] = { 0, -self->radius, self->radius };
   GArray *cuts = g_array_new (FALSE, TRUE, sizeof (double));
   double start = 0;
 
   g_array_append_val (cuts, start);
   g_array_append_val (cuts, leg->length);
-  for (guint k = 0; k < G_N_ELEMENTS (asides); k++)
-    {
-      PpPoint from = pp_leg_point (leg, 0, asides[k]);
-
-      pp_cover_cut (&self->background, from, leg->direction, leg->length, cuts);
-      for (guint i = 0; i < self->covers->len; i++)
-        pp_cover_cut (&g_array_index (self->covers, PpCover, i), from, leg->direction, leg->length,
-                      cuts);
-    }
+  pp_cover_cut (&self->background, leg->from, leg->direction, leg->length, self->radius, cuts);
+  for (guint i = 0; i < self->covers->len; i++)
+    pp_cover_cut (&g_array_index (self->covers, PpCover, i), leg->from, leg->direction, leg->length,
+                  self->radius, cuts);
   g_array_sort (cuts, compare_doubles);
   return cuts;
 }
@@ -212,6 +238,7 @@ look_at_leg (const Sight *self,
              gboolean    *runs_on)
 {
   g_autoptr (GArray) cuts = cut_leg (self, leg);
+  Strand strands[] = { { 0, -1 }, { -self->radius, -1 }, { self->radius, -1 } };
 
   for (guint i = 0; i + 1 < cuts->len; i++)
     {
@@ -221,9 +248,9 @@ look_at_leg (const Sight *self,
 
       if (end - start <= PP_NO_LENGTH)
         continue;
-      if (is_hidden_at (self, centre)
-          && is_hidden_at (self, pp_leg_point (leg, middle, -self->radius))
-          && is_hidden_at (self, pp_leg_point (leg, middle, self->radius)))
+      if (is_hidden_along (self, leg, &strands[0], middle)
+          && is_hidden_along (self, leg, &strands[1], middle)
+          && is_hidden_along (self, leg, &strands[2], middle))
         {
           *hidden += end - start;
           *runs_on = FALSE;

@@ -76,40 +76,6 @@ is_on_ring (const PpOutline *outline,
   return FALSE;
 }
 
-/* Whether a ring is nearer to `p` than `distance`, ties aside. */
-static gboolean
-is_near_ring (const PpPoint *ring,
-              guint          n,
-              PpPoint        p,
-              double         distance)
-{
-  for (guint i = 0; i + 1 < n; i++)
-    {
-      PpPoint a = ring[i], b = ring[i + 1];
-
-      if (fmin (a.x, b.x) < p.x + distance && fmax (a.x, b.x) > p.x - distance
-          && fmin (a.y, b.y) < p.y + distance && fmax (a.y, b.y) > p.y - distance
-          && pp_segment_distance (a, b, p) < distance - PP_TIE)
-        return TRUE;
-    }
-  return FALSE;
-}
-
-static gboolean
-is_near_border (const PpCover *self,
-                PpPoint        p)
-{
-  for (guint r = 0; r < pp_outline_get_n_rings (self->outline); r++)
-    {
-      guint n;
-      const PpPoint *ring = pp_outline_get_ring (self->outline, r, &n);
-
-      if (is_near_ring (ring, n, p, self->drawn_in))
-        return TRUE;
-    }
-  return FALSE;
-}
-
 gboolean
 pp_cover_contains (const PpCover *self,
                    PpPoint        p)
@@ -122,7 +88,8 @@ pp_cover_contains (const PpCover *self,
   if (self->bands != NULL ? is_on_band (self->bands, p, &inside)
                           : is_on_ring (self->outline, p, &inside))
     return self->drawn_in <= 0;
-  return inside && (self->drawn_in <= 0 || !is_near_border (self, p));
+  return inside
+         && (self->drawn_in <= 0 || pp_cover_distance (self, p) >= self->drawn_in - PP_TIE);
 }
 
 double
@@ -182,7 +149,8 @@ cut_by_capsule (InLine  a,
                 double  length,
                 GArray *cuts)
 {
-  double side = hypot (b.along - a.along, b.aside - a.aside);
+  double side = sqrt ((b.along - a.along) * (b.along - a.along)
+                      + (b.aside - a.aside) * (b.aside - a.aside));
   double half = radius * radius - a.aside * a.aside;
 
   if (half >= 0)
@@ -202,28 +170,61 @@ cut_by_capsule (InLine  a,
     }
 }
 
+/* Whether a side comes within `reach` mm of the lines. */
+static gboolean
+may_cut (InLine a,
+         InLine b,
+         double length,
+         double reach)
+{
+  return MIN (a.aside, b.aside) <= reach && MAX (a.aside, b.aside) >= -reach
+         && MIN (a.along, b.along) <= length + reach && MAX (a.along, b.along) >= -reach;
+}
+
+static void
+cut_by_ring (const PpCover *self,
+             const PpPoint *ring,
+             guint          n,
+             PpPoint        start,
+             PpPoint        direction,
+             double         length,
+             double         radius,
+             GArray        *cuts)
+{
+  const double asides[] = { 0, -radius, radius };
+  double reach = radius + MAX (self->drawn_in, 0) + 2 * PP_TIE;
+  InLine a = to_line (ring[0], start, direction), b;
+
+  for (guint i = 1; i < n; i++, a = b)
+    {
+      b = to_line (ring[i], start, direction);
+      if (!may_cut (a, b, length, reach))
+        continue;
+      for (guint k = 0; k < G_N_ELEMENTS (asides); k++)
+        {
+          InLine from = { a.along, a.aside - asides[k] }, to = { b.along, b.aside - asides[k] };
+
+          if (self->drawn_in > 0)
+            cut_by_capsule (from, to, self->drawn_in, length, cuts);
+          else
+            cut_by_side (from, to, length, cuts);
+        }
+    }
+}
+
 void
 pp_cover_cut (const PpCover *self,
               PpPoint        start,
               PpPoint        direction,
               double         length,
+              double         radius,
               GArray        *cuts)
 {
   for (guint r = 0; r < pp_outline_get_n_rings (self->outline); r++)
     {
       guint n;
       const PpPoint *ring = pp_outline_get_ring (self->outline, r, &n);
-      InLine a = to_line (ring[0], start, direction);
 
-      for (guint i = 1; i < n; i++)
-        {
-          InLine b = to_line (ring[i], start, direction);
-
-          if (self->drawn_in > 0)
-            cut_by_capsule (a, b, self->drawn_in, length, cuts);
-          else
-            cut_by_side (a, b, length, cuts);
-          a = b;
-        }
+      cut_by_ring (self, ring, n, start, direction, length, radius, cuts);
     }
 }

@@ -29,13 +29,14 @@ gboolean pp_cover_contains (const PpCover   *self,
 /* mm, from `p` to the nearest side of the outline, from within or without. */
 double   pp_cover_distance (const PpCover   *self,
                             PpPoint          p);
-/* Adds to `cuts` (of double) wherever the line from `start` along the unit vector `direction` may
- * pass into or out of what is covered, as mm from `start` within 0 to `length`. Some are there
- * twice or for nothing, none is missing. */
+/* Adds to `cuts` (of double) wherever the line from `start` along the unit vector `direction`, or one
+ * of the two `radius` mm beside it, may pass into or out of what is covered, as mm from `start`
+ * within 0 to `length`. Some are there twice or for nothing, none is missing. */
 void     pp_cover_cut      (const PpCover   *self,
                             PpPoint          start,
                             PpPoint          direction,
                             double           length,
+                            double           radius,
                             GArray          *cuts);
 
 G_END_DECLS

@@ -4,8 +4,8 @@
  *
  * A flat piece is a plane, met at one point. A gently shaped one is met once at most, and the
  * crossing is closed in on from the two ends of the line. Another is walked along: the line is followed
- * from where it may first touch the surface to where it last may, in steps of at most WALK in
- * plan; where it passes from under the surface to over it or back, the crossing is closed in on. Passing twice within one step is missed: such a line grazes the surface. With a rise of
+ * from where it may first touch the surface to where it last may, in steps of WALK in plan, or
+ * longer ones that cannot reach the surface; where it passes from under the surface to over it or back, the crossing is closed in on. Passing twice within one step is missed: such a line grazes the surface. With a rise of
  * 12 mm over 25 mm, as bowed as petals get, it is under it by no more than 2·12/25²·WALK²/8 =
  * 0.0003 mm, less than PP_CURVE_TOLERANCE, so it makes no difference but along the very rim of what
  * hides.
@@ -86,14 +86,41 @@ pp_midsurface_get_shadow (const PpMidsurface *self,
                                 box.x1 - fmin (x0, x1), box.y1 - fmin (y0, y1) }, PP_TIE);
 }
 
-/* A line of sight over the heights that it is followed through. */
+/* A line of sight over the heights that it is followed through, in the panel frame and, as it is
+ * followed often, in the piece's own, over its base plane. */
 typedef struct
 {
   PpPoint start;
   PpPoint slant;
   double  from;
   double  to;
+  PpPoint own_start;
+  PpPoint own_slant;
+  double  base;       /* mm, of the middle of a flat piece, where the line starts */
+  double  base_slant; /* mm a mm of height */
 } Line;
+
+static Line
+line_make (const PpMidsurface *self,
+           PpPoint             start,
+           PpPoint             slant)
+{
+  const PpFrame *frame = &self->body->frame;
+  const PpPlane *plane = &self->plane;
+  PpPoint own = pp_frame_to_piece (frame, start);
+  PpPoint next = pp_frame_to_piece (frame, (PpPoint) { start.x + slant.x, start.y + slant.y });
+
+  return (Line) {
+    .start = start,
+    .slant = slant,
+    .from = self->lowest,
+    .to = self->highest,
+    .own_start = own,
+    .own_slant = { next.x - own.x, next.y - own.y },
+    .base = plane->c + plane->a * start.x + plane->b * start.y,
+    .base_slant = plane->a * slant.x + plane->b * slant.y,
+  };
+}
 
 static PpPoint
 line_at (const Line *line,
@@ -108,8 +135,10 @@ surface_over (const PpMidsurface *self,
               const Line         *line,
               double              z)
 {
-  return pp_rest_underside_at (self->rest, self->body, line_at (line, z))
-         + self->body->piece->thickness / 2 - z;
+  PpPoint own = { line->own_start.x + z * line->own_slant.x,
+                  line->own_start.y + z * line->own_slant.y };
+
+  return line->base + z * line->base_slant + pp_heights_underside (&self->body->heights, own) - z;
 }
 
 /* Keeps of the line what lies over the piece's box in one direction. */
@@ -203,17 +232,15 @@ look_at_plane (const PpMidsurface *self,
                const Line         *line,
                double             *room)
 {
-  const PpPlane *plane = &self->plane;
-  double rise = 1 - plane->a * line->slant.x - plane->b * line->slant.y;
-  double over = plane->c + plane->a * line->start.x + plane->b * line->start.y;
+  double rise = 1 - line->base_slant;
   PpPoint p;
 
   *room = INFINITY;
   if (fabs (rise) <= PARALLEL)
     return FALSE;
-  p = line_at (line, over / rise);
+  p = line_at (line, line->base / rise);
   *room = fmax (0, pp_cover_distance (&self->cover, p) - 2 * PP_TIE)
-          / stretch_on_plane (plane, line->slant, rise);
+          / stretch_on_plane (&self->plane, line->slant, rise);
   return pp_cover_contains (&self->cover, p);
 }
 
@@ -296,23 +323,28 @@ look_at_gentle (const PpMidsurface *self,
   return FALSE;
 }
 
+/* No faster than slope·slant + 1 the surface comes nearer to the line, so where it is far the step
+ * is longer. */
 static gboolean
 meets_steep (const PpMidsurface *self,
-             const Line         *line)
+             Line                line)
 {
-  double travel = (line->to - line->from) * get_steepness (line->slant);
-  guint n = MAX (1, (guint) ceil (travel / WALK));
-  double z = line->from;
-  double over = surface_over (self, line, z);
+  double nearing = self->steepest * get_steepness (line.slant) + 1;
+  double walk = WALK / get_steepness (line.slant), z, over;
   PpPoint where;
 
-  for (guint i = 1; i <= n; i++)
+  clip_to_reach (self, &line);
+  if (line.from >= line.to)
+    return FALSE;
+  z = line.from;
+  over = surface_over (self, &line, z);
+  while (z < line.to)
     {
-      double next = line->from + (line->to - line->from) * i / n;
-      double next_over = surface_over (self, line, next);
+      double next = MIN (line.to, z + MAX (walk, fabs (over) / nearing));
+      double next_over = surface_over (self, &line, next);
 
       if ((over >= 0) != (next_over >= 0)
-          && meets_between (self, line, z, over, next, next_over, &where))
+          && meets_between (self, &line, z, over, next, next_over, &where))
         return TRUE;
       z = next;
       over = next_over;
@@ -331,7 +363,7 @@ look_at_steep (const PpMidsurface *self,
   *room = ask ? get_room (self, line->start, line->slant, &meets) : 0;
   if (ask && *room >= 0)
     return meets;
-  return line->from < line->to && meets_steep (self, line);
+  return line->from < line->to && meets_steep (self, *line);
 }
 
 gboolean
@@ -341,7 +373,7 @@ pp_midsurface_look (const PpMidsurface *self,
                     gboolean            ask,
                     double             *room)
 {
-  Line line = { start, slant, self->lowest, self->highest };
+  Line line = line_make (self, start, slant);
   PpBox box = self->cover.box;
 
   if (get_steepness (slant) <= PARALLEL) /* straight on */
