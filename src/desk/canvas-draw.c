@@ -106,20 +106,23 @@ append_all_in_hand (PpCanvas        *self,
       append_in_hand (self, snapshot, palette, i);
 }
 
+/* On a surface: a node with the strokes themselves would draw them all in every frame of a drag. */
 static void
 ensure_marks (PpCanvas        *self,
               const PpPalette *palette,
-              const graphene_rect_t *bounds)
+              int              width,
+              int              height)
 {
+  cairo_surface_t *surface;
   cairo_t *cr;
 
   if (self->marks != NULL && !self->marks_stale)
     return;
   g_clear_pointer (&self->marks, gsk_render_node_unref);
-  self->marks = gsk_cairo_node_new (bounds);
-  cr = gsk_cairo_node_get_draw_context (self->marks);
+  cr = pp_canvas_begin_layer (self, CAIRO_FORMAT_ARGB32, width, height, &surface);
   pp_canvas_draw_marks (self, cr, palette);
   cairo_destroy (cr);
+  self->marks = pp_canvas_end_layer (surface, width, height);
   self->marks_stale = FALSE;
 }
 
@@ -167,7 +170,7 @@ pp_canvas_snapshot (GtkWidget   *widget,
       append_all_in_hand (self, snapshot, &palette);
       if (self->above != NULL)
         gtk_snapshot_append_node (snapshot, self->above);
-      ensure_marks (self, &palette, &bounds);
+      ensure_marks (self, &palette, width, height);
       gtk_snapshot_append_node (snapshot, self->marks);
     }
   append_passing (self, snapshot, &palette, &bounds);

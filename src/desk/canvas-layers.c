@@ -210,10 +210,24 @@ draw_all_from_behind (PpCanvas *self,
   draw_bare (self, cr);
 }
 
-static GskRenderNode *
-make_node (cairo_surface_t *surface,
-           int              width,
-           int              height)
+cairo_t *
+pp_canvas_begin_layer (PpCanvas         *self,
+                       cairo_format_t    format,
+                       int               width,
+                       int               height,
+                       cairo_surface_t **surface)
+{
+  int factor = gtk_widget_get_scale_factor (GTK_WIDGET (self));
+
+  *surface = cairo_image_surface_create (format, width * factor, height * factor);
+  cairo_surface_set_device_scale (*surface, factor, factor);
+  return cairo_create (*surface);
+}
+
+GskRenderNode *
+pp_canvas_end_layer (cairo_surface_t *surface,
+                     int              width,
+                     int              height)
 {
   graphene_rect_t bounds = GRAPHENE_RECT_INIT (0, 0, width, height);
   GskRenderNode *node = gsk_cairo_node_new (&bounds);
@@ -223,21 +237,8 @@ make_node (cairo_surface_t *surface,
   cairo_pattern_set_filter (cairo_get_source (cr), CAIRO_FILTER_NEAREST);
   cairo_paint (cr);
   cairo_destroy (cr);
+  cairo_surface_destroy (surface);
   return node;
-}
-
-static cairo_t *
-begin_surface (PpCanvas         *self,
-               cairo_format_t    format,
-               int               width,
-               int               height,
-               cairo_surface_t **surface)
-{
-  int factor = gtk_widget_get_scale_factor (GTK_WIDGET (self));
-
-  *surface = cairo_image_surface_create (format, width * factor, height * factor);
-  cairo_surface_set_device_scale (*surface, factor, factor);
-  return cairo_create (*surface);
 }
 
 static void
@@ -248,7 +249,7 @@ make_below (PpCanvas *self,
 {
   PpPalette palette = pp_palette_of (GTK_WIDGET (self));
   cairo_surface_t *surface;
-  cairo_t *cr = begin_surface (self, CAIRO_FORMAT_RGB24, width, height, &surface);
+  cairo_t *cr = pp_canvas_begin_layer (self, CAIRO_FORMAT_RGB24, width, height, &surface);
 
   pp_palette_set (cr, &palette.bench, 1);
   cairo_paint (cr);
@@ -260,8 +261,7 @@ make_below (PpCanvas *self,
       draw_pieces (self, cr, 0, split, width, height);
     }
   cairo_destroy (cr);
-  self->below = make_node (surface, width, height);
-  cairo_surface_destroy (surface);
+  self->below = pp_canvas_end_layer (surface, width, height);
 }
 
 static void
@@ -275,11 +275,10 @@ make_above (PpCanvas *self,
 
   if (self->look.from_behind || split + 1 >= self->scene->n_bodies)
     return;
-  cr = begin_surface (self, CAIRO_FORMAT_ARGB32, width, height, &surface);
+  cr = pp_canvas_begin_layer (self, CAIRO_FORMAT_ARGB32, width, height, &surface);
   draw_pieces (self, cr, split + 1, self->scene->n_bodies, width, height);
   cairo_destroy (cr);
-  self->above = make_node (surface, width, height);
-  cairo_surface_destroy (surface);
+  self->above = pp_canvas_end_layer (surface, width, height);
 }
 
 void

@@ -11,6 +11,7 @@
 #define PIN_STEM 1.25 /* of a pin's size, from the place it marks up to its middle */
 #define PINS 9        /* the worst stand as pins with their numbers, the rest as small marks */
 #define SMALL 0.45    /* of a pin's size */
+#define SMALL_ROOM 1.5 /* of a small mark's size, about it */
 
 static gboolean
 is_pin (PpCanvas *self,
@@ -82,17 +83,52 @@ draw_stem (PpCanvas        *self,
   cairo_fill (cr);
 }
 
-/* The shape of the level alone. */
-static void
-draw_small (PpCanvas        *self,
-            cairo_t         *cr,
+/* The shape of the level alone, in the middle of a picture of ROOM sizes. */
+static cairo_surface_t *
+make_small (PpCanvas        *self,
             const PpPalette *palette,
-            const PpFinding *finding,
-            double           size)
+            PpLevel          level,
+            double           room)
 {
-  PpPoint px = pp_canvas_to_px (self, finding->at.x, finding->at.y);
+  int factor = gtk_widget_get_scale_factor (GTK_WIDGET (self));
+  cairo_surface_t *picture = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, (int) room * factor,
+                                                         (int) room * factor);
+  cairo_t *cr;
 
-  pp_pin_draw (cr, NULL, palette, finding->level, 0, px.x, px.y, SMALL * size, FALSE);
+  cairo_surface_set_device_scale (picture, factor, factor);
+  cr = cairo_create (picture);
+  pp_pin_draw (cr, NULL, palette, level, 0, room / 2, room / 2, room / SMALL_ROOM, FALSE);
+  cairo_destroy (cr);
+  return picture;
+}
+
+/* Those of a crowded panel are hundreds, and there are three shapes: each is drawn once and laid
+ * down at whole pixels. */
+static void
+draw_small_ones (PpCanvas        *self,
+                 cairo_t         *cr,
+                 const PpPalette *palette,
+                 double           size)
+{
+  GPtrArray *findings = pp_document_get_findings (self->document);
+  double room = ceil (SMALL_ROOM * SMALL * size);
+  cairo_surface_t *pictures[PP_LEVEL_NOTE + 1] = { NULL };
+
+  for (guint i = findings->len; i-- > 0;)
+    {
+      const PpFinding *finding = g_ptr_array_index (findings, i);
+      PpPoint px = pp_canvas_to_px (self, finding->at.x, finding->at.y);
+
+      if (is_pin (self, i))
+        continue;
+      if (pictures[finding->level] == NULL)
+        pictures[finding->level] = make_small (self, palette, finding->level, room);
+      cairo_set_source_surface (cr, pictures[finding->level], round (px.x - room / 2),
+                                round (px.y - room / 2));
+      cairo_paint (cr);
+    }
+  for (guint level = 0; level < G_N_ELEMENTS (pictures); level++)
+    g_clear_pointer (&pictures[level], cairo_surface_destroy);
 }
 
 void
@@ -104,9 +140,7 @@ pp_canvas_draw_pins (PpCanvas        *self,
   PangoContext *pango = gtk_widget_get_pango_context (GTK_WIDGET (self));
   double size = pp_pin_get_size (pango);
 
-  for (guint i = findings->len; i-- > 0;)
-    if (!is_pin (self, i))
-      draw_small (self, cr, palette, g_ptr_array_index (findings, i), size);
+  draw_small_ones (self, cr, palette, size);
   for (guint i = findings->len; i-- > 0;)
     if (is_pin (self, i))
       draw_stem (self, cr, palette, g_ptr_array_index (findings, i), pp_canvas_get_pin (self, i));

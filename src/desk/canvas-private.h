@@ -100,6 +100,11 @@ PpBox     pp_canvas_get_glass_box   (PpCanvas *self);
 /* canvas-layers.c */
 void      pp_canvas_drop_layers     (PpCanvas *self);
 void      pp_canvas_ensure_layers   (PpCanvas *self, int width, int height);
+/* A surface as large as the canvas, to draw on in widget px, and the node that lays it down. Ends by
+ * taking the surface. (transfer full) */
+cairo_t  *pp_canvas_begin_layer     (PpCanvas *self, cairo_format_t format, int width, int height,
+                                     cairo_surface_t **surface);
+GskRenderNode *pp_canvas_end_layer  (cairo_surface_t *surface, int width, int height);
 /* TRUE while the piece is drawn by itself, between the layers. */
 gboolean  pp_canvas_is_in_hand      (PpCanvas *self, const char *id);
 /* NULL if it would be too large; it is then drawn by pp_canvas_draw_large(). */
