@@ -3,10 +3,10 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * How a placement rests depends on its own body, on glass, fused parts, knots, glue and limits,
- * and on the tops of those below it where they lie under its box, and one cell about it for the
- * prop. So going up the stack, a placement is settled again if its body is another one, or if a box
- * in which something may have changed meets its own; its boxes of before and now are added to
- * those if it moved, its box if it came to rest in another way. The rest of the stack, and whose
+ * and on the tops of those below it under its cells and where its prop stands. So going up the stack,
+ * a placement is settled again if its body is another one, or if a body at which something may have
+ * changed has a cell there: its bodies of before and now are added to these if it moved, its body
+ * if it came to rest in another way. The rest of the stack, and whose
  * top lies where, stay as they were.
  *
  * A placement is known by its place in the stack, as owners are: where the stack shifts, the bodies
@@ -21,7 +21,7 @@ typedef struct
   PpCheck       *check;
   const PpCheck *previous; /* NULL: nothing of it holds */
   guint          n_both;   /* places in the stack that there are in both */
-  GArray        *touched;  /* PpBox: something may have changed there */
+  GPtrArray     *touched;  /* PpBody: something may have changed under and over it */
 } Stack;
 
 static void
@@ -29,31 +29,29 @@ stack_init (Stack         *self,
             PpCheck       *check,
             const PpCheck *previous)
 {
-  *self = (Stack) { .check = check, .touched = g_array_new (FALSE, FALSE, sizeof (PpBox)) };
+  *self = (Stack) { .check = check, .touched = g_ptr_array_new () };
   if (previous == NULL || !pp_panel_has_same_ground (check->panel, previous->panel))
     return;
   self->previous = previous;
   self->n_both = MIN (check->n, previous->n);
 }
 
-static void
-touch (Stack        *self,
-       const PpBody *body)
-{
-  PpBox box = pp_box_grow (body->box, PP_CELL);
-
-  g_array_append_val (self->touched, box);
-}
-
+/* `body` as it rested before. */
 static gboolean
 is_touched (const Stack  *self,
-            const PpBody *body)
+            const PpBody *body,
+            const PpRest *rest)
 {
-  PpBox box = pp_box_grow (body->box, PP_CELL);
-
   for (guint i = 0; i < self->touched->len; i++)
-    if (pp_box_meets (g_array_index (self->touched, PpBox, i), box))
-      return TRUE;
+    {
+      const PpBody *other = g_ptr_array_index (self->touched, i);
+
+      if (pp_box_meets (other->box, pp_box_grow (body->box, PP_CELL)) && pp_cells_meet (other->cells, body->cells))
+        return TRUE;
+      if (rest->has_prop
+          && pp_cells_contain (other->cells, pp_cell_at (rest->prop.x), pp_cell_at (rest->prop.y)))
+        return TRUE;
+    }
   return FALSE;
 }
 
@@ -107,7 +105,7 @@ settle_or_take_over (Stack *self,
       return;
     }
   before = self->previous->scene->bodies[index];
-  if (now == before && !is_touched (self, now))
+  if (now == before && !is_touched (self, now, self->previous->rests[index]))
     {
       take_over (self->check, self->previous, index);
       return;
@@ -115,11 +113,11 @@ settle_or_take_over (Stack *self,
   settle_again (self->check, index);
   if (now != before)
     {
-      touch (self, before);
-      touch (self, now);
+      g_ptr_array_add (self->touched, (gpointer) before);
+      g_ptr_array_add (self->touched, (gpointer) now);
     }
   else if (!pp_rest_lies_alike (self->check->rests[index], self->previous->rests[index]))
-    touch (self, now);
+    g_ptr_array_add (self->touched, (gpointer) now);
 }
 
 static gboolean
@@ -189,7 +187,7 @@ pp_settle_stack (PpCheck         *self,
     done = settle_from_previous (&stack, cancellable, error);
   else
     done = settle_anew (self, cancellable, progress, data, error);
-  g_array_unref (stack.touched);
+  g_ptr_array_unref (stack.touched);
   if (!done)
     return FALSE;
   self->depth = self->bare_depth;

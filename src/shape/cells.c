@@ -277,3 +277,42 @@ pp_cells_contain (const PpCells *self,
     }
   return FALSE;
 }
+
+/* The first span of row `j` or a later one. */
+static guint
+find_row (const PpCells *self,
+          int            j)
+{
+  guint low = 0, high = self->n_spans;
+
+  while (low < high)
+    {
+      guint middle = (low + high) / 2;
+
+      if (self->spans[middle].j < j)
+        low = middle + 1;
+      else
+        high = middle;
+    }
+  return low;
+}
+
+gboolean
+pp_cells_meet (const PpCells *a,
+               const PpCells *b)
+{
+  guint k = find_row (a, b->box.j0), m = find_row (b, a->box.j0);
+
+  while (k < a->n_spans && m < b->n_spans)
+    {
+      const PpSpan *p = &a->spans[k], *q = &b->spans[m];
+
+      if (p->j < q->j || (p->j == q->j && p->i1 <= q->i0))
+        k++;
+      else if (q->j < p->j || q->i1 <= p->i0)
+        m++;
+      else
+        return TRUE;
+    }
+  return FALSE;
+}

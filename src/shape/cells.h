@@ -64,6 +64,10 @@ gboolean  pp_cells_contain  (const PpCells   *self,
                              int              i,
                              int              j);
 
+/* Whether they have a cell in common. */
+gboolean  pp_cells_meet     (const PpCells   *a,
+                             const PpCells   *b);
+
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpCells, pp_cells_unref)
 
 G_END_DECLS

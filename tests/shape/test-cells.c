@@ -110,6 +110,64 @@ test_brute (void)
     }
 }
 
+#define TEETH 2400
+
+/* A comb of so many sides that its rows are cut in several goes, and each many times over. */
+static void
+test_comb (void)
+{
+  g_autofree PpPoint *points = g_new (PpPoint, 2 * TEETH + 2);
+  g_autoptr (PpOutline) outline = NULL;
+  g_autoptr (PpCells) cells = NULL;
+  guint n = 0, inside = 0;
+
+  for (guint i = 0; i < TEETH; i++)
+    {
+      points[n++] = (PpPoint) { 0.25 * i, 30 + (i % 7) };
+      points[n++] = (PpPoint) { 0.25 * i + 0.13, 230 - (i % 5) };
+    }
+  points[n++] = (PpPoint) { 0.25 * TEETH, 300 };
+  points[n++] = (PpPoint) { 0, 300 };
+  outline = pp_outline_new_ring (points, n);
+  cells = pp_cells_new (outline);
+  for (int j = 50; j < 610; j += 37)
+    for (int i = -2; i < TEETH / 2 + 2; i++)
+      {
+        gboolean here = is_inside (outline, (PpPoint) { pp_cell_centre (i), pp_cell_centre (j) });
+
+        inside += here;
+        g_assert_cmpint (pp_cells_contain (cells, i, j), ==, here);
+      }
+  g_assert_cmpuint (inside, >, 4 * TEETH);
+}
+
+static void
+test_meet (void)
+{
+  g_autoptr (GRand) rand = g_rand_new_with_seed (8);
+  guint meeting = 0;
+
+  for (guint k = 0; k < 400; k++)
+    {
+      g_autoptr (PpOutline) ring = test_outline ("0 0, 9 2, 4 9, 3 3; 4 2, 5 2.5, 4 5");
+      g_autoptr (PpCells) a = pp_cells_new (ring);
+      g_autoptr (PpCells) b
+          = pp_cells_new_disc ((PpPoint) { g_rand_double_range (rand, -3, 12),
+                                           g_rand_double_range (rand, -3, 12) },
+                               g_rand_double_range (rand, 0.1, 3));
+      gboolean meet = FALSE;
+
+      for (int i = -30; i < 40 && !meet; i++)
+        for (int j = -30; j < 40 && !meet; j++)
+          meet = pp_cells_contain (a, i, j) && pp_cells_contain (b, i, j);
+      meeting += meet;
+      g_assert_cmpint (pp_cells_meet (a, b), ==, meet);
+      g_assert_cmpint (pp_cells_meet (b, a), ==, meet);
+    }
+  g_assert_cmpuint (meeting, >, 50);
+  g_assert_cmpuint (meeting, <, 350);
+}
+
 static void
 test_disc (void)
 {
@@ -153,6 +211,8 @@ main (int    argc,
     }
   g_test_add_func ("/cells/partition", test_partition);
   g_test_add_func ("/cells/brute", test_brute);
+  g_test_add_func ("/cells/comb", test_comb);
+  g_test_add_func ("/cells/meet", test_meet);
   g_test_add_func ("/cells/disc", test_disc);
   g_test_add_func ("/cells/cell-at", test_cell_at);
   return g_test_run ();
