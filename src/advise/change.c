@@ -258,7 +258,7 @@ add_glass (const Listing *self)
       if (now != NULL && (now->x != then->x || now->y != then->y))
         add (self, PP_CHANGE_HOLE, then->id, (PpPoint) { now->x - then->x, now->y - then->y }, 0);
     }
-  if (longer != 0)
+  if (fabs (longer) > PP_TIE)
     add (self, PP_CHANGE_WIRE, "wire", (PpPoint) { longer, 0 }, 0);
 }
 

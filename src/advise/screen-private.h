@@ -14,5 +14,9 @@ gint32   pp_dark_of    (double         transmittance,
 /* (transfer full) */
 PpProbe *pp_probes_new (const PpCheck *check,
                         guint         *n_probes);
+/* Over a point and as far around as pieces may land off. `bare`: how dark it is without pieces. */
+PpProbe  pp_probe_over (const PpScene *scene,
+                        PpPoint        at,
+                        gint32        *bare);
 
 G_END_DECLS

@@ -78,10 +78,10 @@ probe_about (PpPoint at,
 }
 
 static void
-add_wire_probe (Making       *self,
-                const Leg     *leg,
-                double        along,
-                double        length)
+add_wire_probe (Making    *self,
+                const Leg *leg,
+                double     along,
+                double     length)
 {
   PpPoint at = point_on (leg, along, 0);
   PpProbe wire = { .kind = PP_PROBE_WIRE, .n = 3, .length = length, .bare = bare_dark (self, at),
@@ -98,7 +98,7 @@ add_wire_probe (Making       *self,
 
 static void
 add_view_probe (Making       *self,
-                const Leg     *leg,
+                const Leg    *leg,
                 double        along,
                 double        length,
                 guint         view,
@@ -234,4 +234,16 @@ pp_probes_new (const PpCheck *check,
   make_probes (&making, check);
   *n_probes = making.probes->len;
   return (PpProbe *) (gpointer) g_array_free (making.probes, FALSE);
+}
+
+PpProbe
+pp_probe_over (const PpScene *scene,
+               PpPoint        at,
+               gint32        *bare)
+{
+  Making making = { .scene = scene,
+                    .opaque = pp_panel_get_limit (scene->panel, PP_LIMIT_OPAQUE) };
+
+  *bare = bare_dark (&making, at);
+  return probe_about (at, (PpPoint) { 1, 0 }, pp_panel_get_limit (scene->panel, PP_LIMIT_PLACE));
 }

@@ -175,6 +175,7 @@ pp_screen_new (const PpCheck *check)
   double opaque = pp_panel_get_limit (panel, PP_LIMIT_OPAQUE);
 
   self->panel = pp_panel_ref (panel);
+  self->scene = pp_scene_ref (check->scene);
   self->probes = pp_probes_new (check, &self->n_probes);
   self->n_pieces = panel->tray->len;
   self->pieces = g_new (PpScreenPiece, self->n_pieces + 1);
@@ -207,6 +208,7 @@ pp_screen_free (PpScreen *self)
   g_free (self->bodies);
   g_free (self->covers);
   g_free (self->dark);
+  pp_scene_unref (self->scene);
   pp_panel_unref (self->panel);
   g_free (self);
 }
@@ -320,4 +322,23 @@ pp_screen_estimate (const PpScreen *self,
   for (guint i = 0; i < n_holes; i++)
     sum += pp_weigh_disc (self->panel, i, 1 - shares[i], 1 - shares[n_holes + i]);
   return sum;
+}
+
+gint32
+pp_screen_darkness (const PpScreen *self,
+                    PpPoint         at,
+                    gint32         *bare)
+{
+  PpProbe probe = pp_probe_over (self->scene, at, bare);
+  gint32 dark = 0;
+
+  for (guint i = 0; i < self->n_bodies; i++)
+    {
+      Lying lying = lie (self, &self->bodies[i],
+                         pp_pose_of (pp_panel_placement (self->panel, i)));
+
+      if (self->bodies[i].counts && covers (&lying, &probe))
+        dark += lying.piece->dark;
+    }
+  return dark;
 }

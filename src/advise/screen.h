@@ -73,6 +73,7 @@ typedef struct
   guint8        *covers; /* of each body each probe */
   gint32        *dark;   /* of each probe, all bodies together */
   double         length; /* mm of the hung wire */
+  PpScene       *scene;
 } PpScreen;
 
 /* (transfer full) */
@@ -94,6 +95,12 @@ PpPoint   pp_screen_aim      (const PpScreen      *self,
                               guint                piece,
                               double               base,
                               const PpProbe       *probe);
+
+/* How dark it is straight on over a point with all pieces drawn in by as much as they may land off,
+ * and in `bare` by glass and fused parts alone. */
+gint32    pp_screen_darkness (const PpScreen      *self,
+                              PpPoint              at,
+                              gint32              *bare);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpScreen, pp_screen_free)
 

@@ -19,7 +19,9 @@ enum
   PP_EXIT_UNUSABLE = 2, /* bad usage, or a file that cannot be used */
 };
 
+int pp_command_again     (int argc, char **argv);
 int pp_command_check     (int argc, char **argv);
+int pp_command_fit       (int argc, char **argv);
 int pp_command_put_right (int argc, char **argv);
 int pp_command_sheets    (int argc, char **argv);
 int pp_command_picture   (int argc, char **argv);

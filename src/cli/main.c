@@ -19,6 +19,9 @@ static const struct
   { "check", pp_command_check, N_("check FILE: say what would go wrong, and in which order to glue") },
   { "put-right", pp_command_put_right,
     N_("put-right FILE -o OUT: write a better panel and say what to move") },
+  { "fit", pp_command_fit,
+    N_("fit FILE -o OUT --width MM --height MM: space the layout out for another size") },
+  { "again", pp_command_again, N_("again FILE -o OUT: write another panel like this one") },
   { "sheets", pp_command_sheets, N_("sheets FILE -o FOLDER: write the sheets for the bench") },
   { "picture", pp_command_picture, N_("picture FILE -o OUT.png: write the arrangement as a picture") },
 };

@@ -153,8 +153,34 @@ def test_usage(folder):
     check('words where nothing is wrong', done.returncode == 0 and b'That leaves' in done.stdout)
 
 
+def test_fit_and_again(folder):
+    path, out = os.path.join(folder, 'towpath'), os.path.join(folder, 'towpath.out')
+    panel = sample('towpath-in-june')
+    panel['placements'][-1]['pinned'] = True
+    spoil.save(path, panel)
+    # So small a change that what lies on the glass may only move a little more than in proportion.
+    done = run('fit', path, '-o', out, '--width', '303', '--height', '420')
+    fitted = spoil.load(out)
+    check('fit: done', done.returncode == 0 and (fitted['background']['width'], fitted['background']['height']) == (303, 420),
+          done.stderr)
+    check('fit: a pinned piece lies in proportion', abs(
+        fitted['placements'][-1]['x'] - panel['placements'][-1]['x'] * 1.01) < verify.TIE)
+    check('fit: no piece is scaled', verify.is_kept(panel['tray'], fitted['tray']))
+    check('fit: glass without width is refused', run('fit', path, '-o', out, '--width', '0', '--height', '9').returncode == 2)
+    panel['placements'][0]['glued_at'] = panel['wire']['knotted_at'] = NOW
+    panel['holes'][0]['drilled'] = True
+    spoil.save(path, panel)
+    check('fit: not once it is begun', run('fit', path, '-o', out, '--width', '303', '--height', '420').returncode == 2)
+    done = run('again', path, '-o', out)
+    again = spoil.load(out)
+    check('again: nothing glued, knotted or drilled', done.returncode == 0 and again['wire']['knotted_at'] is None
+          and not any(p['glued_at'] for p in again['placements']) and not any(h['drilled'] for h in again['holes']))
+    check('again: all lies as it lay', verify.cost(panel, again) == 0)
+    check('again: lists what to make', b'Pieces to make' in done.stdout and b'Campion' in done.stdout)
+
+
 with tempfile.TemporaryDirectory() as place:
-    for test in (test_spoilt, test_protection, test_sound, test_only, test_same, test_time, test_usage):
+    for test in (test_fit_and_again, test_spoilt, test_protection, test_sound, test_only, test_same, test_time, test_usage):
         test(place)
     print(f'1..{len(results)}')
 sys.exit(not all(results))

@@ -1,0 +1,302 @@
+/* drill.c: the safest places for the wire's holes that a layout hides.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A mask says of each small square of the glass how well it is hidden with all pieces drawn in.
+ * With it many pairs are judged roughly, on a grid that lies evenly about the centre of mass, and
+ * the best few by the check itself. Pairs that lie unevenly are looked at only where no even one
+ * will do.
+ */
+#include "advise/drill-private.h"
+#include "advise/move.h"
+#include "panel/tolerance.h"
+
+#include <string.h>
+
+#define MOST_SQUARES 300 /* along the longer side of the glass */
+#define MOST_CHECKED 30  /* pairs that are checked */
+#define APART 5.0        /* mm by which two of those differ at least */
+#define LEAST_BETWEEN 10.0
+#define SHORTFALL_STEPS 10 /* a mm */
+
+typedef struct
+{
+  PpDrillPlace places[2];
+  double       shortfall;
+  double       uneven; /* mm */
+  double       spare;
+  double       way;
+} Pair;
+
+#define N_KEYS 6
+
+static Pair
+pair_of (const PpDrill *self,
+         PpDrillPlace   a,
+         PpDrillPlace   b)
+{
+  const PpMass *mass = &self->check->mass;
+  double radius = fmax (pp_drill_hole (self, 0)->diameter, pp_drill_hole (self, 1)->diameter) / 2;
+  double between = pp_point_distance (a.at, b.at) - 2 * radius;
+  Pair pair = { .places = { a, b } };
+
+  pair.shortfall = round (pp_drill_wire_shown (self, a.at, b.at)
+                          + (a.shown + b.shown) / self->check->panel->wire->knot_diameter);
+  pair.uneven = round (fabs (a.at.y - b.at.y) + fabs ((a.at.x + b.at.x) / 2 - mass->x));
+  pair.spare = fmin (fmin (a.spare, b.spare), between - LEAST_BETWEEN);
+  for (guint k = 0; k < 2; k++)
+    pair.way += hypot (pair.places[k].at.x - pp_drill_hole (self, k)->x,
+                       pair.places[k].at.y - pp_drill_hole (self, k)->y);
+  return pair;
+}
+
+static int
+compare_pairs (gconstpointer a,
+               gconstpointer b)
+{
+  const Pair *p = a, *q = b;
+  const double keys[][2] = { { p->spare < 0, q->spare < 0 }, { p->shortfall, q->shortfall },
+                             { p->uneven, q->uneven }, { -p->spare, -q->spare },
+                             { p->way, q->way } };
+
+  for (guint k = 0; k < G_N_ELEMENTS (keys); k++)
+    if (fabs (keys[k][0] - keys[k][1]) > PP_TIE)
+      return keys[k][0] < keys[k][1] ? -1 : 1;
+  return 0;
+}
+
+/* `from` keeps to the left as it did. */
+static gboolean
+is_in_order (const PpDrill *self,
+             PpPoint        a,
+             PpPoint        b)
+{
+  return (a.x < b.x) == (pp_drill_hole (self, 0)->x < pp_drill_hole (self, 1)->x);
+}
+
+static GArray *
+find_pairs (const PpDrill *self,
+            GArray        *first,
+            GArray        *second,
+            gboolean       even)
+{
+  GArray *pairs = g_array_new (FALSE, FALSE, sizeof (Pair));
+
+  for (guint i = 0; i < first->len; i++)
+    for (guint j = 0; j < second->len; j++)
+      {
+        const PpDrillPlace *a = &g_array_index (first, PpDrillPlace, i);
+        const PpDrillPlace *b = &g_array_index (second, PpDrillPlace, j);
+        double off = fabs (a->at.y - b->at.y)
+                     + fabs ((a->at.x + b->at.x) / 2 - self->check->mass.x);
+        Pair pair;
+
+        if ((even && off > PP_TIE) || !is_in_order (self, a->at, b->at)
+            || pp_point_distance (a->at, b->at) < 4 * LEAST_BETWEEN)
+          continue;
+        pair = pair_of (self, *a, *b);
+        g_array_append_val (pairs, pair);
+      }
+  g_array_sort (pairs, compare_pairs);
+  return pairs;
+}
+
+/* (transfer full) */
+static PpPanel *
+make (const PpDrill *self,
+      const Pair    *pair)
+{
+  const PpScene *scene = self->check->scene;
+  PpMoves moves = { 0 };
+  double distance = pp_point_distance (pair->places[0].at, pair->places[1].at);
+  double length = pp_drill_length_at (self, distance);
+
+  for (guint k = 0; k < 2; k++)
+    if (!self->stays[k])
+      pp_moves_add (&moves, (PpMove) { .kind = PP_MOVE_HOLE, .index = (guint) scene->knots[k],
+                                       .pose = { .x = pair->places[k].at.x,
+                                                 .y = pair->places[k].at.y } });
+  if (!self->guard->wire && !isnan (length))
+    pp_moves_add (&moves, (PpMove) { .kind = PP_MOVE_WIRE, .length = length });
+  return pp_moves_make (&moves, self->check->panel);
+}
+
+static gboolean
+is_of_hole (const PpFinding *finding)
+{
+  return g_str_has_prefix (finding->code, "hole-") || g_str_has_prefix (finding->code, "knot-");
+}
+
+static void
+count_findings (const PpCheck *check,
+                double        *keys)
+{
+  for (guint i = 0; i < check->findings->len; i++)
+    {
+      const PpFinding *finding = g_ptr_array_index (check->findings, i);
+
+      if (finding->quiet || finding->level == PP_LEVEL_NOTE)
+        continue;
+      if (finding->level == PP_LEVEL_FAULT && is_of_hole (finding))
+        keys[0]++;
+      else
+        keys[2]++;
+    }
+}
+
+static void
+fill_keys (const PpDrill *self,
+           const PpCheck *check,
+           const Pair    *pair,
+           double        *keys)
+{
+  const PpConceal *conceal = check->conceal;
+  double limit = pp_panel_get_limit (check->panel, PP_LIMIT_KNOT_SHARE);
+
+  count_findings (check, keys);
+  keys[1] = conceal->barely;
+  for (guint k = 0; k < 2; k++)
+    keys[1] += check->panel->wire->knot_diameter * fmax (0, limit - conceal->knots[k].barely);
+  keys[1] = round (keys[1] * SHORTFALL_STEPS);
+  keys[3] = pair->uneven;
+  keys[4] = -pair->spare;
+  keys[5] = pair->way;
+}
+
+static gboolean
+is_less (const double *a,
+         const double *b)
+{
+  for (guint k = 0; k < N_KEYS; k++)
+    if (fabs (a[k] - b[k]) > PP_TIE)
+      return a[k] < b[k];
+  return FALSE;
+}
+
+static gboolean
+is_near (const Pair *a,
+         const Pair *b)
+{
+  return pp_point_distance (a->places[0].at, b->places[0].at) < APART
+         && pp_point_distance (a->places[1].at, b->places[1].at) < APART;
+}
+
+/* The best panel so far, and its keys. */
+typedef struct
+{
+  PpPanel *panel;
+  double   keys[N_KEYS];
+} Best;
+
+static void
+judge (const PpDrill *self,
+       const Pair    *pair,
+       PpPanel       *panel,
+       Best          *best)
+{
+  g_autoptr (PpCheck) check = pp_check_new (panel, self->check, NULL, NULL, NULL, NULL);
+  double keys[N_KEYS] = { 0 };
+
+  fill_keys (self, check, pair, keys);
+  if (best->panel != NULL && !is_less (keys, best->keys))
+    return;
+  pp_panel_unref (best->panel);
+  best->panel = pp_panel_ref (panel);
+  memcpy (best->keys, keys, sizeof keys);
+}
+
+/* Some of the best pairs, each a little apart from those before. */
+static void
+judge_pairs (const PpDrill *self,
+             GArray        *pairs,
+             GCancellable  *cancellable,
+             Best          *best)
+{
+  guint judged[MOST_CHECKED], n = 0;
+
+  for (guint i = 0; i < pairs->len && n < MOST_CHECKED; i++)
+    {
+      const Pair *pair = &g_array_index (pairs, Pair, i);
+      g_autoptr (PpPanel) panel = NULL;
+      gboolean near = FALSE;
+
+      for (guint k = 0; k < n && !near; k++)
+        near = is_near (pair, &g_array_index (pairs, Pair, judged[k]));
+      if (near)
+        continue;
+      if (g_cancellable_is_cancelled (cancellable))
+        return;
+      panel = make (self, pair);
+      judged[n++] = i;
+      if (panel != NULL)
+        judge (self, pair, panel, best);
+    }
+}
+
+static void
+judge_given (const PpDrill *self,
+             Best          *best)
+{
+  PpDrillPlace places[2];
+  Pair pair;
+
+  for (guint k = 0; k < 2; k++)
+    {
+      const PpHole *hole = pp_drill_hole (self, k);
+      PpPoint at = { hole->x, hole->y };
+
+      places[k] = (PpDrillPlace) { .at = at, .shown = pp_drill_knot_shown (self, at),
+                                   .spare = pp_drill_spare_at (self, at, hole->diameter / 2) };
+    }
+  pair = pair_of (self, places[0], places[1]);
+  judge (self, &pair, (PpPanel *) self->check->panel, best);
+}
+
+static void
+search (const PpDrill *self,
+        GCancellable  *cancellable,
+        Best          *best)
+{
+  g_autoptr (GArray) first = pp_drill_find_places (self, 0);
+  g_autoptr (GArray) second = pp_drill_find_places (self, 1);
+  g_autoptr (GArray) even = find_pairs (self, first, second, TRUE);
+
+  judge_given (self, best);
+  judge_pairs (self, even, cancellable, best);
+  if (best->keys[0] > 0 || best->keys[1] > 0 || best->keys[2] > 0)
+    {
+      g_autoptr (GArray) all = find_pairs (self, first, second, FALSE);
+
+      judge_pairs (self, all, cancellable, best);
+    }
+}
+
+PpPanel *
+pp_drill_new (const PpCheck *check,
+              GCancellable  *cancellable)
+{
+  PpDrill self = { .check = check };
+  Best best = { 0 };
+
+  g_return_val_if_fail (check != NULL, NULL);
+
+  if (check->hang == NULL)
+    return NULL;
+  self.guard = pp_guard_new (check);
+  for (guint k = 0; k < 2; k++)
+    self.stays[k] = self.guard->holes[check->scene->knots[k]];
+  self.box = pp_background_get_box (check->panel->background);
+  self.step = fmax (1, fmax (pp_box_width (self.box), pp_box_height (self.box)) / MOST_SQUARES);
+  self.columns = (int) ceil (pp_box_width (self.box) / self.step);
+  self.rows = (int) ceil (pp_box_height (self.box) / self.step);
+  if (!self.stays[0] || !self.stays[1])
+    {
+      pp_drill_look (&self);
+      search (&self, cancellable, &best);
+    }
+  g_free (self.mask);
+  pp_guard_free (self.guard);
+  if (best.panel != NULL && best.keys[0] > 0)
+    g_clear_pointer (&best.panel, pp_panel_unref);
+  return best.panel;
+}
