@@ -21,7 +21,6 @@
 #include <librsvg/rsvg.h>
 
 #define PIXELS_PER_INCH 96.0 /* CSS: of a user unit without a viewBox; librsvg's own is 90 */
-#define MM_PER_INCH 25.4
 #define MAX_SIDE 10000.0    /* mm */
 #define TRIAL_SIDE 64       /* pixels */
 #define PAPER_SCALE 16.0    /* dots a mm of what cannot be vector on paper, 406 dpi */
@@ -52,7 +51,7 @@ get_mm (RsvgLength length)
     case RSVG_UNIT_CM:
       return length.length * 10;
     case RSVG_UNIT_IN:
-      return length.length * MM_PER_INCH;
+      return length.length * PP_MM_PER_INCH;
     case RSVG_UNIT_PERCENT:
     case RSVG_UNIT_PX:
     case RSVG_UNIT_EM:

@@ -315,6 +315,6 @@ pp_canvas_drag_cancel (PpCanvas *self)
   is_edited = pp_document_get_panel (self->document) != self->drag.panel;
   pp_canvas_drag_forget (self);
   if (is_edited)
-    pp_document_undo (self->document);
+    pp_document_take_back (self->document);
   pp_document_seal (self->document);
 }

@@ -19,7 +19,7 @@ get_step (PpCanvas *self,
           gboolean  is_large)
 {
   if (pp_document_get_panel (self->document)->units == PP_UNITS_INCH)
-    return is_large ? 25.4 / 2 : 25.4 / 16;
+    return is_large ? PP_MM_PER_INCH / 2 : PP_MM_PER_INCH / 16;
   return is_large ? 10 : 1;
 }
 
@@ -157,8 +157,10 @@ pressed_cb (GtkEventControllerKey *keys,
     case GDK_KEY_KP_Page_Up:
       return walk (self, -1);
     case GDK_KEY_Home:
+    case GDK_KEY_KP_Home:
       return go_to (self, FALSE);
     case GDK_KEY_End:
+    case GDK_KEY_KP_End:
       return go_to (self, TRUE);
     case GDK_KEY_space:
       self->panning = TRUE;

@@ -181,6 +181,20 @@ is_taken (const PpPanel *panel,
   return FALSE;
 }
 
+/* Right and down, and in again on the other side where the glass ends. */
+static PpPoint
+step_aside (PpPoint from,
+            PpBox   glass)
+{
+  PpPoint to = { from.x + ASIDE, from.y + ASIDE };
+
+  if (to.x > glass.x1)
+    to.x = glass.x0 + (to.x - glass.x1);
+  if (to.y > glass.y1)
+    to.y = glass.y0 + (to.y - glass.y1);
+  return pp_box_clamp (glass, to);
+}
+
 void
 pp_canvas_place (PpCanvas   *self,
                  const char *piece)
@@ -195,13 +209,11 @@ pp_canvas_place (PpCanvas   *self,
     return;
   middle = (PpPoint) { gtk_widget_get_width (GTK_WIDGET (self)) / 2.0,
                        gtk_widget_get_height (GTK_WIDGET (self)) / 2.0 };
-  mm = pp_zoom_to_panel (&self->zoom, middle);
   box = pp_canvas_get_glass_box (self);
-  mm.x = CLAMP (mm.x, box.x0, box.x1);
-  mm.y = CLAMP (mm.y, box.y0, box.y1);
+  mm = pp_box_clamp (box, pp_zoom_to_panel (&self->zoom, middle));
   panel = pp_document_get_panel (self->document);
-  while (is_taken (panel, mm))
-    mm = (PpPoint) { mm.x + ASIDE, mm.y + ASIDE };
+  for (guint i = 0; i < panel->placements->len && is_taken (panel, mm); i++)
+    mm = step_aside (mm, box);
   pp_canvas_put (self, piece, mm);
 }
 

@@ -144,6 +144,13 @@ motion_cb (GtkEventControllerMotion *motion,
                                      pp_canvas_get_cursor (self, (PpPoint) { x, y }));
 }
 
+static void
+leave_cb (GtkEventControllerMotion *motion,
+          PpCanvas                 *self)
+{
+  self->has_pointer = FALSE;
+}
+
 static GdkDragAction
 drop_motion_cb (GtkDropTarget *drop,
                 double         x,
@@ -153,6 +160,20 @@ drop_motion_cb (GtkDropTarget *drop,
   return self->document != NULL ? GDK_ACTION_COPY : 0;
 }
 
+/* Why the piece cannot be laid here, or NULL. An id says little in another window's panel. */
+static const char *
+get_refusal (PpCanvas      *self,
+             const PpPiece *piece)
+{
+  const PpPanel *panel = pp_document_get_panel (self->document);
+
+  if (pp_canvas_is_aslant (self))
+    return _("Look at the panel straight from the front to lay a piece on it.");
+  if (pp_panel_find_piece (panel, piece->id, NULL) != piece)
+    return _("That piece is not in this panel’s tray. Copy it on the glass there and paste it here.");
+  return NULL;
+}
+
 static gboolean
 drop_cb (GtkDropTarget *drop,
          const GValue  *value,
@@ -160,12 +181,19 @@ drop_cb (GtkDropTarget *drop,
          double         y,
          PpCanvas      *self)
 {
-  const PpPieceDrag *piece = g_value_get_boxed (value);
+  const PpPieceDrag *drag = g_value_get_boxed (value);
   PpPoint mm = pp_zoom_to_panel (&self->zoom, (PpPoint) { x, y });
+  const char *refusal;
 
-  if (self->document == NULL || piece == NULL)
+  if (self->document == NULL || drag == NULL)
     return FALSE;
-  pp_canvas_put (self, piece->piece, (PpPoint) { mm.x - piece->grip.x, mm.y - piece->grip.y });
+  refusal = get_refusal (self, drag->piece);
+  if (refusal != NULL)
+    {
+      g_signal_emit_by_name (self->document, "refused", refusal);
+      return FALSE;
+    }
+  pp_canvas_put (self, drag->piece->id, (PpPoint) { mm.x - drag->grip.x, mm.y - drag->grip.y });
   return TRUE;
 }
 
@@ -207,6 +235,7 @@ pp_canvas_add_pointer (PpCanvas *self)
   add_drag (self, GDK_BUTTON_MIDDLE);
   add_scroll (self);
   g_signal_connect (motion, "motion", G_CALLBACK (motion_cb), self);
+  g_signal_connect (motion, "leave", G_CALLBACK (leave_cb), self);
   gtk_widget_add_controller (GTK_WIDGET (self), motion);
   g_signal_connect (drop, "motion", G_CALLBACK (drop_motion_cb), self);
   g_signal_connect (drop, "drop", G_CALLBACK (drop_cb), self);

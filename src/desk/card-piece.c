@@ -308,6 +308,9 @@ show_figures (PpCardPiece       *self,
 {
   g_autofree char *of = g_strdup_printf (_("of %u"), panel->placements->len);
 
+  gtk_widget_set_sensitive (GTK_WIDGET (self->left), !placement->pinned);
+  gtk_widget_set_sensitive (GTK_WIDGET (self->top), !placement->pinned);
+  gtk_widget_set_sensitive (GTK_WIDGET (self->turn), !placement->pinned);
   pp_length_entry_set_units (self->left, panel->units);
   pp_length_entry_set_units (self->top, panel->units);
   pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->left), placement->x);

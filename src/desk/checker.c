@@ -87,7 +87,7 @@ planned_cb (GObject      *source,
             GAsyncResult *result,
             gpointer      data)
 {
-  PpChecker *self = PP_CHECKER (source);
+  g_autoptr (PpChecker) self = data;
   g_autoptr (PpPlan) plan = g_task_propagate_pointer (G_TASK (result), NULL);
 
   self->is_running = FALSE;
@@ -97,6 +97,7 @@ planned_cb (GObject      *source,
   go_on (self);
 }
 
+/* The task does not hold the checker as its source: it may end in the thread, and so would that. */
 static void
 start (PpChecker           *self,
        const PpPanel       *panel,
@@ -104,7 +105,7 @@ start (PpChecker           *self,
        GTaskThreadFunc      in_thread,
        GAsyncReadyCallback  done)
 {
-  g_autoptr (GTask) task = g_task_new (self, cancellable, done, NULL);
+  g_autoptr (GTask) task = g_task_new (NULL, cancellable, done, g_object_ref (self));
   Work *work = g_new0 (Work, 1);
 
   work->panel = panel;
@@ -126,7 +127,7 @@ checked_cb (GObject      *source,
             GAsyncResult *result,
             gpointer      data)
 {
-  PpChecker *self = PP_CHECKER (source);
+  g_autoptr (PpChecker) self = data;
   g_autoptr (PpCheck) check = g_task_propagate_pointer (G_TASK (result), NULL);
 
   self->is_running = FALSE;

@@ -136,20 +136,44 @@ pp_closing_guard (PpWindow *window)
   g_signal_connect (window, "close-request", G_CALLBACK (close_request_cb), NULL);
 }
 
-/* The windows that are left to ask, and those that may be closed. */
+/* A window, and the panel in it when it was last said that it may be closed. */
 typedef struct
 {
-  GPtrArray *windows;
-  guint      n_asked;
+  PpWindow      *window;
+  gboolean       may_close;
+  const PpPanel *panel; /* (nullable) */
+} Leaving;
+
+typedef struct
+{
+  GArray *windows; /* Leaving */
+  guint   asked;   /* the window being asked about */
 } Quitting;
 
 static void ask_next (Quitting *self);
 
 static void
+clear_leaving (gpointer data)
+{
+  Leaving *self = data;
+
+  g_object_unref (self->window);
+  g_clear_pointer (&self->panel, pp_panel_unref);
+}
+
+static void
 free_quitting (Quitting *self)
 {
-  g_ptr_array_unref (self->windows);
+  g_array_unref (self->windows);
   g_free (self);
+}
+
+static const PpPanel *
+get_panel (PpWindow *window)
+{
+  PpDocument *document = pp_window_get_document (window);
+
+  return document != NULL ? pp_document_get_panel (document) : NULL;
 }
 
 static void
@@ -157,28 +181,40 @@ one_may_close_cb (GObject      *source,
                   GAsyncResult *result,
                   gpointer      data)
 {
-  if (pp_closing_ask_finish (result))
-    ask_next (data);
-  else
-    free_quitting (data);
+  Quitting *self = data;
+  Leaving *leaving = &g_array_index (self->windows, Leaving, self->asked);
+
+  if (!pp_closing_ask_finish (result))
+    {
+      free_quitting (self);
+      return;
+    }
+  leaving->may_close = TRUE;
+  g_clear_pointer (&leaving->panel, pp_panel_unref);
+  if (get_panel (leaving->window) != NULL)
+    leaving->panel = pp_panel_ref (get_panel (leaving->window));
+  ask_next (self);
 }
 
-/* All are asked before the first is closed: a Cancel at the last leaves everything as it was. */
+/* All are asked before the first is closed: a Cancel at the last leaves everything as it was. A
+ * panel may be changed while another window is asked about: that window is asked about again. */
 static void
 ask_next (Quitting *self)
 {
-  if (self->n_asked < self->windows->len)
+  for (self->asked = 0; self->asked < self->windows->len; self->asked++)
     {
-      PpWindow *window = g_ptr_array_index (self->windows, self->n_asked++);
+      const Leaving *leaving = &g_array_index (self->windows, Leaving, self->asked);
 
-      if (pp_file_state_of (window)->is_asking) /* let that be answered first */
+      if (leaving->may_close && get_panel (leaving->window) == leaving->panel)
+        continue;
+      if (pp_file_state_of (leaving->window)->is_asking) /* let that be answered first */
         free_quitting (self);
       else
-        pp_closing_ask_async (window, one_may_close_cb, self);
+        pp_closing_ask_async (leaving->window, one_may_close_cb, self);
       return;
     }
   for (guint i = 0; i < self->windows->len; i++)
-    gtk_window_destroy (g_ptr_array_index (self->windows, i));
+    gtk_window_destroy (GTK_WINDOW (g_array_index (self->windows, Leaving, i).window));
   free_quitting (self);
 }
 
@@ -187,9 +223,14 @@ pp_closing_quit (GtkApplication *application)
 {
   Quitting *self = g_new0 (Quitting, 1);
 
-  self->windows = g_ptr_array_new_with_free_func (g_object_unref);
+  self->windows = g_array_new (FALSE, TRUE, sizeof (Leaving));
+  g_array_set_clear_func (self->windows, clear_leaving);
   for (GList *l = gtk_application_get_windows (application); l != NULL; l = l->next)
     if (PP_IS_WINDOW (l->data))
-      g_ptr_array_add (self->windows, g_object_ref (l->data));
+      {
+        Leaving leaving = { .window = g_object_ref (l->data) };
+
+        g_array_append_val (self->windows, leaving);
+      }
   ask_next (self);
 }

@@ -124,7 +124,7 @@ judged_cb (GObject      *source,
            GAsyncResult *result,
            gpointer      data)
 {
-  PpDocument *self = PP_DOCUMENT (source);
+  g_autoptr (PpDocument) self = data;
   g_autoptr (PpGallery) gallery = g_task_propagate_pointer (G_TASK (result), NULL);
   const Judging *judging = g_task_get_task_data (G_TASK (result));
 
@@ -135,11 +135,12 @@ judged_cb (GObject      *source,
     judge_art (self);
 }
 
-/* Judging a drawing takes as long as drawing it: pieces are drawn plain until it is done. */
+/* Judging a drawing takes as long as drawing it: pieces are drawn plain until it is done. The
+ * document is not the task's source, for the last of a task may go in its thread. */
 static void
 judge_art (PpDocument *self)
 {
-  g_autoptr (GTask) task = g_task_new (self, NULL, judged_cb, NULL);
+  g_autoptr (GTask) task = g_task_new (NULL, NULL, judged_cb, g_object_ref (self));
   Judging *judging = g_new0 (Judging, 1);
 
   judging->panel = pp_panel_ref (pp_document_get_panel (self));
@@ -374,6 +375,13 @@ pp_document_undo (PpDocument *self)
 {
   g_return_if_fail (PP_IS_DOCUMENT (self));
   step (self, pp_history_undo);
+}
+
+void
+pp_document_take_back (PpDocument *self)
+{
+  g_return_if_fail (PP_IS_DOCUMENT (self));
+  step (self, pp_history_drop);
 }
 
 void

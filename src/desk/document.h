@@ -57,6 +57,8 @@ gboolean            pp_document_take             (PpDocument    *self,
 void                pp_document_seal             (PpDocument    *self);
 void                pp_document_undo             (PpDocument    *self);
 void                pp_document_redo             (PpDocument    *self);
+/* Undoes the last act as if it had never been: a drag given up. */
+void                pp_document_take_back        (PpDocument    *self);
 /* What they would act on, or NULL. (transfer none) */
 const char         *pp_document_get_undo         (PpDocument    *self);
 const char         *pp_document_get_redo         (PpDocument    *self);

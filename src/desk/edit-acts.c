@@ -257,7 +257,7 @@ pp_edit_acts_pin (PpDocument *document,
 double
 pp_edit_acts_get_shift (const PpPanel *panel)
 {
-  return panel->units == PP_UNITS_INCH ? 25.4 / 2 : 10;
+  return panel->units == PP_UNITS_INCH ? PP_MM_PER_INCH / 2 : 10;
 }
 
 static gboolean

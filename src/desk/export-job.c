@@ -75,6 +75,7 @@ written_cb (GObject      *source,
   g_autoptr (GError) error = NULL;
 
   hide_dialog (self);
+  g_application_release (g_application_get_default ());
   g_task_propagate_boolean (G_TASK (result), &error);
   if (!pp_file_state_is_alive (self->window))
     return;
@@ -117,7 +118,8 @@ write_in_thread (GTask        *task,
   for (guint i = 0; error == NULL && i < n; i++)
     if (g_cancellable_is_cancelled (pp_work_get_cancellable (self->work)))
       g_set_error (&error, G_IO_ERROR, G_IO_ERROR_CANCELLED,
-                   _("Stopped: %u of %u files were written."), i, n);
+                   ngettext ("Stopped: %u of %u file was written.",
+                             "Stopped: %u of %u files were written.", n), i, n);
     else if (write_one (self, g_ptr_array_index (self->files, i), &error))
       pp_work_report ((i + 1.0) / n, self->work);
   if (error != NULL)
@@ -126,11 +128,14 @@ write_in_thread (GTask        *task,
     g_task_return_boolean (task, TRUE);
 }
 
+/* The program stays until all is written, though the last window be closed: half a set of sheets
+ * looks like a whole one. */
 static void
 write_files (Job *self)
 {
   g_autoptr (GTask) task = g_task_new (NULL, NULL, written_cb, self);
 
+  g_application_hold (g_application_get_default ());
   pp_work_set_part (self->work, 0, 1);
   self->dialog = pp_work_dialog_new (GTK_WINDOW (self->window), _("The files are being written."),
                                      self->work);

@@ -9,7 +9,6 @@
 #include "panel/i18n.h"
 #include "panel/measure.h"
 
-#define MM_PER_INCH 25.4
 #define STEP_MM 1.0
 #define LARGE_STEP_MM 10.0
 #define STEP_INCH (1.0 / 16)
@@ -50,7 +49,7 @@ get_step (PpFigureEntry *entry,
           gboolean       large)
 {
   if (PP_LENGTH_ENTRY (entry)->units == PP_UNITS_INCH)
-    return MM_PER_INCH * (large ? LARGE_STEP_INCH : STEP_INCH);
+    return PP_MM_PER_INCH * (large ? LARGE_STEP_INCH : STEP_INCH);
   return large ? LARGE_STEP_MM : STEP_MM;
 }
 

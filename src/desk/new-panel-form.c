@@ -22,7 +22,6 @@
 
 #include <langinfo.h>
 
-#define MM_PER_INCH 25.4
 #define LEAST_SIDE 20.0 /* mm; smaller glass carries no flower */
 
 #define N_SIZES 5
@@ -85,7 +84,7 @@ static double
 mm_of (double  value,
        PpUnits units)
 {
-  return units == PP_UNITS_INCH ? value * MM_PER_INCH : value;
+  return units == PP_UNITS_INCH ? value * PP_MM_PER_INCH : value;
 }
 
 /* The unit of the maker's country. */

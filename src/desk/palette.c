@@ -47,34 +47,25 @@ pp_palette_of (GtkWidget *widget)
   return palette;
 }
 
-static gboolean
-is_dark (GtkSettings *settings)
+/* As GTK does it, the environment goes before the settings. (transfer full) (nullable) */
+static char *
+get_theme (GtkSettings *settings)
 {
-  g_autofree char *theme = NULL;
-  gboolean prefers_dark;
+  char *theme = g_strdup (g_getenv ("GTK_THEME"));
 
-  g_object_get (settings, "gtk-theme-name", &theme, "gtk-application-prefer-dark-theme",
-                &prefers_dark, NULL);
-  if (g_getenv ("GTK_THEME") != NULL)
-    {
-      g_free (theme);
-      theme = g_strdup (g_getenv ("GTK_THEME"));
-    }
-  return prefers_dark || (theme != NULL && g_str_has_suffix (theme, "dark"));
+  if (theme == NULL)
+    g_object_get (settings, "gtk-theme-name", &theme, NULL);
+  return theme;
 }
 
 static gboolean
-is_high_contrast (GtkSettings *settings)
+is_dark (GtkSettings *settings,
+         const char  *theme)
 {
-  g_autofree char *theme = NULL;
+  gboolean prefers_dark;
 
-  g_object_get (settings, "gtk-theme-name", &theme, NULL);
-  if (g_getenv ("GTK_THEME") != NULL)
-    {
-      g_free (theme);
-      theme = g_strdup (g_getenv ("GTK_THEME"));
-    }
-  return theme != NULL && strstr (theme, "-hc") != NULL;
+  g_object_get (settings, "gtk-application-prefer-dark-theme", &prefers_dark, NULL);
+  return prefers_dark || (theme != NULL && g_str_has_suffix (theme, "dark"));
 }
 
 static void
@@ -82,9 +73,10 @@ load_colours (GtkSettings    *settings,
               GParamSpec     *pspec,
               GtkCssProvider *provider)
 {
-  gboolean dark = is_dark (settings);
+  g_autofree char *theme = get_theme (settings);
+  gboolean dark = is_dark (settings, theme);
 
-  if (is_high_contrast (settings))
+  if (theme != NULL && strstr (theme, "-hc") != NULL)
     gtk_css_provider_load_from_resource (provider, dark ? RESOURCES "dark-contrast.css"
                                                         : RESOURCES "light-contrast.css");
   else

@@ -80,7 +80,7 @@ static char *
 write_figure (double  mm,
               PpUnits units)
 {
-  double figure = units == PP_UNITS_INCH ? mm / 25.4 : mm;
+  double figure = units == PP_UNITS_INCH ? mm / PP_MM_PER_INCH : mm;
 
   return g_strdup_printf ("%.0f", figure);
 }

@@ -4,7 +4,7 @@
  */
 #include "desk/ticks.h"
 
-#define INCH 25.4
+#define INCH PP_MM_PER_INCH
 
 static const PpTicks metric[] = {
   { 1, 5, 10 }, { 1, 5, 20 }, { 2, 5, 25 }, { 5, 2, 10 }, { 10, 5, 10 },

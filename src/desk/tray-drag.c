@@ -20,14 +20,14 @@ pp_piece_drag_copy (const PpPieceDrag *self)
 {
   PpPieceDrag *copy = g_new (PpPieceDrag, 1);
 
-  *copy = (PpPieceDrag) { g_strdup (self->piece), self->grip };
+  *copy = (PpPieceDrag) { pp_piece_ref (self->piece), self->grip };
   return copy;
 }
 
 void
 pp_piece_drag_free (PpPieceDrag *self)
 {
-  g_free (self->piece);
+  pp_piece_unref (self->piece);
   g_free (self);
 }
 
@@ -100,7 +100,7 @@ pp_tray_drag_prepare (GtkDragSource     *source,
                       double             y,
                       double             scale)
 {
-  PpPieceDrag drag = { (char *) pp_tray_compartment_get_piece (compartment)->id,
+  PpPieceDrag drag = { pp_tray_compartment_get_piece (compartment),
                        pp_tray_compartment_get_grip (compartment, x, y) };
 
   set_icon (source, compartment, drag.grip, scale);

@@ -17,8 +17,8 @@ G_BEGIN_DECLS
 /* What is dragged: a piece of the tray. */
 typedef struct
 {
-  char   *piece; /* its id */
-  PpPoint grip;  /* mm in the piece's frame: where it was taken hold of */
+  const PpPiece *piece;
+  PpPoint        grip;  /* mm in the piece's frame: where it was taken hold of */
 } PpPieceDrag;
 
 #define PP_TYPE_PIECE_DRAG (pp_piece_drag_get_type ())

@@ -41,7 +41,7 @@ get_true_scale (GtkWidget *window)
   GdkRectangle geometry;
 
   if (monitor == NULL || gdk_monitor_get_width_mm (monitor) <= 0)
-    return 96 / 25.4;
+    return 96 / PP_MM_PER_INCH;
   gdk_monitor_get_geometry (monitor, &geometry);
   return (double) geometry.width / gdk_monitor_get_width_mm (monitor);
 }

@@ -137,6 +137,15 @@ pp_history_barrier (PpHistory     *self,
 }
 
 gboolean
+pp_history_drop (PpHistory *self)
+{
+  if (!pp_history_undo (self))
+    return FALSE;
+  g_ptr_array_set_size (self->steps, (int) self->present + 1);
+  return TRUE;
+}
+
+gboolean
 pp_history_undo (PpHistory *self)
 {
   if (self->present == 0)

@@ -33,6 +33,8 @@ void           pp_history_seal         (PpHistory *self);
  * brought back by undo. */
 void           pp_history_barrier      (PpHistory *self, const PpPanel *panel);
 
+/* Goes back like undo, but the step is forgotten, as are those that could be redone. */
+gboolean       pp_history_drop         (PpHistory *self);
 /* FALSE where there is nothing to undo or redo. */
 gboolean       pp_history_undo         (PpHistory *self);
 gboolean       pp_history_redo         (PpHistory *self);

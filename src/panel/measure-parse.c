@@ -11,7 +11,6 @@
 
 #include "panel/measure.h"
 
-#include "panel/measure-private.h"
 
 #include <locale.h>
 

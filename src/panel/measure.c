@@ -11,7 +11,6 @@
 #include "panel/measure.h"
 
 #include "panel/i18n.h"
-#include "panel/measure-private.h"
 #include "panel/tolerance.h"
 
 #define INCH_STEPS 16     /* shown to a sixteenth */

@@ -11,9 +11,9 @@
  */
 #include "panel/new-panel.h"
 
+#include "panel/rig.h"
 #include "panel/tolerance.h"
 
-#define MM_PER_INCH 25.4
 
 /* Shares of the glass. */
 #define APART 0.2        /* of the width: a hole from the middle */
@@ -33,7 +33,6 @@
 #define CORNER_FACTOR 6.5  /* thicknesses */
 #define BETWEEN_LEAST 10.0 /* mm, or 2 thicknesses */
 #define DIAMETER_LEAST 6.0 /* mm, or the thickness */
-#define KNOT_OVER 2.0      /* mm a knot is wider than its hole; 1 is asked for */
 
 /* Distances from a hole's centre, mm. */
 typedef struct
@@ -59,10 +58,10 @@ pp_new_panel_wish (PpUnits units)
   return (PpNewPanel) {
     .place = PP_PLACE_WALL,
     .shape = PP_SHAPE_RECTANGLE,
-    .width = inches ? 12 * MM_PER_INCH : 300,
-    .height = inches ? 16 * MM_PER_INCH : 400,
-    .corner_radius = inches ? MM_PER_INCH / 8 : 3,
-    .thickness = inches ? MM_PER_INCH / 4 : 6,
+    .width = inches ? 12 * PP_MM_PER_INCH : 300,
+    .height = inches ? 16 * PP_MM_PER_INCH : 400,
+    .corner_radius = inches ? PP_MM_PER_INCH / 8 : 3,
+    .thickness = inches ? PP_MM_PER_INCH / 4 : 6,
     .hole_diameter = NAN,
     .units = units,
   };
@@ -71,7 +70,7 @@ pp_new_panel_wish (PpUnits units)
 static double
 get_step (PpUnits units)
 {
-  return units == PP_UNITS_INCH ? MM_PER_INCH / 8 : 1;
+  return units == PP_UNITS_INCH ? PP_MM_PER_INCH / 8 : 1;
 }
 
 static double
@@ -85,7 +84,7 @@ round_up (double value,
 static double
 choose_diameter (const PpNewPanel *wish)
 {
-  double least = wish->units == PP_UNITS_INCH ? MM_PER_INCH / 4 : DIAMETER_LEAST;
+  double least = wish->units == PP_UNITS_INCH ? PP_MM_PER_INCH / 4 : DIAMETER_LEAST;
 
   return fmax (least, wish->thickness);
 }
@@ -261,7 +260,7 @@ add_holes (const PpNewPanel *wish,
   wire.from = "left";
   wire.to = "right";
   wire.length = holes.length;
-  wire.knot_diameter = fmax (wire.knot_diameter, room.diameter + KNOT_OVER);
+  wire.knot_diameter = fmax (wire.knot_diameter, room.diameter + PP_RIG_KNOT_OVER);
   draft->wire = pp_wire_new (&wire, error);
   return draft->wire != NULL;
 }

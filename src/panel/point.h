@@ -12,6 +12,9 @@
 
 G_BEGIN_DECLS
 
+/* International inch, exact since 1959. */
+#define PP_MM_PER_INCH 25.4
+
 typedef struct
 {
   double x;
@@ -121,6 +124,14 @@ static inline double
 pp_box_height (PpBox box)
 {
   return pp_box_is_empty (box) ? 0 : box.y1 - box.y0;
+}
+
+/* The point of the box nearest to `point`; the box is not empty. */
+static inline PpPoint
+pp_box_clamp (PpBox   box,
+              PpPoint point)
+{
+  return (PpPoint) { CLAMP (point.x, box.x0, box.x1), CLAMP (point.y, box.y0, box.y1) };
 }
 
 static inline PpPoint

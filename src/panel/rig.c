@@ -9,7 +9,6 @@
 
 #define CLEAR 10.0        /* mm of glass between two holes */
 #define LEG_SLOPE 30      /* degrees: each leg then pulls no more than the panel weighs */
-#define KNOT_OVER 2.0     /* mm a knot is wider than its hole */
 #define PLACES 12         /* across and down, to look for one that is free */
 
 /* An empty panel of the same glass, or NULL; an outline of its own is taken as an oval. */
@@ -167,7 +166,7 @@ pp_rig_put_wire_on (const PpPanel *panel,
   draft.to = to->id;
   draft.length = round (hypot (to->x - from->x, to->y - from->y)
                         / cos (LEG_SLOPE * G_PI / 180));
-  draft.knot_diameter = fmax (draft.knot_diameter, fmax (from->diameter, to->diameter) + KNOT_OVER);
+  draft.knot_diameter = fmax (draft.knot_diameter, fmax (from->diameter, to->diameter) + PP_RIG_KNOT_OVER);
   wire = pp_wire_new (&draft, error);
   return wire != NULL ? pp_edit_set_wire (with_holes, wire, error) : NULL;
 }

@@ -85,7 +85,7 @@ get_ruler_step (PpUnits units,
   static const double mm[] = { 10, 20, 50, 100, 200, 500, 1000 };
   static const double inches[] = { 1, 2, 4, 6, 12, 24, 48 };
   const double *steps = units == PP_UNITS_INCH ? inches : mm;
-  double unit = units == PP_UNITS_INCH ? 25.4 : 1;
+  double unit = units == PP_UNITS_INCH ? PP_MM_PER_INCH : 1;
 
   for (guint i = 0; i < G_N_ELEMENTS (mm); i++)
     if (steps[i] * unit * scale >= 13)
