@@ -10,6 +10,7 @@
 #include "desk/file-actions.h"
 #include "desk/palette.h"
 #include "desk/renderer.h"
+#include "desk/put-right.h"
 #include "desk/view-actions.h"
 #include "desk/window.h"
 #include "panel/i18n.h"
@@ -68,6 +69,7 @@ set_keys (GtkApplication *application)
   pp_edit_actions_set_keys (application);
   pp_file_actions_set_keys (application);
   pp_view_actions_set_keys (application);
+  pp_put_right_set_keys (application);
 }
 
 static void

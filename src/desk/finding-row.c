@@ -6,6 +6,7 @@
 
 #include "desk/finding-row.h"
 
+#include "advise/curable.h"
 #include "desk/focus-within.h"
 #include "desk/pin.h"
 #include "desk/template.h"
@@ -18,6 +19,7 @@ struct _PpFindingRow
   PpPin     *pin;
   GtkLabel  *sentence;
   GtkWidget *show_me;
+  GtkWidget *put_right;
   GtkWidget *i_know;
   GtkWidget *speak;
   char      *name; /* to assistive technology; all that is shown follows from it and the level */
@@ -28,6 +30,7 @@ G_DEFINE_FINAL_TYPE (PpFindingRow, pp_finding_row, GTK_TYPE_WIDGET)
 enum
 {
   SHOW_ME,
+  PUT_RIGHT,
   QUIET,
   N_SIGNALS,
 };
@@ -39,6 +42,13 @@ show_me_cb (GtkButton    *button,
             PpFindingRow *self)
 {
   g_signal_emit (self, signals[SHOW_ME], 0);
+}
+
+static void
+put_right_cb (GtkButton    *button,
+              PpFindingRow *self)
+{
+  g_signal_emit (self, signals[PUT_RIGHT], 0);
 }
 
 static void
@@ -91,6 +101,8 @@ pp_finding_row_class_init (PpFindingRowClass *klass)
   widget_class->grab_focus = pp_finding_row_grab_focus;
   signals[SHOW_ME] = g_signal_new ("show-me", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
                                    G_TYPE_NONE, 0);
+  signals[PUT_RIGHT] = g_signal_new ("put-right", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
+                                     G_TYPE_NONE, 0);
   signals[QUIET] = g_signal_new ("quiet", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
                                  G_TYPE_NONE, 1, G_TYPE_BOOLEAN);
   g_type_ensure (PP_TYPE_PIN);
@@ -103,9 +115,11 @@ pp_finding_row_class_init (PpFindingRowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, PpFindingRow, pin);
   gtk_widget_class_bind_template_child (widget_class, PpFindingRow, sentence);
   gtk_widget_class_bind_template_child (widget_class, PpFindingRow, show_me);
+  gtk_widget_class_bind_template_child (widget_class, PpFindingRow, put_right);
   gtk_widget_class_bind_template_child (widget_class, PpFindingRow, i_know);
   gtk_widget_class_bind_template_child (widget_class, PpFindingRow, speak);
   gtk_widget_class_bind_template_callback (widget_class, show_me_cb);
+  gtk_widget_class_bind_template_callback (widget_class, put_right_cb);
   gtk_widget_class_bind_template_callback (widget_class, i_know_cb);
   gtk_widget_class_bind_template_callback (widget_class, speak_cb);
 }
@@ -163,16 +177,18 @@ static void
 set_sentence (PpFindingRow *self,
               const char   *text)
 {
-  g_autofree char *show_me = NULL, *i_know = NULL, *speak = NULL;
+  g_autofree char *show_me = NULL, *put_right = NULL, *i_know = NULL, *speak = NULL;
 
   if (g_str_equal (gtk_label_get_text (self->sentence), text))
     return;
   gtk_label_set_text (self->sentence, text);
   /* Translators: what a button does, then the sentence of the finding. */
   show_me = g_strdup_printf (_("Show me where: %s"), text);
+  put_right = g_strdup_printf (_("Put this right: %s"), text);
   i_know = g_strdup_printf (_("I know, keep this quiet: %s"), text);
   speak = g_strdup_printf (_("Let it speak again: %s"), text);
   name_button (self->show_me, show_me);
+  name_button (self->put_right, put_right);
   name_button (self->i_know, i_know);
   name_button (self->speak, speak);
 }
@@ -198,6 +214,7 @@ pp_finding_row_set (PpFindingRow    *self,
   gtk_widget_set_tooltip_text (GTK_WIDGET (self->pin), get_advice (finding->level));
   set_sentence (self, finding->text);
   gtk_widget_set_visible (self->show_me, number > 0);
+  gtk_widget_set_visible (self->put_right, number > 0 && pp_advise_can_cure (finding->code));
   gtk_widget_set_visible (self->i_know, number > 0 && finding->level != PP_LEVEL_FAULT);
   gtk_widget_set_visible (self->speak, number == 0);
 }

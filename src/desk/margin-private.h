@@ -16,6 +16,7 @@ struct _PpMargin
   PpFolding       *folding;
   GtkWidget       *scroller;
   GtkLabel        *heading;
+  GtkWidget       *all_right;
   GtkWidget       *calm;     /* said instead of findings */
   GtkWidget       *tick;
   GtkLabel        *calm_words;

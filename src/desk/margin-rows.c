@@ -36,6 +36,20 @@ show_me_cb (GtkWidget *row,
 }
 
 static void
+put_right_cb (GtkWidget *row,
+              PpMargin  *self)
+{
+  GPtrArray *findings = pp_document_get_findings (self->document);
+  int index = pp_margin_find_key (findings, gtk_widget_get_name (row));
+  const PpFinding *finding;
+
+  if (index < 0)
+    return;
+  finding = g_ptr_array_index (findings, (guint) index);
+  gtk_widget_activate_action (row, "win.put-right", "(s^as)", finding->code, finding->about);
+}
+
+static void
 quiet_cb (GtkWidget *row,
           gboolean   quiet,
           PpMargin  *self)
@@ -63,6 +77,7 @@ make_row (const char *key,
   GtkWidget *row = pp_finding_row_new ();
 
   g_signal_connect (row, "show-me", G_CALLBACK (show_me_cb), data);
+  g_signal_connect (row, "put-right", G_CALLBACK (put_right_cb), data);
   g_signal_connect (row, "quiet", G_CALLBACK (quiet_cb), data);
   return row;
 }

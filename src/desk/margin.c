@@ -92,6 +92,7 @@ sync_words (PpMargin *self)
   g_autofree char *waiting = waits ? pp_margin_words_waiting () : NULL;
 
   say (self->heading, findings->len > 0 ? counts : NULL);
+  gtk_widget_set_visible (self->all_right, findings->len > 1);
   say_calm (self, findings->len == 0, waits);
   say_folded (self->folded, self->folded_words, n_folded, folded);
   say_folded (self->known, self->known_words, n_known, known);
@@ -241,6 +242,7 @@ bind_children (GtkWidgetClass *widget_class)
 {
   gtk_widget_class_bind_template_child (widget_class, PpMargin, scroller);
   gtk_widget_class_bind_template_child (widget_class, PpMargin, heading);
+  gtk_widget_class_bind_template_child (widget_class, PpMargin, all_right);
   gtk_widget_class_bind_template_child (widget_class, PpMargin, calm);
   gtk_widget_class_bind_template_child (widget_class, PpMargin, tick);
   gtk_widget_class_bind_template_child (widget_class, PpMargin, calm_words);
@@ -310,6 +312,7 @@ clear (PpMargin *self)
   gtk_widget_set_visible (GTK_WIDGET (self->folded), FALSE);
   gtk_widget_set_visible (GTK_WIDGET (self->known), FALSE);
   gtk_widget_set_visible (self->calm, FALSE);
+  gtk_widget_set_visible (self->all_right, FALSE);
   say (self->heading, NULL);
   say (self->waiting, NULL);
 }

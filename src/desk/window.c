@@ -10,6 +10,7 @@
 #include "desk/edit-actions.h"
 #include "desk/file-actions.h"
 #include "desk/start-page.h"
+#include "desk/put-right.h"
 #include "desk/view-actions.h"
 #include "panel/i18n.h"
 
@@ -212,6 +213,7 @@ pp_window_init (PpWindow *self)
   pp_edit_actions_add (self);
   pp_file_actions_add (self);
   pp_view_actions_add (self);
+  pp_put_right_add (self);
   pp_window_set_document (self, NULL);
 }
 

@@ -1,0 +1,271 @@
+/* put-right.c: the actions that look for a better panel.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The search is one of steps, so that it finds here what it finds elsewhere; time only ends it.
+ */
+#include "config.h"
+
+#include "desk/put-right.h"
+
+#include "advise/advise.h"
+#include "advise/curable.h"
+#include "desk/advice-dialog.h"
+#include "desk/file-state.h"
+#include "desk/work-dialog.h"
+#include "panel/i18n.h"
+
+#define SECONDS_ONE 8.0
+#define SECONDS_ALL 15.0
+
+/* The main thread's, but for what the search is given: panel, code, about and work. */
+typedef struct
+{
+  PpWindow      *window;
+  PpWorkDialog  *dialog;
+  PpWork        *work;
+  const PpPanel *panel;
+  char          *code; /* NULL: all */
+  char         **about;
+} Job;
+
+static void
+job_free (Job *self)
+{
+  gtk_window_destroy (GTK_WINDOW (self->dialog));
+  pp_work_unref (self->work);
+  pp_panel_unref (self->panel);
+  g_free (self->code);
+  g_strfreev (self->about);
+  g_object_unref (self->window);
+  g_free (self);
+}
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (Job, job_free)
+
+static void
+progress_cb (const PpAdviceProgress *progress,
+             gpointer                work)
+{
+  pp_work_report (progress->share, work);
+}
+
+static void
+search_in_thread (GTask        *task,
+                  gpointer      source,
+                  gpointer      data,
+                  GCancellable *cancellable)
+{
+  const Job *self = data;
+  const PpSearchLimits limits = { .seconds = self->code != NULL ? SECONDS_ONE : SECONDS_ALL };
+  GCancellable *stop = pp_work_get_cancellable (self->work);
+  PpAdvice *advice;
+
+  if (self->code != NULL)
+    advice = pp_advise_one (self->panel, self->code, (const char * const *) self->about, &limits,
+                            stop, progress_cb, self->work);
+  else
+    advice = pp_advise_all (self->panel, &limits, stop, progress_cb, self->work);
+  g_task_return_pointer (task, advice, (GDestroyNotify) pp_advice_free);
+}
+
+/* "Dock leaf 9 mm to the left, turned by 20°; the wire 12 mm longer." */
+static char *
+say_changes (const PpAdvice *advice)
+{
+  g_autoptr (GString) text = g_string_new (NULL);
+
+  for (guint i = 0; i < advice->changes->len; i++)
+    {
+      const PpChange *change = g_ptr_array_index (advice->changes, i);
+
+      g_string_append_printf (text, "%s%s", i > 0 ? "; " : "", change->text);
+    }
+  g_string_append_c (text, '.');
+  return g_string_free (g_steal_pointer (&text), FALSE);
+}
+
+static void
+take (PpWindow       *window,
+      const PpAdvice *advice,
+      const char     *label)
+{
+  pp_document_take (pp_window_get_document (window), pp_panel_ref (advice->panel), NULL, label,
+                    NULL);
+}
+
+static void
+take_one (const Job      *self,
+          const PpAdvice *advice)
+{
+  g_autofree char *words = NULL;
+
+  if (advice->changed)
+    {
+      words = say_changes (advice);
+      take (self->window, advice, _("Put right"));
+      pp_window_tell (self->window, words);
+    }
+  else if (g_cancellable_is_cancelled (pp_work_get_cancellable (self->work)))
+    pp_window_tell (self->window, _("Stopped: nothing was changed."));
+  else
+    pp_window_tell (self->window, _("No small change was found that puts this right without harm "
+                                    "elsewhere. Nothing was changed."));
+}
+
+static void
+accepted_cb (PpAdviceDialog *dialog,
+             PpWindow       *window)
+{
+  const PpAdvice *advice = pp_advice_dialog_get_advice (dialog);
+  guint n = advice->changes->len;
+  g_autofree char *words = g_strdup_printf (ngettext ("%u thing was changed. Undo takes it back.",
+                                                      "%u things were changed. Undo takes them "
+                                                      "all back.", n), n);
+
+  take (window, advice, _("Put all right"));
+  pp_window_tell (window, words);
+  gtk_window_destroy (GTK_WINDOW (dialog));
+}
+
+/* Takes over `advice`. */
+static void
+show_all (const Job *self,
+          PpAdvice  *advice)
+{
+  PpDocument *document = pp_window_get_document (self->window);
+  PpAdviceDialog *dialog;
+
+  if (!advice->changed)
+    {
+      pp_window_tell (self->window, _("Nothing better was found. Nothing was changed."));
+      pp_advice_free (advice);
+      return;
+    }
+  dialog = pp_advice_dialog_new (GTK_WINDOW (self->window), advice,
+                                 pp_document_get_gallery (document));
+  g_signal_connect_object (dialog, "accepted", G_CALLBACK (accepted_cb), self->window, 0);
+  gtk_window_present (GTK_WINDOW (dialog));
+}
+
+static void
+searched_cb (GObject      *source,
+             GAsyncResult *result,
+             gpointer      data)
+{
+  g_autoptr (Job) self = data;
+  g_autoptr (PpAdvice) advice = g_task_propagate_pointer (G_TASK (result), NULL);
+  PpDocument *document;
+
+  if (!pp_file_state_is_alive (self->window))
+    return;
+  document = pp_window_get_document (self->window);
+  if (document == NULL || pp_document_get_panel (document) != self->panel)
+    pp_window_tell (self->window, _("The panel was changed meanwhile. Nothing was put right."));
+  else if (self->code != NULL)
+    take_one (self, advice);
+  else
+    show_all (self, g_steal_pointer (&advice));
+}
+
+/* Takes over `code` and `about`. */
+static void
+search (PpWindow    *window,
+        const char  *sentence,
+        char        *code,
+        char       **about)
+{
+  Job *self = g_new0 (Job, 1);
+  g_autoptr (GTask) task = g_task_new (NULL, NULL, searched_cb, self);
+
+  self->window = g_object_ref (window);
+  self->work = pp_work_new ();
+  self->panel = pp_panel_ref (pp_document_get_panel (pp_window_get_document (window)));
+  self->code = code;
+  self->about = about;
+  self->dialog = pp_work_dialog_new (GTK_WINDOW (window), sentence, self->work);
+  g_task_set_task_data (task, self, NULL);
+  g_task_run_in_thread (task, search_in_thread);
+}
+
+static void
+put_right_cb (GSimpleAction *action,
+              GVariant      *parameter,
+              gpointer       window)
+{
+  char *code, **about;
+
+  g_variant_get (parameter, "(s^as)", &code, &about);
+  search (window, _("Looking for the smallest change that puts this right."), code, about);
+}
+
+static void
+put_all_right_cb (GSimpleAction *action,
+                  GVariant      *parameter,
+                  gpointer       window)
+{
+  search (window, _("Looking for a better panel. Stop when you like: the best that was found by "
+                    "then is shown, and nothing is changed before you say so."), NULL, NULL);
+}
+
+static gboolean
+has_curable (PpDocument *document)
+{
+  GPtrArray *findings = pp_document_get_findings (document);
+
+  for (guint i = 0; i < findings->len; i++)
+    if (pp_advise_can_cure (((const PpFinding *) g_ptr_array_index (findings, i))->code))
+      return TRUE;
+  return FALSE;
+}
+
+static void
+update (PpWindow *window)
+{
+  PpDocument *document = pp_window_get_document (window);
+  GAction *one = g_action_map_lookup_action (G_ACTION_MAP (window), "put-right");
+  GAction *all = g_action_map_lookup_action (G_ACTION_MAP (window), "put-all-right");
+
+  g_simple_action_set_enabled (G_SIMPLE_ACTION (one), document != NULL);
+  g_simple_action_set_enabled (G_SIMPLE_ACTION (all),
+                               document != NULL && has_curable (document));
+}
+
+static void
+checked_cb (PpDocument *document,
+            PpWindow   *window)
+{
+  update (window);
+}
+
+static void
+document_cb (PpWindow   *window,
+             GParamSpec *pspec,
+             gpointer    data)
+{
+  update (window);
+}
+
+void
+pp_put_right_add (PpWindow *window)
+{
+  static const GActionEntry entries[] = {
+    { "put-right", put_right_cb, "(sas)" },
+    { "put-all-right", put_all_right_cb },
+  };
+  GSignalGroup *signals = g_signal_group_new (PP_TYPE_DOCUMENT);
+
+  g_action_map_add_action_entries (G_ACTION_MAP (window), entries, G_N_ELEMENTS (entries), window);
+  g_signal_group_connect (signals, "checked", G_CALLBACK (checked_cb), window);
+  g_object_bind_property (window, "document", signals, "target", G_BINDING_SYNC_CREATE);
+  g_object_set_data_full (G_OBJECT (window), "pp-put-right-signals", signals, g_object_unref);
+  g_signal_connect (window, "notify::document", G_CALLBACK (document_cb), NULL);
+  update (window);
+}
+
+void
+pp_put_right_set_keys (GtkApplication *application)
+{
+  gtk_application_set_accels_for_action (application, "win.put-all-right",
+                                         (const char *[]) { "<Control>r", NULL });
+}
