@@ -212,7 +212,7 @@ aslant_init (PpAslant        *self,
 
   *self = (PpAslant) {
     .panel = panel,
-    .background = pp_cover_make (scene->background_outline, panel->background->glass.transmittance),
+    .background = pp_cover_of_background (scene),
     .parts = g_array_new (FALSE, FALSE, sizeof (PpCover)),
     .pieces = g_array_sized_new (FALSE, FALSE, sizeof (PpMidsurface), scene->n_bodies),
     .opaque = pp_panel_get_limit (panel, PP_LIMIT_OPAQUE),
@@ -220,8 +220,7 @@ aslant_init (PpAslant        *self,
   };
   for (guint i = 0; i < scene->n_parts; i++)
     {
-      PpCover part = pp_cover_make (scene->parts[i].fused->outline,
-                                    scene->parts[i].fused->glass.transmittance);
+      PpCover part = pp_cover_of_part (&scene->parts[i]);
 
       g_array_append_val (self->parts, part);
     }

@@ -104,14 +104,13 @@ sight_init (Sight         *self,
   PpBox reach = pp_run_get_box (run, radius);
 
   *self = (Sight) {
-    .background = pp_cover_make (scene->background_outline, panel->background->glass.transmittance),
+    .background = pp_cover_of_background (scene),
     .covers = g_array_new (FALSE, FALSE, sizeof (PpCover)),
     .opaque = pp_panel_get_limit (panel, PP_LIMIT_OPAQUE),
     .radius = radius,
   };
   for (guint i = 0; i < scene->n_parts; i++)
-    add_cover (self->covers, pp_cover_make (scene->parts[i].fused->outline,
-                                            scene->parts[i].fused->glass.transmittance), reach);
+    add_cover (self->covers, pp_cover_of_part (&scene->parts[i]), reach);
   for (guint i = 0; i < scene->n_bodies; i++)
     {
       const PpBody *body = scene->bodies[i];

@@ -29,6 +29,25 @@ pp_cover_of_body (const PpBody *body)
   return cover;
 }
 
+PpCover
+pp_cover_of_part (const PpPart *part)
+{
+  PpCover cover = pp_cover_make (part->fused->outline, part->fused->glass.transmittance);
+
+  cover.bands = part->bands;
+  return cover;
+}
+
+PpCover
+pp_cover_of_background (const PpScene *scene)
+{
+  PpCover cover = pp_cover_make (scene->background_outline,
+                                 scene->panel->background->glass.transmittance);
+
+  cover.bands = scene->background_bands;
+  return cover;
+}
+
 /* TRUE if `p` lies on a side; else `inside` is turned over if the side passes to the right of it. */
 static inline gboolean
 is_on_side (PpPoint   a,

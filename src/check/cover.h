@@ -22,6 +22,8 @@ typedef struct
 PpCover  pp_cover_make     (const PpOutline *outline,
                             double           transmittance);
 PpCover  pp_cover_of_body  (const PpBody    *body);
+PpCover  pp_cover_of_part  (const PpPart    *part);
+PpCover  pp_cover_of_background (const PpScene *scene);
 /* Inside by the even-odd rule, or within PP_TIE of the outline: what lies flush with a border,
  * drawn in or not, is covered. */
 gboolean pp_cover_contains (const PpCover   *self,

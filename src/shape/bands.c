@@ -4,7 +4,7 @@
  */
 #include "shape/bands.h"
 
-#define MOST 256 /* bands */
+#define MOST 4096 /* bands */
 
 /* Calls it for every side; a band's own count or list is in the hands of `visit`. */
 static void

@@ -91,6 +91,7 @@ part_init (PpPart        *self,
            const PpFused *fused)
 {
   self->fused = fused;
+  self->bands = pp_bands_new (fused->outline, PP_TIE);
   self->region = pp_region_new (fused->outline);
   self->cells = pp_cells_new (fused->outline);
   self->area = pp_outline_area (fused->outline);
@@ -105,6 +106,7 @@ part_init (PpPart        *self,
 static void
 part_clear (PpPart *self)
 {
+  pp_bands_free (self->bands);
   pp_region_unref (self->region);
   pp_cells_unref (self->cells);
   g_clear_pointer (&self->insert, pp_region_unref);
@@ -188,6 +190,7 @@ pp_scene_new (const PpPanel *panel,
   self->parts = g_new0 (PpPart, self->n_parts);
   for (guint i = 0; i < self->n_parts; i++)
     part_init (&self->parts[i], pp_panel_fused (panel, i));
+  self->background_bands = pp_bands_new (self->background_outline, PP_TIE);
   make_bodies (self, previous);
   find_knots (self);
   return self;
@@ -211,6 +214,7 @@ scene_clear (gpointer data)
   g_free (self->bodies);
   g_free (self->pockets);
   g_free (self->parts);
+  pp_bands_free (self->background_bands);
   pp_cells_unref (self->background_cells);
   pp_region_unref (self->background);
   pp_outline_unref (self->background_outline);

@@ -44,6 +44,7 @@ typedef struct
 typedef struct
 {
   const PpFused *fused;
+  PpBands       *bands;        /* of the outline, reaching PP_TIE */
   PpRegion      *region;
   PpCells       *cells;
   PpRegion      *insert;       /* NULL without a pocket */
@@ -56,6 +57,7 @@ typedef struct
 {
   const PpPanel *panel;
   PpOutline     *background_outline;
+  PpBands       *background_bands; /* reaching PP_TIE */
   PpRegion      *background;
   PpCells       *background_cells;
   double         background_area;
