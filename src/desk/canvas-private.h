@@ -79,6 +79,7 @@ struct _PpCanvas
   gboolean       layers_stale;
   gboolean       marks_stale;
   int            allocated[2]; /* px, width and height */
+  guint          marks_timer;  /* in a drag: the marks are made anew at its end */
   guint          settle_timer; /* zooming: the layers are made anew once it rests */
 
   PpDrag         drag;

@@ -8,6 +8,7 @@
 #include "panel/i18n.h"
 
 #define SETTLE_MS 120         /* of rest before a new zoom is drawn sharp */
+#define PACE_MS 200           /* five times a second the marks follow a drag, as the sentences do */
 
 G_DEFINE_FINAL_TYPE (PpCanvas, pp_canvas, GTK_TYPE_WIDGET)
 
@@ -104,6 +105,17 @@ chosen_cb (PpDocument *document,
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
+static gboolean
+marks_cb (gpointer data)
+{
+  PpCanvas *self = data;
+
+  self->marks_timer = 0;
+  self->marks_stale = TRUE;
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+  return G_SOURCE_REMOVE;
+}
+
 /* Heights, and with them shadows, may have changed; in a drag that can wait for its end. */
 static void
 checked_cb (PpDocument *document,
@@ -116,8 +128,8 @@ checked_cb (PpDocument *document,
       pp_canvas_drop_layers (self);
       pp_canvas_describe_children (self);
     }
-  self->marks_stale = TRUE;
-  gtk_widget_queue_draw (GTK_WIDGET (self));
+  else if (self->marks_timer == 0) /* all of the canvas is painted for them: not in every frame */
+    self->marks_timer = g_timeout_add (PACE_MS, marks_cb, self);
 }
 
 static void
@@ -133,6 +145,7 @@ let_go (PpCanvas *self)
 {
   g_clear_handle_id (&self->settle_timer, g_source_remove);
   g_clear_handle_id (&self->lit_timer, g_source_remove);
+  g_clear_handle_id (&self->marks_timer, g_source_remove);
   self->lit = -1;
   g_clear_pointer (&self->drag.panel, pp_panel_unref);
   g_clear_pointer (&self->drag.pressed, g_free);
