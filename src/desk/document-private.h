@@ -29,6 +29,15 @@ struct _PpDocument
   char         **chosen_ids;
 };
 
+/* document-answers.c */
+void     pp_document_answers_init  (PpDocument *self);
+void     pp_document_answers_stop  (PpDocument *self);
+void     pp_document_answers_clear (PpDocument *self);
+/* Judging a drawing takes as long as drawing it, and so goes on in a thread: pieces are drawn plain
+ * until it is done. */
+void     pp_document_judge_art     (PpDocument *self);
+
+/* document-chosen.c */
 /* Drops what is gone from what is chosen, and says nothing yet; TRUE if something was. */
 gboolean pp_document_prune_chosen (PpDocument *self);
 
