@@ -17,6 +17,8 @@ typedef enum
   REDO,
   NO_UNDO, /* there is nothing to undo */
   NO_REDO,
+  DROP,
+  NO_DROP,
 } Act;
 
 /* Panels go by their titles; what is expected holds after the act. */
@@ -101,6 +103,14 @@ static const Script scripts[] = {
     { REDO, NULL, NULL, NULL, "a", "Move", NULL },
     { DRAG, "b", "Move", "drag", "b", "Move", NULL },
     { UNDO, NULL, NULL, NULL, "a", "Move", "Move" } } },
+  { "a-dropped-step-is-forgotten", {
+    { NO_DROP, NULL, NULL, NULL, "start", NULL, NULL },
+    { PUSH, "a", "A", NULL, "a", "A", NULL },
+    { DRAG, "b", "Move", "drag", "b", "Move", NULL },
+    { DROP, NULL, NULL, NULL, "a", "A", NULL },
+    { NO_REDO, NULL, NULL, NULL, "a", "A", NULL },
+    { DRAG, "c", "Move", "drag", "c", "Move", NULL },
+    { UNDO, NULL, NULL, NULL, "a", "A", "Move" } } },
   { "barrier-is-the-end-of-undo", {
     { PUSH, "a", "A", NULL, "a", "A", NULL },
     { PUSH, "b", "B", NULL, "b", "B", NULL },
@@ -166,6 +176,10 @@ perform (PpHistory     *history,
     case REDO:
     case NO_REDO:
       g_assert_cmpint (pp_history_redo (history), ==, step->act == REDO);
+      break;
+    case DROP:
+    case NO_DROP:
+      g_assert_cmpint (pp_history_drop (history), ==, step->act == DROP);
       break;
     case END:
       g_assert_not_reached ();
