@@ -14,6 +14,11 @@
 #define SMALL_PAPER 170.0 /* mm; below, margins and heading shrink */
 #define MARGIN 13.0       /* mm; what any printer leaves, and a thumb */
 #define SMALL_MARGIN 8.0
+#define HEADER_UP 3.0     /* mm, of the first line into the margin */
+#define KIND_ROOM 6.0
+#define HEADING_SPACE 1.5
+#define AFTER_HEADER 4.0
+#define BEFORE_FOOTER 4.0
 #define HEADING_SIZE 20.0 /* pt */
 #define SMALL_HEADING_SIZE 14.0
 #define MOST_HEADING 4 /* lines */
@@ -56,11 +61,10 @@ pp_date_new (const PpPanel *panel)
   return g_strndup (panel->created, strcspn (panel->created, "T"));
 }
 
-/* Five petals: the mark of the program on paper, and on every tile of a pattern. */
-static void
-draw_petals (PpBook  *book,
-             PpPoint  at,
-             double   radius)
+void
+pp_petals_draw (PpBook  *book,
+                PpPoint  at,
+                double   radius)
 {
   cairo_t *cr = book->cr;
 
@@ -94,6 +98,57 @@ draw_rule (PpBook *book,
   cairo_stroke (book->cr);
 }
 
+static gboolean
+is_small (const PpBook *book)
+{
+  return fmin (book->paper.x1, book->paper.y1) < SMALL_PAPER;
+}
+
+static double
+get_margin (const PpBook *book)
+{
+  return is_small (book) ? SMALL_MARGIN : MARGIN;
+}
+
+static PpTextStyle
+heading_style_of (const PpBook *book)
+{
+  return (PpTextStyle) { .size = is_small (book) ? SMALL_HEADING_SIZE : HEADING_SIZE, .bold = TRUE,
+                         .max_lines = MOST_HEADING };
+}
+
+/* The y of the rule under the heading. */
+static double
+get_header_foot (const PpBook *book,
+                 const char   *heading)
+{
+  PpTextStyle style = heading_style_of (book);
+  double margin = get_margin (book);
+  double height;
+
+  if (heading == NULL || *heading == '\0')
+    return margin - HEADER_UP + KIND_ROOM;
+  pp_text_measure ((PpBook *) book, &style, heading, pp_box_width (book->paper) - 2 * margin, NULL,
+                   &height);
+  return margin - HEADER_UP + KIND_ROOM + height + HEADING_SPACE;
+}
+
+static double
+get_footer_top (const PpBook *book)
+{
+  return book->paper.y1 - get_margin (book) - pp_text_line_height (FOOT_SIZE) + 2;
+}
+
+PpBox
+pp_furniture_get_area (const PpBook *book,
+                       const char   *heading)
+{
+  double margin = get_margin (book);
+
+  return (PpBox) { margin, get_header_foot (book, heading) + AFTER_HEADER,
+                   book->paper.x1 - margin, get_footer_top (book) - BEFORE_FOOTER };
+}
+
 static char *
 heading_new (PpBook *book)
 {
@@ -102,30 +157,25 @@ heading_new (PpBook *book)
   return g_strdup_printf (_("%s, continued"), book->heading);
 }
 
-/* Returns where the header ends. */
-static double
-draw_header (PpBook *book,
-             double  margin,
-             gboolean is_small)
+static void
+draw_header (PpBook     *book,
+             const char *heading)
 {
   const PpTextStyle kind = { .size = KIND_SIZE, .bold = TRUE, .ink = PP_INK_ACCENT };
   const PpTextStyle page = { .size = KIND_SIZE, .ink = PP_INK_SOFT, .align = PP_ALIGN_RIGHT };
-  const PpTextStyle large = { .size = is_small ? SMALL_HEADING_SIZE : HEADING_SIZE, .bold = TRUE,
-                              .max_lines = MOST_HEADING };
+  PpTextStyle large = heading_style_of (book);
   g_autofree char *count = g_strdup_printf (_("page %u of %u"), book->page,
                                             MAX (book->n_pages, book->page));
-  g_autofree char *heading = heading_new (book);
+  double margin = get_margin (book);
   double right = book->paper.x1 - margin;
-  double y = margin - 3;
+  double y = margin - HEADER_UP;
 
-  draw_petals (book, (PpPoint) { margin + 2.6, y + 2.4 }, 2.7);
+  pp_petals_draw (book, (PpPoint) { margin + 2.6, y + 2.4 }, 2.7);
   pp_text_draw (book, &kind, _(book->kind->title), (PpPoint) { margin + 7, y }, PP_NO_WIDTH);
   pp_text_draw (book, &page, count, (PpPoint) { right, y }, PP_NO_WIDTH);
-  y += 6;
   if (*heading != '\0')
-    y += pp_text_draw (book, &large, heading, (PpPoint) { margin, y }, right - margin) + 1.5;
-  draw_rule (book, margin, right, y, PP_INK_ACCENT, PP_LINE_STRONG);
-  return y + 4;
+    pp_text_draw (book, &large, heading, (PpPoint) { margin, y + KIND_ROOM }, right - margin);
+  draw_rule (book, margin, right, get_header_foot (book, heading), PP_INK_ACCENT, PP_LINE_STRONG);
 }
 
 static char *
@@ -153,16 +203,15 @@ draw_foot_title (PpBook  *book,
   pp_text_draw (book, &style, title, at, width <= room ? PP_NO_WIDTH : room);
 }
 
-/* Returns where the footer begins. */
-static double
-draw_footer (PpBook *book,
-             double  margin)
+static void
+draw_footer (PpBook *book)
 {
   const PpTextStyle style = { .size = FOOT_SIZE, .ink = PP_INK_SOFT, .align = PP_ALIGN_RIGHT,
                               .max_lines = 1 };
   g_autofree char *signature = signature_new (book->panel);
+  double margin = get_margin (book);
   double right = book->paper.x1 - margin;
-  double y = book->paper.y1 - margin - pp_text_line_height (FOOT_SIZE) + 2;
+  double y = get_footer_top (book);
   double width;
 
   draw_rule (book, margin, right, y - 1.2, PP_INK_RULE, PP_LINE_THIN);
@@ -170,21 +219,18 @@ draw_footer (PpBook *book,
   width = fmin (width + 0.5, (right - margin) / 2);
   pp_text_draw (book, &style, signature, (PpPoint) { right - width, y }, width);
   draw_foot_title (book, (PpPoint) { margin, y }, right - margin - width - 2 * PP_GAP);
-  return y - 4;
 }
 
 void
 pp_furniture_draw (PpBook *book)
 {
-  gboolean is_small = fmin (book->paper.x1, book->paper.y1) < SMALL_PAPER;
-  double margin = is_small ? SMALL_MARGIN : MARGIN;
+  g_autofree char *heading = heading_new (book);
 
   pp_book_set_ink (book, PP_INK_PAPER);
   cairo_paint (book->cr);
-  book->area.x0 = margin;
-  book->area.x1 = book->paper.x1 - margin;
-  book->area.y0 = draw_header (book, margin, is_small);
-  book->area.y1 = draw_footer (book, margin);
+  draw_header (book, heading);
+  draw_footer (book);
+  book->area = pp_furniture_get_area (book, heading);
 }
 
 static void
@@ -375,7 +421,7 @@ pp_empty_draw (PpBook     *book,
   double middle = (book->area.x0 + book->area.x1) / 2;
   double y = book->area.y0 + pp_box_height (book->area) * 0.3;
 
-  draw_petals (book, (PpPoint) { middle, y - 12 }, 7);
+  pp_petals_draw (book, (PpPoint) { middle, y - 12 }, 7);
   pp_text_draw (book, &style, text, (PpPoint) { middle - width / 2, y }, width);
   pp_book_say (book, text);
 }

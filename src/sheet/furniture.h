@@ -14,12 +14,21 @@ G_BEGIN_DECLS
 /* Header (sheet, heading, page 2 of 5) and footer (panel, maker, date); sets book->area. */
 void   pp_furniture_draw (PpBook             *book);
 
+/* What header and footer of a page with that heading (nullable: none) leave. */
+PpBox  pp_furniture_get_area (const PpBook       *book,
+                              const char         *heading);
+
 /* The panel's title on one line, or words for a panel without one. (transfer full) */
 char  *pp_title_new      (const PpPanel      *panel);
 /* The day on which the panel was begun, or "". (transfer full) */
 char  *pp_date_new       (const PpPanel      *panel);
 /* `text` on one line, without what no XML file may hold. (transfer full) */
 char  *pp_plain_line_new (const char         *text);
+
+/* Five petals: the mark of the program on paper, and on the edges of tiles. */
+void   pp_petals_draw    (PpBook             *book,
+                          PpPoint             at,
+                          double              radius);
 
 /* A card with round corners behind what is drawn on it. */
 void   pp_card_draw      (PpBook             *book,

@@ -16,8 +16,8 @@
 #define LANDING 1.2     /* mm, how far a leader comes onto its piece */
 #define LANDING_STEP 0.3
 
-static PpBox
-get_extent (const PpScene *scene)
+PpBox
+pp_map_get_extent (const PpScene *scene)
 {
   PpBox box = pp_outline_get_box (scene->background_outline);
 
@@ -31,7 +31,7 @@ pp_map_fit (const PpScene *scene,
              PpBox          area,
              gboolean       with_rulers)
 {
-  PpMap self = { .box = get_extent (scene) };
+  PpMap self = { .box = pp_map_get_extent (scene) };
   double width = pp_box_width (self.box);
   double height = pp_box_height (self.box);
   double left;
@@ -53,7 +53,9 @@ PpPoint
 pp_map_to_page (const PpMap *self,
                  PpPoint       in_panel)
 {
-  return (PpPoint) { self->place.x0 + (in_panel.x - self->box.x0) * self->scale,
+  double x = (in_panel.x - self->box.x0) * self->scale;
+
+  return (PpPoint) { self->is_mirrored ? self->place.x1 - x : self->place.x0 + x,
                      self->place.y0 + (in_panel.y - self->box.y0) * self->scale };
 }
 
@@ -61,8 +63,8 @@ void
 pp_map_apply (const PpMap *self,
                cairo_t      *cr)
 {
-  cairo_translate (cr, self->place.x0, self->place.y0);
-  cairo_scale (cr, self->scale, self->scale);
+  cairo_translate (cr, self->is_mirrored ? self->place.x1 : self->place.x0, self->place.y0);
+  cairo_scale (cr, self->is_mirrored ? -self->scale : self->scale, self->scale);
   cairo_translate (cr, -self->box.x0, -self->box.y0);
 }
 
@@ -191,10 +193,10 @@ draw_fused (const PpMap  *self,
   cairo_stroke (cr);
 }
 
-static void
-draw_wire (const PpMap  *self,
-           PpBook        *book,
-           const PpScene *scene)
+void
+pp_map_draw_wire (const PpMap   *self,
+                  PpBook        *book,
+                  const PpScene *scene)
 {
   const double dashes[] = { 1.6, 1.2 };
   PpPoint ends[2];
@@ -204,6 +206,8 @@ draw_wire (const PpMap  *self,
   for (guint i = 0; i < 2; i++)
     ends[i] = pp_map_to_page (self, (PpPoint) { pp_scene_knot_hole (scene, i)->x,
                                                  pp_scene_knot_hole (scene, i)->y });
+  pp_book_set_ink (book, PP_INK_DOWN);
+  cairo_set_line_width (book->cr, PP_LINE_THIN);
   cairo_set_dash (book->cr, dashes, G_N_ELEMENTS (dashes), 0);
   cairo_move_to (book->cr, ends[0].x, ends[0].y);
   cairo_line_to (book->cr, ends[1].x, ends[1].y);
@@ -228,7 +232,7 @@ pp_map_draw_glass (const PpMap  *self,
     draw_fused (self, book, scene->parts[i].fused);
   pp_book_set_ink (book, PP_INK_DOWN);
   cairo_set_line_width (cr, PP_LINE_THIN);
-  draw_wire (self, book, scene);
+  pp_map_draw_wire (self, book, scene);
   for (guint i = 0; i < scene->panel->holes->len; i++)
     {
       const PpHole *hole = pp_panel_hole (scene->panel, i);
@@ -248,7 +252,7 @@ fill_body (PpBook       *book,
 {
   PpColour own = pp_colour_parse (body->piece->colour);
 
-  if (book->job->mono || look == PP_LOOK_DOWN)
+  if (book->job->mono || look == PP_LOOK_DOWN || look == PP_LOOK_PLAIN)
     pp_book_set_ink (book, PP_INK_PAPER);
   else
     pp_colour_set (book->cr, pp_colour_mix (own, PP_COLOUR_WHITE, 0.62), 1);
@@ -267,7 +271,7 @@ pp_map_draw_body (const PpMap *self,
                    const PpBody *body,
                    PpLook        look)
 {
-  static const double widths[] = { PP_LINE_THIN, PP_LINE_HEAVY, PP_LINE_MIDDLE };
+  static const double widths[] = { PP_LINE_THIN, PP_LINE_HEAVY, PP_LINE_MIDDLE, PP_LINE_MIDDLE };
   cairo_t *cr = book->cr;
 
   pp_map_add_outline (self, cr, body->outline);
@@ -302,7 +306,9 @@ static PpPoint
 to_panel (const PpMap *self,
           PpPoint      on_page)
 {
-  return (PpPoint) { self->box.x0 + (on_page.x - self->place.x0) / self->scale,
+  double x = self->is_mirrored ? self->place.x1 - on_page.x : on_page.x - self->place.x0;
+
+  return (PpPoint) { self->box.x0 + x / self->scale,
                      self->box.y0 + (on_page.y - self->place.y0) / self->scale };
 }
 

@@ -16,10 +16,13 @@ typedef struct
   PpBox  box;    /* panel frame: what is shown */
   PpBox  place;  /* page: where it is shown */
   double scale;  /* mm on paper for 1 mm of glass */
+  gboolean is_mirrored; /* left is right, as from behind */
 } PpMap;
 
 #define PP_RULER 7.0 /* mm, what rulers take at top and left of it */
 
+/* The glass and all that lies on it, panel frame. */
+PpBox  pp_map_get_extent   (const PpScene *scene);
 /* The glass and all that lies on it, as large as it goes in `area`, at its top and in the middle
  * across; never larger than life. `with_rulers` keeps room for them. */
 PpMap  pp_map_fit          (const PpScene *scene,
@@ -42,11 +45,17 @@ void    pp_map_draw_glass   (const PpMap  *self,
                               PpBook        *book,
                               const PpScene *scene);
 
+/* The wire from hole to hole, if there is one. */
+void    pp_map_draw_wire    (const PpMap   *self,
+                             PpBook        *book,
+                             const PpScene *scene);
+
 typedef enum
 {
   PP_LOOK_DOWN,   /* thin: it lies there already */
   PP_LOOK_NOW,    /* heavy: to be placed now */
   PP_LOOK_RECORD, /* a picture in outlines: middle lines, leaves and stems hatched */
+  PP_LOOK_PLAIN,  /* middle lines on white */
 } PpLook;
 
 void    pp_map_draw_body    (const PpMap  *self,

@@ -7,6 +7,7 @@
 #include "sheet/numbers.h"
 
 #define EVERY 4 /* cells: what is seen of a piece is looked for this often, each way */
+#define LEAST_SEEN 8 /* such looks: less is no piece to a reader */
 
 static void
 give (PpNumbers *self,
@@ -64,10 +65,18 @@ is_covered (const PpScene  *scene,
   return FALSE;
 }
 
+static gboolean
+is_in_box (PpPoint p,
+           PpBox   box)
+{
+  return p.x >= box.x0 && p.x <= box.x1 && p.y >= box.y0 && p.y <= box.y1;
+}
+
 static GArray *
 find_seen (const PpScene  *scene,
            const gboolean *is_there,
-           guint           index)
+           guint           index,
+           PpBox           window)
 {
   const PpCells *cells = scene->bodies[index]->cells;
   GArray *seen = g_array_new (FALSE, FALSE, sizeof (PpPoint));
@@ -79,12 +88,12 @@ find_seen (const PpScene  *scene,
       if (span->j % EVERY != 0)
         continue;
       for (int i = span->i0 + EVERY / 2; i < span->i1; i += EVERY)
-        if (!is_covered (scene, is_there, index, i, span->j))
-          {
-            PpPoint p = { pp_cell_centre (i), pp_cell_centre (span->j) };
+        {
+          PpPoint p = { pp_cell_centre (i), pp_cell_centre (span->j) };
 
+          if (is_in_box (p, window) && !is_covered (scene, is_there, index, i, span->j))
             g_array_append_val (seen, p);
-          }
+        }
     }
   return seen;
 }
@@ -102,22 +111,28 @@ get_mean (const GArray *points)
   return (PpPoint) { sum.x / points->len, sum.y / points->len };
 }
 
+/* The one nearest to their mean. */
+static PpPoint
+find_middle (const GArray *points)
+{
+  PpPoint mean = get_mean (points);
+  PpPoint best = g_array_index (points, PpPoint, 0);
+
+  for (guint i = 1; i < points->len; i++)
+    if (pp_point_distance (g_array_index (points, PpPoint, i), mean)
+        < pp_point_distance (best, mean))
+      best = g_array_index (points, PpPoint, i);
+  return best;
+}
+
 static PpPoint
 find_anchor (const PpScene  *scene,
              const gboolean *is_there,
              guint           index)
 {
-  g_autoptr (GArray) seen = find_seen (scene, is_there, index);
-  PpPoint mean, best;
+  g_autoptr (GArray) seen = find_seen (scene, is_there, index, scene->bodies[index]->box);
 
-  if (seen->len == 0)
-    return scene->bodies[index]->centroid;
-  mean = get_mean (seen);
-  best = g_array_index (seen, PpPoint, 0);
-  for (guint i = 1; i < seen->len; i++)
-    if (pp_point_distance (g_array_index (seen, PpPoint, i), mean) < pp_point_distance (best, mean))
-      best = g_array_index (seen, PpPoint, i);
-  return best;
+  return seen->len > 0 ? find_middle (seen) : scene->bodies[index]->centroid;
 }
 
 PpPoint *
@@ -129,4 +144,35 @@ pp_anchors_new (const PpScene  *scene,
   for (guint i = 0; i < scene->n_bodies; i++)
     anchors[i] = find_anchor (scene, is_there, i);
   return anchors;
+}
+
+static gboolean
+is_box_within (PpBox inner,
+               PpBox outer)
+{
+  return is_in_box ((PpPoint) { inner.x0, inner.y0 }, outer)
+         && is_in_box ((PpPoint) { inner.x1, inner.y1 }, outer);
+}
+
+gboolean
+pp_anchor_find (const PpScene *scene,
+                guint          job,
+                PpBox          window,
+                PpPoint       *at)
+{
+  g_autoptr (GArray) seen = NULL;
+  guint index = job - scene->n_knots;
+
+  if (job < scene->n_knots)
+    *at = (PpPoint) { pp_scene_knot_hole (scene, job)->x, pp_scene_knot_hole (scene, job)->y };
+  else if (pp_box_meets (window, scene->bodies[index]->box))
+    {
+      seen = find_seen (scene, NULL, index, window);
+      if (seen->len < LEAST_SEEN && !is_box_within (scene->bodies[index]->box, window))
+        return FALSE;
+      *at = seen->len > 0 ? find_middle (seen) : scene->bodies[index]->centroid;
+    }
+  else
+    return FALSE;
+  return is_in_box (*at, window);
 }

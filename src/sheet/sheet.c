@@ -13,6 +13,8 @@
 static const PpSheetKind kinds_table[] = {
   { "record", N_("Record"), pp_record_sheet_draw },
   { "order", N_("Glue order"), pp_order_sheet_draw },
+  { "pattern", N_("Pattern"), pp_pattern_sheet_draw },
+  { "parking", N_("Parking"), pp_parking_sheet_draw },
 };
 
 const PpSheetKind *

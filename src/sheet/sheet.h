@@ -27,6 +27,9 @@ typedef struct
   PpUnits        units;   /* findings keep the unit of the panel that was checked */
   PpPaper        paper;
   gboolean       mono;    /* outlines and hatches instead of colours */
+  gboolean       behind;  /* the pattern is mirrored, for work from behind */
+  double         inset;   /* mm, of a second line within each outline to be cut, for the grinder;
+                           * 0: none */
   const char    *date;    /* nullable: when made, RFC 3339, for the file's own record; without it
                            * SOURCE_DATE_EPOCH, then the panel's `created` */
 } PpSheetJob;
