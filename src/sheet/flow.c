@@ -117,6 +117,21 @@ pp_flow_ticks (PpBook             *book,
 }
 
 double
+pp_flow_notice (PpBook         *book,
+                const PpNotice *notice,
+                double          y)
+{
+  double width = pp_box_width (book->area);
+
+  if (!is_top (book, y) && y + pp_notice_height (book, notice, width) > book->area.y1)
+    {
+      pp_book_begin_page (book, NULL);
+      y = book->area.y0;
+    }
+  return y + pp_notice_draw (book, notice, (PpPoint) { book->area.x0, y }, width);
+}
+
+double
 pp_flow_facts (PpBook       *book,
                const PpFact *facts,
                guint         n_facts,

@@ -4,6 +4,7 @@
  */
 #pragma once
 
+#include "sheet/furniture.h"
 #include "sheet/table.h"
 
 G_BEGIN_DECLS
@@ -25,6 +26,11 @@ double pp_flow_heading (PpBook            *book,
 double pp_flow_ticks   (PpBook            *book,
                         const char * const *lines,
                         double             size,
+                        double             y);
+
+/* A box of reminders, on a new page where this one has no room. Returns the y below. */
+double pp_flow_notice  (PpBook            *book,
+                        const PpNotice    *notice,
                         double             y);
 
 /* A small heading over a figure, as on a label. */

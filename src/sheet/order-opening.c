@@ -13,22 +13,6 @@
 
 #define TWO_COLUMNS 150.0 /* mm of width that hold two lists side by side */
 
-/* Returns the y below. */
-static double
-draw_notice (PpBook         *book,
-             const PpNotice *notice,
-             double          y)
-{
-  double width = pp_box_width (book->area);
-
-  if (y + pp_notice_height (book, notice, width) > book->area.y1)
-    {
-      pp_book_begin_page (book, NULL);
-      y = book->area.y0;
-    }
-  return y + pp_notice_draw (book, notice, (PpPoint) { book->area.x0, y }, width);
-}
-
 static double
 draw_reminders (PpBook *book,
                 double  y)
@@ -42,7 +26,7 @@ draw_reminders (PpBook *book,
   };
   const PpNotice notice = { PP_LEVEL_CAUTION, _("Epoxy"), lines };
 
-  return draw_notice (book, &notice, y);
+  return pp_flow_notice (book, &notice, y);
 }
 
 static void
@@ -154,7 +138,7 @@ draw_clock_notice (PpBook *book,
   };
   const PpNotice notice = { PP_LEVEL_NOTE, _("Clock and places"), lines };
 
-  return draw_notice (book, &notice, y);
+  return pp_flow_notice (book, &notice, y);
 }
 
 void

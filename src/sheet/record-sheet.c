@@ -7,11 +7,12 @@
 #include "art/draw.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
+#include "sheet/facts.h"
+#include "sheet/findings-list.h"
 #include "sheet/flow.h"
 #include "sheet/furniture.h"
 #include "sheet/kinds.h"
 #include "sheet/labels.h"
-#include "sheet/left-out.h"
 #include "sheet/numbers.h"
 #include "sheet/map.h"
 #include "sheet/words.h"
@@ -23,48 +24,27 @@
 #define COLUMN_SPACE 10.0
 #define LIST_SIZE 12.0    /* pt */
 #define LEAST_LIST_SIZE 10.5
-#define MAX_FACTS 8
-
-/* The figures of the panel; strings owned. */
-typedef struct
-{
-  PpFact     facts[MAX_FACTS];
-  guint      n_facts;
-  GPtrArray *strings;
-} Facts;
 
 static void
-add_fact (Facts      *self,
-          const char *label,
-          char       *value)
-{
-  g_ptr_array_add (self->strings, value);
-  if (*value != '\0')
-    self->facts[self->n_facts++] = (PpFact) { label, value };
-}
-
-static void
-collect_facts (Facts            *self,
+collect_facts (PpFacts          *self,
                const PpSheetJob *job)
 {
   const PpCheck *check = job->check;
   const PpPanel *panel = check->panel;
   const PpBackground *glass = panel->background;
 
-  self->n_facts = 0;
-  self->strings = g_ptr_array_new_with_free_func (g_free);
-  add_fact (self, _("Made by"), pp_plain_line_new (panel->maker));
-  add_fact (self, _("Date"), pp_date_new (panel));
-  add_fact (self, _("Glass"), pp_size_format (glass->width, glass->height, job->units));
+  pp_facts_add (self, _("Made by"), pp_plain_line_new (panel->maker));
+  pp_facts_add (self, _("Date"), pp_date_new (panel));
+  pp_facts_add (self, _("Glass"), pp_size_format (glass->width, glass->height, job->units));
   if (pp_stands_over (check))
-    add_fact (self, _("With what stands over"),
+    pp_facts_add (self, _("With what stands over"),
               pp_size_format (check->extent.width, check->extent.height, job->units));
-  add_fact (self, _("Depth in front of the glass"),
-            pp_length_format (check->extent.depth, job->units));
-  add_fact (self, _("Weight"), pp_mass_format (check->mass.total, job->units));
-  add_fact (self, _("Pieces"), g_strdup_printf ("%u", check->n));
-  add_fact (self, _("Hangs"), g_strdup (panel->display->place == PP_PLACE_WINDOW
-                                        ? _("in a window") : _("on a wall")));
+  pp_facts_add (self, _("Depth in front of the glass"),
+                pp_length_format (check->extent.depth, job->units));
+  pp_facts_add (self, _("Weight"), pp_mass_format (check->mass.total, job->units));
+  pp_facts_add (self, _("Pieces"), g_strdup_printf ("%u", check->n));
+  pp_facts_add (self, _("Hangs"), g_strdup (panel->display->place == PP_PLACE_WINDOW
+                                            ? _("in a window") : _("on a wall")));
 }
 
 static void
@@ -191,19 +171,6 @@ draw_picture (PpBook          *book,
   return mat.y1;
 }
 
-static void
-say_facts (PpBook      *book,
-           const Facts *facts)
-{
-  for (guint i = 0; i < facts->n_facts; i++)
-    {
-      g_autofree char *line = g_strdup_printf ("%s: %s", facts->facts[i].label,
-                                               facts->facts[i].value);
-
-      pp_book_say (book, line);
-    }
-}
-
 static const PpTextStyle note_style = { .size = 11, .max_lines = 6 };
 
 static double
@@ -224,19 +191,16 @@ draw_front (PpBook          *book,
 {
   double width = pp_box_width (book->area);
   double note = get_note_height (book);
-  double facts_height, y;
-  Facts facts;
+  g_auto (PpFacts) facts = { 0 };
+  double y;
 
   collect_facts (&facts, book->job);
-  facts_height = pp_flow_facts (book, facts.facts, facts.n_facts, (PpPoint) { 0, 0 }, width, FALSE);
-  y = draw_picture (book, numbers, book->area.y1 - facts_height - note - 2 * PP_GAP) + PP_GAP + 1;
-  y += pp_flow_facts (book, facts.facts, facts.n_facts, (PpPoint) { book->area.x0, y }, width,
-                      TRUE);
+  y = draw_picture (book, numbers, book->area.y1 - pp_facts_height (&facts, book) - note
+                                   - 2 * PP_GAP) + PP_GAP + 1;
+  y = pp_facts_draw (&facts, book, y);
   if (note > 0)
     pp_text_draw (book, &note_style, book->panel->note,
                   (PpPoint) { book->area.x0, y + PP_GAP }, width);
-  say_facts (book, &facts);
-  g_ptr_array_unref (facts.strings);
   return y + note;
 }
 
@@ -292,44 +256,16 @@ draw_list (PpBook          *book,
   return pp_flow_table (book, table, y, n, COLUMN_SPACE);
 }
 
-static void
-add_findings (PpTable         *table,
-              const GPtrArray *findings,
-              gboolean         quiet)
+static gboolean
+is_open (const PpFinding *finding)
 {
-  for (guint i = 0; i < findings->len; i++)
-    {
-      const PpFinding *finding = g_ptr_array_index (findings, i);
-      const char *cells[] = { pp_level_get_name (finding->level), finding->text };
-
-      if (finding->quiet != quiet)
-        continue;
-      pp_table_add (table, cells, finding->text);
-    }
+  return !finding->quiet;
 }
 
-static double
-draw_findings (PpBook     *book,
-               const char *heading,
-               gboolean    quiet,
-               double      y)
+static gboolean
+is_quiet (const PpFinding *finding)
 {
-  const PpColumn columns[] = {
-    { "", PP_CELL_MARK, PP_ALIGN_LEFT, FALSE },
-    { "", PP_CELL_TEXT, PP_ALIGN_LEFT, TRUE },
-  };
-  g_autoptr (PpTable) table = pp_table_new (book, columns, G_N_ELEMENTS (columns));
-  g_autoptr (GPtrArray) left_out = pp_left_out_findings (book->panel, book->job->gallery);
-
-  add_findings (table, book->job->check->findings, quiet);
-  add_findings (table, left_out, quiet);
-  if (book->job->plan != NULL)
-    add_findings (table, book->job->plan->findings, quiet);
-  if (pp_table_get_n_rows (table) == 0)
-    return y;
-  y = pp_flow_heading (book, heading, y + 2 * PP_GAP, 25);
-  pp_table_fit (table, pp_box_width (book->area), quiet ? 10.5 : 12, LIST_SIZE);
-  return pp_flow_table (book, table, y, 1, 0);
+  return finding->quiet;
 }
 
 void
@@ -342,6 +278,6 @@ pp_record_sheet_draw (PpBook *book)
   pp_book_begin_page (book, title);
   y = draw_front (book, numbers);
   y = draw_list (book, numbers, y);
-  y = draw_findings (book, _("Still to look at"), FALSE, y);
-  draw_findings (book, _("You know about these"), TRUE, y);
+  y = pp_findings_list_draw (book, _("Still to look at"), is_open, LIST_SIZE, y);
+  pp_findings_list_draw (book, _("You know about these"), is_quiet, LEAST_LIST_SIZE, y);
 }
