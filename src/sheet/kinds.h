@@ -12,5 +12,6 @@ void pp_record_sheet_draw (PpBook *book);
 void pp_order_sheet_draw  (PpBook *book);
 void pp_pattern_sheet_draw (PpBook *book);
 void pp_parking_sheet_draw (PpBook *book);
+void pp_hanging_sheet_draw (PpBook *book);
 
 G_END_DECLS

@@ -15,6 +15,7 @@ static const PpSheetKind kinds_table[] = {
   { "order", N_("Glue order"), pp_order_sheet_draw },
   { "pattern", N_("Pattern"), pp_pattern_sheet_draw },
   { "parking", N_("Parking"), pp_parking_sheet_draw },
+  { "hanging", N_("Hanging"), pp_hanging_sheet_draw },
 };
 
 const PpSheetKind *

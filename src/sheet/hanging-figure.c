@@ -1,0 +1,389 @@
+/* hanging-figure.c: the panel as it hangs, from the front with its measures and from the side.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Measures run from the glass's left and top, as on every sheet; those across stand above it, one
+ * over another, those down stand at its left.
+ */
+#include "config.h"
+
+#include "sheet/hanging-figure.h"
+
+#include "panel/i18n.h"
+#include "panel/measure.h"
+#include "sheet/map.h"
+#include "sheet/text.h"
+
+#include <math.h>
+
+#define STEP 5.6          /* mm, from one measure to the next */
+#define MOST_MEASURES 6   /* each way; more stand in the table alone */
+#define ARROW 1.6
+#define FIGURE_SIZE 9.5   /* pt */
+#define LETTER_SIZE 12.0
+#define SIDE_SHARE 0.2    /* of the width, for the view from the side */
+#define SIDE_GAP 8.0
+#define WORD_ROOM 7.0     /* mm under the figure */
+#define HOOK 2.2          /* mm, the mark of the hook */
+
+guint *
+pp_holes_from_left (const PpPanel *panel)
+{
+  guint n = panel->holes->len;
+  guint *order = g_new (guint, MAX (n, 1));
+
+  for (guint i = 0; i < n; i++)
+    {
+      guint j = i;
+
+      for (; j > 0 && pp_panel_hole (panel, order[j - 1])->x > pp_panel_hole (panel, i)->x; j--)
+        order[j] = order[j - 1];
+      order[j] = i;
+    }
+  return order;
+}
+
+char *
+pp_hole_letter_format (guint place)
+{
+  if (place < 26)
+    return g_strdup_printf ("%c", 'A' + (int) place);
+  return g_strdup_printf ("%c%u", 'A' + (int) (place % 26), place / 26 + 1);
+}
+
+static void
+draw_arrow (cairo_t *cr,
+            PpPoint  tip,
+            PpPoint  along)
+{
+  cairo_move_to (cr, tip.x, tip.y);
+  cairo_line_to (cr, tip.x - along.x * ARROW - along.y * ARROW / 3,
+                 tip.y - along.y * ARROW - along.x * ARROW / 3);
+  cairo_line_to (cr, tip.x - along.x * ARROW + along.y * ARROW / 3,
+                 tip.y - along.y * ARROW + along.x * ARROW / 3);
+  cairo_close_path (cr);
+  cairo_fill (cr);
+}
+
+/* The figure stands on the line, or beyond its end where it is too short. */
+static void
+draw_figure (PpBook  *book,
+             double   mm,
+             PpPoint  from,
+             PpPoint  to)
+{
+  const PpTextStyle style = { .size = FIGURE_SIZE };
+  g_autofree char *text = pp_length_format_bare (mm, book->job->units);
+  gboolean is_across = fabs (from.y - to.y) < fabs (from.x - to.x);
+  double length = pp_point_distance (from, to);
+  PpPoint at = { (from.x + to.x) / 2, (from.y + to.y) / 2 };
+  double width;
+
+  pp_text_measure (book, &style, text, PP_NO_WIDTH, &width, NULL);
+  if (length < width + 2 * ARROW + 2)
+    at = is_across ? (PpPoint) { to.x + width / 2 + 1.5, to.y }
+                   : (PpPoint) { to.x, to.y + width / 2 + 1.5 };
+  pp_book_set_ink (book, PP_INK_PAPER);
+  cairo_save (book->cr);
+  cairo_translate (book->cr, at.x, at.y);
+  if (!is_across)
+    cairo_rotate (book->cr, -G_PI / 2);
+  cairo_rectangle (book->cr, -width / 2 - 0.7, -1.7, width + 1.4, 3.4);
+  cairo_fill (book->cr);
+  pp_text_draw_centred (book, &style, text, (PpPoint) { 0, 0 });
+  cairo_restore (book->cr);
+}
+
+static void
+draw_measure (PpBook  *book,
+              double   mm,
+              PpPoint  from,
+              PpPoint  to)
+{
+  double length = pp_point_distance (from, to);
+  PpPoint along;
+
+  if (length <= 0)
+    return;
+  along = (PpPoint) { (to.x - from.x) / length, (to.y - from.y) / length };
+  pp_book_set_ink (book, PP_INK_TEXT);
+  cairo_set_line_width (book->cr, PP_LINE_THIN);
+  cairo_move_to (book->cr, from.x, from.y);
+  cairo_line_to (book->cr, to.x, to.y);
+  cairo_stroke (book->cr);
+  draw_arrow (book->cr, to, along);
+  draw_arrow (book->cr, from, (PpPoint) { -along.x, -along.y });
+  draw_figure (book, mm, from, to);
+}
+
+/* A line out of the figure to its measure; lighter than any outline. */
+static void
+draw_extension (PpBook  *book,
+                PpPoint  from,
+                PpPoint  to)
+{
+  pp_book_set_ink (book, PP_INK_SOFT);
+  cairo_set_line_width (book->cr, 0.13);
+  cairo_move_to (book->cr, from.x, from.y);
+  cairo_line_to (book->cr, to.x, to.y);
+  cairo_stroke (book->cr);
+}
+
+/* Whether a hole before it in the order has the same distance that way. */
+static gboolean
+is_measured (const PpPanel *panel,
+             const guint   *order,
+             guint          place,
+             gboolean       is_across)
+{
+  const PpHole *hole = pp_panel_hole (panel, order[place]);
+
+  for (guint i = 0; i < place; i++)
+    {
+      const PpHole *other = pp_panel_hole (panel, order[i]);
+
+      if (is_across ? fabs (other->x - hole->x) <= PP_TIE : fabs (other->y - hole->y) <= PP_TIE)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+static guint
+count_measures (const PpPanel *panel,
+                const guint   *order,
+                gboolean       is_across)
+{
+  guint n = 0;
+
+  for (guint i = 0; i < panel->holes->len; i++)
+    n += is_measured (panel, order, i, is_across) ? 0 : 1;
+  return MIN (n, MOST_MEASURES);
+}
+
+static void
+draw_measures (PpBook      *book,
+               const PpMap *map,
+               const guint *order)
+{
+  PpBox glass = pp_background_get_box (book->panel->background);
+  PpPoint corner = pp_map_to_page (map, (PpPoint) { glass.x0, glass.y0 });
+  guint across = 0, down = 0;
+
+  for (guint i = 0; i < book->panel->holes->len; i++)
+    {
+      const PpHole *hole = pp_panel_hole (book->panel, order[i]);
+      PpPoint at = pp_map_to_page (map, (PpPoint) { hole->x, hole->y });
+
+      if (!is_measured (book->panel, order, i, TRUE) && across < MOST_MEASURES)
+        {
+          double y = map->place.y0 - STEP * ++across + 2;
+
+          draw_extension (book, at, (PpPoint) { at.x, y - 1 });
+          draw_extension (book, corner, (PpPoint) { corner.x, y - 1 });
+          draw_measure (book, hole->x - glass.x0, (PpPoint) { corner.x, y }, (PpPoint) { at.x, y });
+        }
+      if (!is_measured (book->panel, order, i, FALSE) && down < MOST_MEASURES)
+        {
+          double x = map->place.x0 - STEP * ++down + 2;
+
+          draw_extension (book, at, (PpPoint) { x - 1, at.y });
+          draw_extension (book, corner, (PpPoint) { x - 1, corner.y });
+          draw_measure (book, hole->y - glass.y0, (PpPoint) { x, corner.y }, (PpPoint) { x, at.y });
+        }
+    }
+}
+
+static void
+draw_hook (PpBook  *book,
+           PpPoint  at)
+{
+  cairo_t *cr = book->cr;
+
+  pp_book_set_ink (book, PP_INK_FAULT);
+  cairo_set_line_width (cr, PP_LINE_HEAVY);
+  cairo_move_to (cr, at.x, at.y - 2.4 * HOOK);
+  cairo_line_to (cr, at.x, at.y - HOOK);
+  cairo_arc (cr, at.x, at.y - HOOK / 2, HOOK / 2, -G_PI / 2, G_PI);
+  cairo_stroke (cr);
+}
+
+/* Where the wire's path turns: the hook, or nowhere if it is taut. */
+static void
+draw_wire (PpBook      *book,
+           const PpMap *map)
+{
+  const PpHang *hang = book->job->check->hang;
+  const PpScene *scene = book->job->check->scene;
+  cairo_t *cr = book->cr;
+
+  if (hang == NULL)
+    return;
+  for (guint i = 0; i < 2; i++)
+    {
+      const PpHole *hole = pp_scene_knot_hole (scene, i);
+      PpPoint at = pp_map_to_page (map, (PpPoint) { hole->x, hole->y });
+
+      if (i == 0)
+        cairo_move_to (cr, at.x, at.y);
+      if (i == 1 && !hang->is_taut)
+        {
+          PpPoint hook = pp_map_to_page (map, hang->hook);
+
+          cairo_line_to (cr, hook.x, hook.y);
+        }
+      if (i == 1)
+        cairo_line_to (cr, at.x, at.y);
+    }
+  pp_book_set_ink (book, PP_INK_ACCENT);
+  cairo_set_line_width (cr, PP_LINE_STRONG);
+  cairo_stroke (cr);
+  if (!hang->is_taut)
+    draw_hook (book, pp_map_to_page (map, hang->hook));
+}
+
+static void
+draw_holes (PpBook      *book,
+            const PpMap *map,
+            const guint *order)
+{
+  const PpTextStyle style = { .size = LETTER_SIZE, .bold = TRUE };
+  PpPoint middle = pp_box_middle (map->place);
+  cairo_t *cr = book->cr;
+
+  for (guint i = 0; i < book->panel->holes->len; i++)
+    {
+      const PpHole *hole = pp_panel_hole (book->panel, order[i]);
+      PpPoint at = pp_map_to_page (map, (PpPoint) { hole->x, hole->y });
+      double radius = fmax (hole->diameter / 2 * map->scale, 1.2);
+      g_autofree char *letter = pp_hole_letter_format (i);
+
+      cairo_new_sub_path (cr);
+      cairo_arc (cr, at.x, at.y, radius, 0, 2 * G_PI);
+      pp_book_set_ink (book, PP_INK_PAPER);
+      cairo_fill_preserve (cr);
+      pp_book_set_ink (book, PP_INK_TEXT);
+      cairo_set_line_width (cr, PP_LINE_HEAVY);
+      cairo_stroke (cr);
+      /* Toward the middle of the glass: there is no border to run into. */
+      pp_text_draw_centred (book, &style, letter,
+                            (PpPoint) { at.x + (at.x < middle.x ? 1 : -1) * (radius + 2.4),
+                                        at.y + (at.y < middle.y ? 1 : -1) * (radius + 2.4) });
+    }
+}
+
+/* Each piece a box between its base and its top. On a wall the glass stands upright before it; in
+ * a window it leans as it hangs. */
+static void
+draw_from_side (PpBook      *book,
+                const PpMap *map,
+                double       x)
+{
+  const PpCheck *check = book->job->check;
+  PpBox glass = pp_background_get_box (book->panel->background);
+  double thickness = book->panel->background->thickness;
+  gboolean leans = book->panel->display->place == PP_PLACE_WINDOW && check->hang != NULL
+                   && isfinite (check->hang->lean);
+  cairo_t *cr = book->cr;
+
+  cairo_save (cr);
+  cairo_translate (cr, x, map->place.y0);
+  cairo_scale (cr, map->scale, map->scale);
+  cairo_translate (cr, 0, -map->box.y0);
+  if (leans)
+    {
+      double y = pp_scene_knot_hole (check->scene, 0)->y;
+
+      cairo_translate (cr, 0, y);
+      cairo_rotate (cr, check->hang->lean * G_PI / 180);
+      cairo_translate (cr, 0, -y);
+    }
+  for (guint i = 0; i < check->n; i++)
+    {
+      const PpRest *rest = check->rests[i];
+      PpBox box = check->scene->bodies[i]->box;
+
+      if (rest->state != PP_STATE_FLOATS)
+        cairo_rectangle (cr, rest->base, box.y0, rest->top - rest->base, pp_box_height (box));
+    }
+  pp_book_set_ink (book, PP_INK_DOWN);
+  cairo_set_line_width (cr, PP_LINE_THIN / map->scale);
+  cairo_stroke (cr);
+  cairo_rectangle (cr, -thickness, glass.y0, thickness, pp_box_height (glass));
+  pp_book_set_ink (book, PP_INK_GLASS);
+  cairo_fill_preserve (cr);
+  pp_book_set_ink (book, PP_INK_TEXT);
+  cairo_set_line_width (cr, PP_LINE_STRONG / map->scale);
+  cairo_stroke (cr);
+  cairo_restore (cr);
+}
+
+static void
+draw_word (PpBook     *book,
+           const char *text,
+           double      x,
+           double      y)
+{
+  const PpTextStyle style = { .size = 10, .ink = PP_INK_SOFT };
+
+  pp_text_draw_centred (book, &style, text, (PpPoint) { x, y });
+}
+
+static void
+draw_front (PpBook      *book,
+            const PpMap *map,
+            const guint *order)
+{
+  const PpScene *scene = book->job->check->scene;
+
+  pp_map_draw_glass (map, book, scene);
+  for (guint i = 0; i < scene->n_bodies; i++)
+    pp_map_draw_body (map, book, scene->bodies[i], PP_LOOK_DOWN);
+  draw_measures (book, map, order);
+  draw_wire (book, map);
+  draw_holes (book, map, order);
+}
+
+/* The panel with its hook in the area, and as much of it as measures leave. */
+static PpMap
+fit (PpBook      *book,
+     const guint *order,
+     PpBox        area)
+{
+  const PpCheck *check = book->job->check;
+  double side = pp_box_width (area) * SIDE_SHARE;
+  PpMap map = { .box = pp_map_get_extent (check->scene) };
+  double depth = check->depth + book->panel->background->thickness;
+
+  if (check->hang != NULL && !check->hang->is_taut)
+    {
+      map.box = pp_box_add_point (map.box, check->hang->hook);
+      map.box.y0 = fmin (map.box.y0, check->hang->hook.y - HOOK);
+    }
+  area.x0 += STEP * count_measures (book->panel, order, FALSE) + 2;
+  area.y0 += STEP * count_measures (book->panel, order, TRUE) + 2;
+  area.y1 -= WORD_ROOM;
+  map.scale = fmin (fmin ((pp_box_width (area) - side - SIDE_GAP) / pp_box_width (map.box),
+                          pp_box_height (area) / pp_box_height (map.box)), 1);
+  map.scale = fmin (map.scale, side / fmax (depth, 1));
+  area.x0 += (pp_box_width (area) - pp_box_width (map.box) * map.scale - SIDE_GAP - side) / 2;
+  map.place = (PpBox) { area.x0, area.y0, area.x0 + pp_box_width (map.box) * map.scale,
+                        area.y0 + pp_box_height (map.box) * map.scale };
+  return map;
+}
+
+double
+pp_hanging_figure_draw (PpBook *book,
+                        PpBox   area)
+{
+  g_autofree guint *order = pp_holes_from_left (book->panel);
+  PpMap map = fit (book, order, area);
+  double side = map.place.x1 + SIDE_GAP + book->panel->background->thickness * map.scale;
+
+  if (pp_book_is_counting (book))
+    return map.place.y1 + WORD_ROOM;
+  draw_front (book, &map, order);
+  draw_from_side (book, &map, side);
+  draw_word (book, _("from the front"), pp_box_middle (map.place).x, map.place.y1 + 4);
+  draw_word (book, _("from the side"), fmin (side + 8, area.x1 - 10), map.place.y1 + 4);
+  return map.place.y1 + WORD_ROOM;
+}
