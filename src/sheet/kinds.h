@@ -13,5 +13,6 @@ void pp_order_sheet_draw  (PpBook *book);
 void pp_pattern_sheet_draw (PpBook *book);
 void pp_parking_sheet_draw (PpBook *book);
 void pp_hanging_sheet_draw (PpBook *book);
+void pp_cutting_sheet_draw (PpBook *book);
 
 G_END_DECLS

@@ -16,6 +16,7 @@ static const PpSheetKind kinds_table[] = {
   { "pattern", N_("Pattern"), pp_pattern_sheet_draw },
   { "parking", N_("Parking"), pp_parking_sheet_draw },
   { "hanging", N_("Hanging"), pp_hanging_sheet_draw },
+  { "cutting", N_("Cutting"), pp_cutting_sheet_draw },
 };
 
 const PpSheetKind *
