@@ -14,5 +14,7 @@ void pp_pattern_sheet_draw (PpBook *book);
 void pp_parking_sheet_draw (PpBook *book);
 void pp_hanging_sheet_draw (PpBook *book);
 void pp_cutting_sheet_draw (PpBook *book);
+void pp_materials_sheet_draw (PpBook *book);
+void pp_label_sheet_draw (PpBook *book);
 
 G_END_DECLS

@@ -17,6 +17,8 @@ static const PpSheetKind kinds_table[] = {
   { "parking", N_("Parking"), pp_parking_sheet_draw },
   { "hanging", N_("Hanging"), pp_hanging_sheet_draw },
   { "cutting", N_("Cutting"), pp_cutting_sheet_draw },
+  { "materials", N_("Materials"), pp_materials_sheet_draw },
+  { "label", N_("Label"), pp_label_sheet_draw },
 };
 
 const PpSheetKind *
