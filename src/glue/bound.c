@@ -2,15 +2,11 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Mixes of a set of jobs: a mix has room for so many minutes and so many millilitres. A function u
- * of the share that a job takes of a mix is dual feasible if shares that sum to at most 1 have u
- * that sum to at most 1; the sum of u, rounded up, is then a bound. Used are u(x) = x and u(x) =
- * (the greatest whole number below (k + 1)·x)/k (known from bin packing; from memory), which see
- * that of jobs that take more than a third only two fit.
- *
  * The end: around any job lie all that must precede it, all that must follow, and itself; hands do
  * one thing at a time, so on either side go their minutes and the mixing of as many mixes as they
  * need at least, or a chain of waits if that takes longer.
+ *
+ * Mixes: as many as the jobs fill, or one more than the waits of a chain that no mix outlasts.
  */
 #include "glue/bound.h"
 
@@ -18,138 +14,132 @@
 
 #include <math.h>
 
-/* k of the step functions: up to so many jobs that just fill a mix. */
-#define N_STEPS 8
-/* For minutes and for volume each: the share itself and the steps. */
-#define N_WEIGHTS (2 * (N_STEPS + 1))
-
-/* Shares and sums of them differ by less from what they would be without rounding. */
-#define NOISE 1e-9
-
-typedef struct
-{
-  double sum[N_WEIGHTS];
-} Weights;
-
-static void
-set_weights (double share,
-             double *weights)
-{
-  weights[0] = share;
-  for (int k = 1; k <= N_STEPS; k++)
-    weights[k] = fmax (ceil ((k + 1) * share - NOISE) - 1, 0) / k;
-}
-
-static Weights
+static PpMixWeights
 weigh (const PpTask    *task,
        const PpProblem *problem)
 {
-  Weights weights;
-
-  set_weights (task->minutes / (problem->life - problem->mixing + PP_TIE), weights.sum);
-  set_weights (task->volume / (problem->largest + PP_TIE), weights.sum + N_STEPS + 1);
-
-  return weights;
+  return pp_mix_weights (task->minutes / (problem->life - problem->mixing + PP_TIE),
+                         task->volume / (problem->largest + PP_TIE));
 }
 
-static void
-add (Weights       *weights,
-     const Weights *more)
+gboolean
+pp_bound_is_apart (const PpProblem *problem,
+                   const PpTask    *first,
+                   double           lag,
+                   const PpTask    *second)
 {
-  for (int i = 0; i < N_WEIGHTS; i++)
-    weights->sum[i] += more->sum[i];
-}
-
-static double
-count_mixes (const Weights *weights)
-{
-  double most = 1;
-
-  for (int i = 0; i < N_WEIGHTS; i++)
-    most = fmax (most, ceil (weights->sum[i] - NOISE));
-
-  return most;
+  return first->minutes + lag + second->minutes > problem->life - problem->mixing + PP_TIE;
 }
 
 /* The least minute at which a job may start, but for chains of waits before it: those are in the
  * tail of the job that they begin with. */
 static double
 find_head (const PpLine  *line,
-           const Weights *weights,
+           const PpBound *self,
            guint          job)
 {
-  Weights sum = weights[job];
+  PpMixWeights sum = self->weights[job];
   double minutes = 0;
 
   for (guint k = 0; k < job; k++)
     if (pp_line_must_precede (line, k, job))
       {
-        add (&sum, &weights[k]);
+        pp_mix_weights_add (&sum, &self->weights[k]);
         minutes += line->tasks[k]->minutes;
       }
 
-  return minutes + count_mixes (&sum) * line->problem->mixing;
+  return minutes + pp_mix_weights_count (&sum) * line->problem->mixing;
 }
 
-/* The least minutes between the end of each job and the end of all. */
-static double *
-find_tails (const PpLine  *line,
-            const Weights *weights)
+/* What must follow a job takes so long after it; `tails` of those hold waits already. */
+static void
+find_tail (PpBound      *self,
+           const PpLine *line,
+           guint         job)
 {
-  double *tails = g_new0 (double, line->n);
+  PpMixWeights sum = self->weights[job];
+  double minutes = 0;
 
+  for (guint k = job + 1; k < line->n; k++)
+    if (pp_line_must_precede (line, job, k))
+      {
+        pp_mix_weights_add (&sum, &self->weights[k]);
+        minutes += line->tasks[k]->minutes;
+        self->tails[job] = fmax (self->tails[job], line->tasks[k]->minutes + self->tails[k]);
+        self->mixes_after[job] = MAX (self->mixes_after[job], self->mixes_after[k]);
+      }
+
+  /* The mix that the job itself is of has been made by then. */
+  const double work = minutes + (pp_mix_weights_count (&sum) - 1) * line->problem->mixing;
+
+  self->waits[job] = self->tails[job] > work || self->mixes_after[job] > 0;
+  self->tails[job] = fmax (self->tails[job], work);
+}
+
+static void
+find_tails (PpBound      *self,
+            const PpLine *line)
+{
   for (guint job = line->n; job-- > 0;)
     {
-      Weights sum = weights[job];
-      double minutes = 0;
-
-      for (guint k = job + 1; k < line->n; k++)
-        if (pp_line_must_precede (line, job, k))
-          {
-            add (&sum, &weights[k]);
-            minutes += line->tasks[k]->minutes;
-            tails[job] = fmax (tails[job], line->tasks[k]->minutes + tails[k]);
-          }
-      /* The mix that the job itself is of has been made by then. */
-      tails[job] = fmax (tails[job],
-                         minutes + (count_mixes (&sum) - 1) * line->problem->mixing);
+      find_tail (self, line, job);
       for (guint at = line->offsets[job]; at < line->offsets[job + 1]; at++)
         {
           const guint k = line->before[at];
+          const double lag = line->lags[at];
+          const guint apart = pp_bound_is_apart (line->problem, line->tasks[k], lag,
+                                                 line->tasks[job]);
 
-          tails[k] = fmax (tails[k], line->lags[at] + line->tasks[job]->minutes + tails[job]);
+          self->tails[k] = fmax (self->tails[k],
+                                 lag + line->tasks[job]->minutes + self->tails[job]);
+          self->mixes_after[k] = MAX (self->mixes_after[k], self->mixes_after[job] + apart);
         }
     }
-
-  return tails;
 }
 
-PpBound
-pp_bound_of (const PpLine *line)
+PpBound *
+pp_bound_new (const PpLine *line)
 {
-  g_autofree Weights *weights = g_new (Weights, line->n);
-  Weights all = { 0 };
+  PpBound *self = g_new0 (PpBound, 1);
+  PpMixWeights all = { { 0 } };
   double minutes = 0;
 
+  self->weights = g_new (PpMixWeights, line->n);
+  self->tails = g_new0 (double, line->n);
+  self->waits = g_new0 (gboolean, line->n);
+  self->mixes_after = g_new0 (guint, line->n);
   if (line->n == 0)
-    return (PpBound) { 0, 0 };
+    return self;
 
   for (guint job = 0; job < line->n; job++)
     {
-      weights[job] = weigh (line->tasks[job], line->problem);
-      add (&all, &weights[job]);
+      self->weights[job] = weigh (line->tasks[job], line->problem);
+      pp_mix_weights_add (&all, &self->weights[job]);
       minutes += line->tasks[job]->minutes;
     }
-
-  g_autofree double *tails = find_tails (line, weights);
-  PpBound bound = {
-    .end = minutes + count_mixes (&all) * line->problem->mixing,
-    .n_batches = (guint) count_mixes (&all),
-  };
+  find_tails (self, line);
+  self->n_batches = pp_mix_weights_count (&all);
+  self->end = minutes + self->n_batches * line->problem->mixing;
 
   for (guint job = 0; job < line->n; job++)
-    bound.end = fmax (bound.end, find_head (line, weights, job) + line->tasks[job]->minutes
-                                + tails[job]);
+    {
+      self->n_batches = MAX (self->n_batches, 1 + self->mixes_after[job]);
+      self->end = fmax (self->end, find_head (line, self, job) + line->tasks[job]->minutes
+                                   + self->tails[job]);
+    }
 
-  return bound;
+  return self;
+}
+
+void
+pp_bound_free (PpBound *self)
+{
+  if (self == NULL)
+    return;
+
+  g_free (self->weights);
+  g_free (self->tails);
+  g_free (self->waits);
+  g_free (self->mixes_after);
+  g_free (self);
 }

@@ -131,16 +131,44 @@ sort_links (PpLine      *self,
       self->before[at] = position[problem->links[i].first];
       self->lags[at] = problem->links[i].lag;
     }
-  for (guint k = 0; k < self->n; k++)
-    for (guint at = self->offsets[k]; at < self->offsets[k + 1]; at++)
-      pp_closure_add (self->closure, self->before[at], k);
 }
 
-PpLine *
-pp_line_new (const PpProblem *problem)
+/* The accepted order, as it stands in the line: each job of it and what is pulled ahead for it, one
+ * after the other; then the rest of the stage. */
+static void
+close_kept (PpLine *self,
+            guint   from,
+            guint   end)
+{
+  guint last = end;
+
+  while (last > from && self->tasks[last - 1]->rank == PP_NO_RANK)
+    last--;
+  for (guint k = from; k < end; k++)
+    {
+      if (last > from && k > from)
+        pp_closure_add (self->closure, MIN (k, last) - 1, k);
+      for (guint at = self->offsets[k]; at < self->offsets[k + 1]; at++)
+        pp_closure_add (self->closure, self->before[at], k);
+    }
+}
+
+static void
+close_links (PpLine *self)
+{
+  for (guint from = 0, end; from < self->n; from = end)
+    {
+      for (end = from; end < self->n && self->tasks[end]->stage == self->tasks[from]->stage; end++)
+        ;
+      close_kept (self, from, end);
+    }
+}
+
+static PpLine *
+new_in_order (const PpProblem *problem,
+              const guint     *order)
 {
   PpLine *self = g_new (PpLine, 1);
-  g_autofree guint *order = find_order (problem);
   g_autofree guint *position = g_new (guint, problem->n_tasks);
 
   self->problem = problem;
@@ -156,8 +184,29 @@ pp_line_new (const PpProblem *problem)
       position[order[k]] = k;
     }
   sort_links (self, position);
+  close_links (self);
 
   return self;
+}
+
+PpLine *
+pp_line_new (const PpProblem *problem)
+{
+  g_autofree guint *order = find_order (problem);
+
+  return new_in_order (problem, order);
+}
+
+PpLine *
+pp_line_reorder (const PpLine *self,
+                 const guint  *sequence)
+{
+  g_autofree guint *order = g_new (guint, self->n);
+
+  for (guint k = 0; k < self->n; k++)
+    order[k] = pp_line_get_task (self, sequence[k]);
+
+  return new_in_order (self->problem, order);
 }
 
 void

@@ -322,6 +322,18 @@ pp_plan_new (const PpCheck  *check,
              gpointer        data,
              GError        **error)
 {
+  return pp_plan_new_until (check, max_steps, NULL, cancellable, progress, data, error);
+}
+
+PpPlan *
+pp_plan_new_until (const PpCheck  *check,
+                   guint64         max_steps,
+                   GCancellable   *enough,
+                   GCancellable   *cancellable,
+                   PpProgressFunc  progress,
+                   gpointer        data,
+                   GError        **error)
+{
   g_return_val_if_fail (check != NULL, NULL);
 
   g_autoptr (PpPlan) self = g_atomic_rc_box_new0 (PpPlan);
@@ -331,7 +343,7 @@ pp_plan_new (const PpCheck  *check,
   self->order = pp_order_new (check);
   work_init (&work, self);
 
-  g_autoptr (PpSchedule) schedule = pp_schedule_new (&work.problem, max_steps, cancellable,
+  g_autoptr (PpSchedule) schedule = pp_schedule_new (&work.problem, max_steps, enough, cancellable,
                                                      progress, data, error);
 
   if (schedule == NULL)

@@ -53,6 +53,14 @@ PpPlan *pp_plan_new   (const PpCheck  *check,
                        PpProgressFunc  progress,
                        gpointer        data,
                        GError        **error);
+/* The same, but cancelling `enough` (nullable) ends the search with the best plan so far. */
+PpPlan *pp_plan_new_until (const PpCheck  *check,
+                           guint64         max_steps,
+                           GCancellable   *enough,
+                           GCancellable   *cancellable,
+                           PpProgressFunc  progress,
+                           gpointer        data,
+                           GError        **error);
 PpPlan *pp_plan_ref   (const PpPlan   *self);
 void    pp_plan_unref (const PpPlan   *self);
 

@@ -2,17 +2,20 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The order is line.c's, the mixes the best for that order (split.c). That all orders together
- * hold nothing better is claimed only where it is proved: there is but one order, or end, mixes
- * and pairs each meet a bound that no order can beat.
+ * First the wish (line.c) with the best mixes for it (split.c), then what a search over orders
+ * finds better (search.c), against what nothing can beat (bound.c).
  */
 #include "glue/schedule.h"
 
-#include "glue/bound.h"
-#include "glue/split.h"
+#include "glue/search.h"
 #include "panel/tolerance.h"
 
 #include <math.h>
+
+/* Ways of doing one more job that are tried. Up to SMALL jobs the answer is to be proved. */
+#define SMALL 16
+#define SMALL_STEPS G_GUINT64_CONSTANT (20000000)
+#define DEFAULT_STEPS G_GUINT64_CONSTANT (500000)
 
 gboolean
 pp_task_fits (const PpTask    *task,
@@ -30,80 +33,6 @@ all_fit (const PpProblem *problem)
       return FALSE;
 
   return TRUE;
-}
-
-static gboolean
-is_only_order (const PpLine *line)
-{
-  for (guint job = 1; job < line->n; job++)
-    if (!pp_line_must_precede (line, job - 1, job))
-      return FALSE;
-
-  return TRUE;
-}
-
-/* Pairs, lower first, that tuck: keys of both positions. */
-static GHashTable *
-find_tucks (const PpLine *line)
-{
-  const PpProblem *problem = line->problem;
-  g_autofree guint *position = g_new (guint, line->n);
-  GHashTable *tucks = g_hash_table_new_full (g_int64_hash, g_int64_equal, g_free, NULL);
-
-  for (guint k = 0; k < line->n; k++)
-    position[pp_line_get_task (line, k)] = k;
-  for (guint i = 0; i < problem->n_tucks; i++)
-    {
-      const gint64 key = (gint64) position[problem->tucks[i].lower] << 32
-                         | position[problem->tucks[i].upper];
-
-      g_hash_table_add (tucks, g_memdup2 (&key, sizeof key));
-    }
-
-  return tucks;
-}
-
-/* Whether doing `a` before `b` is against far-to-near or a tuck. */
-static gboolean
-is_against (const PpLine *line,
-            GHashTable   *tucks,
-            guint         a,
-            guint         b)
-{
-  const gint64 key = (gint64) b << 32 | a;
-
-  return (line->tasks[a]->stage == line->tasks[b]->stage
-          && line->tasks[a]->depth > line->tasks[b]->depth + PP_TIE)
-         || g_hash_table_contains (tucks, &key);
-}
-
-/* Whether each pair that is done against the wish is so in every order. */
-static gboolean
-no_pair_can_be_bettered (const PpLine *line)
-{
-  g_autoptr (GHashTable) tucks = find_tucks (line);
-
-  for (guint b = 1; b < line->n; b++)
-    for (guint a = 0; a < b; a++)
-      if (is_against (line, tucks, a, b) && !is_against (line, tucks, b, a)
-          && !pp_line_must_precede (line, a, b))
-        return FALSE;
-
-  return TRUE;
-}
-
-static gboolean
-is_proved (const PpLine  *line,
-           const PpSplit *split,
-           PpBound        bound)
-{
-  if (!split->exact)
-    return FALSE;
-  if (is_only_order (line))
-    return TRUE;
-
-  return split->end <= bound.end + PP_TIE && split->n_batches == bound.n_batches
-         && no_pair_can_be_bettered (line);
 }
 
 static void
@@ -148,9 +77,31 @@ sit_down (PpSchedule    *self,
     }
 }
 
+/* The line's order with the best mixes for it comes first: often nothing is better. */
+static PpFound *
+search (const PpLine    *line,
+        const PpBound   *bound,
+        guint64          max_steps,
+        GCancellable    *enough,
+        GCancellable    *cancellable,
+        PpScheduleFunc   progress,
+        gpointer         data,
+        GError         **error)
+{
+  g_autoptr (PpSplit) split = pp_split_new (line, cancellable, error);
+
+  if (split == NULL)
+    return NULL;
+  if (max_steps == 0)
+    max_steps = line->n <= SMALL ? SMALL_STEPS : DEFAULT_STEPS;
+
+  return pp_search_run (line, bound, split, max_steps, enough, cancellable, progress, data, error);
+}
+
 PpSchedule *
 pp_schedule_new (const PpProblem *problem,
                  guint64          max_steps,
+                 GCancellable    *enough,
                  GCancellable    *cancellable,
                  PpScheduleFunc   progress,
                  gpointer         data,
@@ -162,20 +113,23 @@ pp_schedule_new (const PpProblem *problem,
   if (!self->exists)
     return g_steal_pointer (&self);
 
-  g_autoptr (PpLine) line = pp_line_new (problem);
-  g_autoptr (PpSplit) split = pp_split_new (line, max_steps, cancellable, progress, data, error);
+  g_autoptr (PpLine) wish = pp_line_new (problem);
+  g_autoptr (PpBound) bound = pp_bound_new (wish);
+  g_autoptr (PpFound) found = search (wish, bound, max_steps, enough, cancellable, progress, data,
+                                      error);
 
-  if (split == NULL)
+  if (found == NULL)
     return NULL;
 
-  const PpBound bound = pp_bound_of (line);
+  g_autoptr (PpLine) line = pp_line_reorder (wish, found->sequence);
+  g_autoptr (PpSplit) split = pp_split_at (line, found->firsts, found->n_batches);
 
   read_slots (self, line, split);
   sit_down (self, line, split);
   self->end = split->end;
+  self->optimal = found->optimal;
   /* The bound is summed in another order and must not pass what was found. */
-  self->lower_bound = fmin (bound.end, split->end);
-  self->optimal = is_proved (line, split, bound);
+  self->lower_bound = found->optimal ? split->end : fmin (found->lower_bound, split->end);
 
   return g_steal_pointer (&self);
 }

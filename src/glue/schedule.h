@@ -82,11 +82,13 @@ typedef void (*PpScheduleFunc) (double   done,
 gboolean    pp_task_fits      (const PpTask    *task,
                                const PpProblem *problem);
 
-/* `max_steps` jobs are tried in mixes before the search narrows (0: the built-in number).
- * `progress` and `cancellable` are nullable. Returns (transfer full) or NULL.
- * Errors: G_IO_ERROR_CANCELLED. */
+/* At most `max_steps` ways of doing one more job are tried (0: the built-in number, with which the
+ * best is proved up to 16 jobs but in rare cases). Cancelling `enough` stops the search sooner: the
+ * best so far is returned. Cancelling `cancellable` gives it up. Both and `progress` are nullable.
+ * Returns (transfer full) or NULL. Errors: G_IO_ERROR_CANCELLED. */
 PpSchedule *pp_schedule_new   (const PpProblem *problem,
                                guint64          max_steps,
+                               GCancellable    *enough,
                                GCancellable    *cancellable,
                                PpScheduleFunc   progress,
                                gpointer         data,

@@ -26,7 +26,7 @@
 /* Labels kept at one cut, and when the steps are used up. */
 #define MAX_LABELS 64
 #define FEW_LABELS 1
-#define DEFAULT_STEPS G_GUINT64_CONSTANT (50000000)
+#define MAX_STEPS 400000
 
 /* min: the same minutes summed in another order differ by less. */
 #define NOISE 1e-9
@@ -58,8 +58,6 @@ typedef struct
   double       *starts;  /* work sheet, min, of each job */
   double       *ends;
   guint64       steps;
-  guint64       max_steps;
-  gboolean      exact;
 } Search;
 
 /* From the last cut to the first, so that each link is looked at once. */
@@ -241,14 +239,13 @@ static void
 narrow (Search *search,
         guint   cut)
 {
-  const guint most = search->steps < search->max_steps ? MAX_LABELS : FEW_LABELS;
+  const guint most = search->steps < MAX_STEPS ? MAX_LABELS : FEW_LABELS;
 
   if (search->labels[cut]->len <= most)
     return;
 
   g_ptr_array_sort (search->labels[cut], compare_labels);
   g_ptr_array_set_size (search->labels[cut], (int) most);
-  search->exact = FALSE;
 }
 
 static const Label *
@@ -288,7 +285,6 @@ read_split (Search *search)
   split->firsts = g_new (guint, best->n_batches + 1);
   split->firsts[best->n_batches] = n;
   split->end = best->end;
-  split->exact = search->exact;
   for (const Label *label = best; label->parent != NULL; label = label->parent)
     {
       split->firsts[label->n_batches - 1] = label->first;
@@ -304,11 +300,9 @@ read_split (Search *search)
 }
 
 static gboolean
-run (Search          *search,
-     GCancellable    *cancellable,
-     PpScheduleFunc   progress,
-     gpointer         data,
-     GError         **error)
+run (Search       *search,
+     GCancellable *cancellable,
+     GError      **error)
 {
   const guint n = search->line->n;
 
@@ -317,8 +311,6 @@ run (Search          *search,
     {
       if (g_cancellable_set_error_if_cancelled (cancellable, error))
         return FALSE;
-      if (progress != NULL)
-        progress ((double) cut / n, data);
 
       narrow (search, cut);
       for (guint i = 0; i < search->labels[cut]->len; i++)
@@ -329,12 +321,9 @@ run (Search          *search,
 }
 
 PpSplit *
-pp_split_new (const PpLine    *line,
-              guint64          max_steps,
-              GCancellable    *cancellable,
-              PpScheduleFunc   progress,
-              gpointer         data,
-              GError         **error)
+pp_split_new (const PpLine *line,
+              GCancellable *cancellable,
+              GError      **error)
 {
   g_autofree GArray **awaited = find_awaited (line);
   g_autofree GPtrArray **labels = g_new (GPtrArray *, line->n + 1);
@@ -346,19 +335,40 @@ pp_split_new (const PpLine    *line,
     .labels = labels,
     .starts = starts,
     .ends = ends,
-    .max_steps = max_steps > 0 ? max_steps : DEFAULT_STEPS,
-    .exact = TRUE,
   };
   PpSplit *split = NULL;
 
   for (guint cut = 0; cut <= line->n; cut++)
     labels[cut] = g_ptr_array_new_with_free_func (g_free);
-  if (run (&search, cancellable, progress, data, error))
+  if (run (&search, cancellable, error))
     split = read_split (&search);
   for (guint cut = 0; cut <= line->n; cut++)
     {
       g_array_unref (awaited[cut]);
       g_ptr_array_unref (labels[cut]);
+    }
+
+  return split;
+}
+
+PpSplit *
+pp_split_at (const PpLine *line,
+             const guint  *firsts,
+             guint         n_batches)
+{
+  PpSplit *split = g_new (PpSplit, 1);
+  g_autofree double *ends = g_new (double, line->n);
+  Search search = { .line = line, .starts = g_new (double, line->n), .ends = ends };
+
+  split->n_batches = n_batches;
+  split->firsts = g_memdup2 (firsts, (n_batches + 1) * sizeof (guint));
+  split->starts = search.starts;
+  split->end = 0;
+  for (guint i = 0; i < n_batches; i++)
+    {
+      for (guint cut = firsts[i] + 1; cut <= firsts[i + 1]; cut++)
+        lengthen (&search, firsts[i], cut, split->end + line->problem->mixing);
+      split->end = ends[firsts[i + 1] - 1];
     }
 
   return split;

@@ -1,0 +1,36 @@
+/* search.h: the best order of jobs and its mixes.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "glue/bound.h"
+#include "glue/split.h"
+
+G_BEGIN_DECLS
+
+typedef struct
+{
+  guint   *sequence;    /* positions of the line, in the order in which they are done */
+  guint   *firsts;      /* n_batches + 1: batch i does sequence[firsts[i]] up to firsts[i + 1] - 1 */
+  guint    n_batches;
+  double   lower_bound; /* min, proved */
+  gboolean optimal;     /* proved: end, then number of mixes, then pairs */
+} PpFound;
+
+/* Better than `split`, which cuts the line as it is, or that itself. `bound` is of the same line.
+ * Other arguments, result and errors as of pp_schedule_new(). */
+PpFound *pp_search_run  (const PpLine    *line,
+                         const PpBound   *bound,
+                         const PpSplit   *split,
+                         guint64          max_steps,
+                         GCancellable    *enough,
+                         GCancellable    *cancellable,
+                         PpScheduleFunc   progress,
+                         gpointer         data,
+                         GError         **error);
+void     pp_found_free  (PpFound         *self);
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpFound, pp_found_free)
+
+G_END_DECLS
