@@ -8,7 +8,7 @@
 
 G_BEGIN_DECLS
 
-/* mm: shorter than this is nothing but rounding. */
+/* mm: a leg shorter than this is nothing but rounding. */
 #define PP_NO_LENGTH 1e-9
 
 /* Where the wire runs: from one hole by the hook, or straight, to the other. */
@@ -43,6 +43,13 @@ gboolean pp_conceal_counts      (PpRest       **rests,
 /* mm: the reach of a wire with its edges. */
 PpBox    pp_run_get_box         (const PpRun   *self,
                                  double         radius);
+/* Fills it with how much of the run is hidden, pieces being `drawn_in` by so many mm
+ * (conceal-path.c). */
+void     pp_path_look           (PpPath        *self,
+                                 const PpScene *scene,
+                                 PpRest       **rests,
+                                 const PpRun   *run,
+                                 double         drawn_in);
 /* Fills the 21 views and the worst of them (conceal-aslant.c). `previous` and `before` as for
  * pp_conceal_new(). */
 void     pp_conceal_look_aslant (PpConceal       *self,

@@ -136,37 +136,44 @@ to_line (PpPoint p,
   return (InLine) { dx * direction.x + dy * direction.y, dy * direction.x - dx * direction.y };
 }
 
-static void
-add_cut (GArray *cuts,
-         double  along,
-         double  length)
+/* One of the lines, and where its cuts go. */
+typedef struct
 {
-  if (along > 0 && along < length)
-    g_array_append_val (cuts, along);
+  double  length;
+  guint   line;
+  GArray *cuts; /* PpCut */
+} Cutting;
+
+static void
+add_cut (const Cutting *self,
+         double         along)
+{
+  PpCut cut = { along, self->line };
+
+  if (along > 0 && along < self->length)
+    g_array_append_val (self->cuts, cut);
 }
 
 static void
-cut_by_side (InLine  a,
-             InLine  b,
-             double  length,
-             GArray *cuts)
+cut_by_side (const Cutting *self,
+             InLine         a,
+             InLine         b)
 {
   if (fabs (a.aside) <= PP_TIE)
-    add_cut (cuts, a.along, length);
+    add_cut (self, a.along);
   if (fabs (b.aside) <= PP_TIE)
-    add_cut (cuts, b.along, length);
+    add_cut (self, b.along);
   if ((a.aside < 0) != (b.aside < 0)) /* so they differ, and nothing is divided by 0 */
-    add_cut (cuts, a.along + (b.along - a.along) * (a.aside / (a.aside - b.aside)), length);
+    add_cut (self, a.along + (b.along - a.along) * (a.aside / (a.aside - b.aside)));
 }
 
 /* Where the line meets the capsule of all within `radius` of a side, and more: the lines beside
  * it and the circle about its start. That about its end is the next side's. */
 static void
-cut_by_capsule (InLine  a,
-                InLine  b,
-                double  radius,
-                double  length,
-                GArray *cuts)
+cut_by_capsule (const Cutting *self,
+                InLine         a,
+                InLine         b,
+                double         radius)
 {
   double side = sqrt ((b.along - a.along) * (b.along - a.along)
                       + (b.aside - a.aside) * (b.aside - a.aside));
@@ -174,8 +181,8 @@ cut_by_capsule (InLine  a,
 
   if (half >= 0)
     {
-      add_cut (cuts, a.along - sqrt (half), length);
-      add_cut (cuts, a.along + sqrt (half), length);
+      add_cut (self, a.along - sqrt (half));
+      add_cut (self, a.along + sqrt (half));
     }
   if (side <= 0)
     return;
@@ -184,8 +191,8 @@ cut_by_capsule (InLine  a,
       double along = -k * radius * (b.aside - a.aside) / side;
       double aside = k * radius * (b.along - a.along) / side;
 
-      cut_by_side ((InLine) { a.along + along, a.aside + aside },
-                   (InLine) { b.along + along, b.aside + aside }, length, cuts);
+      cut_by_side (self, (InLine) { a.along + along, a.aside + aside },
+                   (InLine) { b.along + along, b.aside + aside });
     }
 }
 
@@ -201,34 +208,15 @@ may_cut (InLine a,
 }
 
 static void
-cut_by_ring (const PpCover *self,
-             const PpPoint *ring,
-             guint          n,
-             PpPoint        start,
-             PpPoint        direction,
-             double         length,
-             double         radius,
-             GArray        *cuts)
+cut_line (const PpCover *self,
+          Cutting        cutting,
+          InLine         a,
+          InLine         b)
 {
-  const double asides[] = { 0, -radius, radius };
-  double reach = radius + MAX (self->drawn_in, 0) + 2 * PP_TIE;
-  InLine a = to_line (ring[0], start, direction), b;
-
-  for (guint i = 1; i < n; i++, a = b)
-    {
-      b = to_line (ring[i], start, direction);
-      if (!may_cut (a, b, length, reach))
-        continue;
-      for (guint k = 0; k < G_N_ELEMENTS (asides); k++)
-        {
-          InLine from = { a.along, a.aside - asides[k] }, to = { b.along, b.aside - asides[k] };
-
-          if (self->drawn_in > 0)
-            cut_by_capsule (from, to, self->drawn_in, length, cuts);
-          else
-            cut_by_side (from, to, length, cuts);
-        }
-    }
+  if (self->drawn_in > 0)
+    cut_by_capsule (&cutting, a, b, self->drawn_in);
+  else
+    cut_by_side (&cutting, a, b);
 }
 
 void
@@ -236,14 +224,27 @@ pp_cover_cut (const PpCover *self,
               PpPoint        start,
               PpPoint        direction,
               double         length,
-              double         radius,
+              const double  *asides,
+              guint          n_lines,
               GArray        *cuts)
 {
+  double reach = 0;
+
+  for (guint k = 0; k < n_lines; k++)
+    reach = MAX (reach, fabs (asides[k]) + MAX (self->drawn_in, 0) + 2 * PP_TIE);
   for (guint r = 0; r < pp_outline_get_n_rings (self->outline); r++)
     {
       guint n;
       const PpPoint *ring = pp_outline_get_ring (self->outline, r, &n);
+      InLine a = to_line (ring[0], start, direction), b;
 
-      cut_by_ring (self, ring, n, start, direction, length, radius, cuts);
+      for (guint i = 1; i < n; i++, a = b)
+        {
+          b = to_line (ring[i], start, direction);
+          for (guint k = 0; k < n_lines && may_cut (a, b, length, reach); k++)
+            cut_line (self, (Cutting) { length, k, cuts },
+                      (InLine) { a.along, a.aside - asides[k] },
+                      (InLine) { b.along, b.aside - asides[k] });
+        }
     }
 }

@@ -18,6 +18,13 @@ typedef struct
   double           drawn_in;      /* mm; only what is that far from the outline is covered */
 } PpCover;
 
+/* Where something may change along one of several lines. */
+typedef struct
+{
+  double along; /* mm */
+  guint  line;
+} PpCut;
+
 /* Not drawn in, without bands. */
 PpCover  pp_cover_make     (const PpOutline *outline,
                             double           transmittance);
@@ -31,14 +38,15 @@ gboolean pp_cover_contains (const PpCover   *self,
 /* mm, from `p` to the nearest side of the outline, from within or without. */
 double   pp_cover_distance (const PpCover   *self,
                             PpPoint          p);
-/* Adds to `cuts` (of double) wherever the line from `start` along the unit vector `direction`, or one
- * of the two `radius` mm beside it, may pass into or out of what is covered, as mm from `start`
- * within 0 to `length`. Some are there twice or for nothing, none is missing. */
+/* Lines run `asides` mm beside the one from `start` along the unit vector `direction`. Adds to `cuts`
+ * (of PpCut) wherever one of them may pass into or out of what is covered, as mm from `start` within
+ * 0 to `length`, in no order. Some are there twice or for nothing, none is missing. */
 void     pp_cover_cut      (const PpCover   *self,
                             PpPoint          start,
                             PpPoint          direction,
                             double           length,
-                            double           radius,
+                            const double    *asides,
+                            guint            n_lines,
                             GArray          *cuts);
 
 G_END_DECLS
