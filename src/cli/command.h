@@ -34,6 +34,13 @@ gboolean pp_command_parse (int                 argc,
                            const char         *summary,
                            char              **file);
 
+/* The same with any number of words after the options, which go to `words` (transfer full). */
+gboolean pp_command_parse_words (int                 argc,
+                                 char              **argv,
+                                 const GOptionEntry *entries,
+                                 const char         *summary,
+                                 char             ***words);
+
 /* Whether both names lead to one file that is there: what is written must not take the place of
  * what was read. */
 gboolean pp_command_is_same_file (const char *a,

@@ -48,11 +48,11 @@ pp_command_is_same_file (const char *a,
 }
 
 gboolean
-pp_command_parse (int                 argc,
-                  char              **argv,
-                  const GOptionEntry *entries,
-                  const char         *summary,
-                  char              **file)
+pp_command_parse_words (int                 argc,
+                        char              **argv,
+                        const GOptionEntry *entries,
+                        const char         *summary,
+                        char             ***words)
 {
   g_autofree char *usage = g_strdup_printf ("%s %s", argv[0], _("FILE"));
   g_autoptr (GOptionContext) context = g_option_context_new (usage);
@@ -68,12 +68,27 @@ pp_command_parse (int                 argc,
       pp_command_fail (NULL, error->message);
       return FALSE;
     }
-  if (g_strv_length (args) != 2)
+  *words = g_strdupv (args + 1);
+  return TRUE;
+}
+
+gboolean
+pp_command_parse (int                 argc,
+                  char              **argv,
+                  const GOptionEntry *entries,
+                  const char         *summary,
+                  char              **file)
+{
+  g_auto (GStrv) words = NULL;
+
+  if (!pp_command_parse_words (argc, argv, entries, summary, &words))
+    return FALSE;
+  if (g_strv_length (words) != 1)
     {
       pp_command_fail (NULL, _("one panel file must be named; --help tells more."));
       return FALSE;
     }
-  *file = g_strdup (args[1]);
+  *file = g_strdup (words[0]);
   return TRUE;
 }
 
