@@ -17,10 +17,12 @@ typedef struct
 {
   char    *out;
   char    *sheets;
+  char    *blank;
   char    *paper;
   char    *format;
   char    *units;
   gboolean mono;
+  gboolean behind;
 } Options;
 
 static void
@@ -28,6 +30,7 @@ options_clear (Options *self)
 {
   g_free (self->out);
   g_free (self->sheets);
+  g_free (self->blank);
   g_free (self->paper);
   g_free (self->format);
   g_free (self->units);
@@ -37,10 +40,9 @@ G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (Options, options_clear)
 
 /* "record, order": what may be asked for. (transfer full) */
 static char *
-list_sheets (void)
+list_sheets (const PpSheetKind *kinds,
+             guint              n)
 {
-  guint n;
-  const PpSheetKind *kinds = pp_sheet_kinds (&n);
   g_autoptr (GString) list = g_string_new (NULL);
 
   for (guint i = 0; i < n; i++)
@@ -48,13 +50,25 @@ list_sheets (void)
   return g_string_free (g_steal_pointer (&list), FALSE);
 }
 
+static gboolean
+is_among (const char        *id,
+          const PpSheetKind *kinds,
+          guint              n)
+{
+  for (guint i = 0; i < n; i++)
+    if (strcmp (id, kinds[i].id) == 0)
+      return TRUE;
+  return FALSE;
+}
+
 /* The ids of the sheets asked for, all of them by default, ended by NULL; NULL after a complaint.
  * (transfer full) */
 static char **
-parse_sheets (const char *text)
+parse_sheets (const char        *option,
+              const char        *text,
+              const PpSheetKind *kinds,
+              guint              n)
 {
-  guint n;
-  const PpSheetKind *kinds = pp_sheet_kinds (&n);
   g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
   g_auto (GStrv) asked = text != NULL ? g_strsplit (*text != '\0' ? text : " ", ",", -1) : NULL;
 
@@ -62,11 +76,11 @@ parse_sheets (const char *text)
     g_strv_builder_add (builder, kinds[i].id);
   for (guint i = 0; asked != NULL && asked[i] != NULL; i++)
     {
-      if (pp_sheet_kind_find (asked[i]) == NULL)
+      if (!is_among (asked[i], kinds, n))
         {
-          g_autofree char *known = list_sheets ();
+          g_autofree char *known = list_sheets (kinds, n);
           g_autofree char *sentence
-              = g_strdup_printf (_("--sheets: there is no sheet “%s”; there are %s."), asked[i],
+              = g_strdup_printf (_("%s: there is no sheet “%s”; there are %s."), option, asked[i],
                                  known);
 
           pp_command_fail (NULL, sentence);
@@ -109,7 +123,8 @@ parse_units (const char *text,
   return TRUE;
 }
 
-/* Saves all files in the folder, which is made where it is not there yet. */
+/* Saves all files in the folder, which is made where it is not there yet. `panel` (nullable) is the
+ * file that was read. */
 static int
 save_all (GPtrArray  *files,
           const char *folder,
@@ -122,7 +137,7 @@ save_all (GPtrArray  *files,
       const PpSheetFile *file = g_ptr_array_index (files, i);
       g_autofree char *path = g_build_filename (folder, file->name, NULL);
 
-      if (pp_command_is_same_file (path, panel))
+      if (panel != NULL && pp_command_is_same_file (path, panel))
         return pp_command_fail (path, _("this is the panel itself; name another folder."));
     }
   if (g_mkdir_with_parents (folder, 0777) != 0)
@@ -144,31 +159,60 @@ save_all (GPtrArray  *files,
   return PP_EXIT_DONE;
 }
 
+/* `file` is NULL for empty sheets. */
 static int
-write_sheets (const char    *file,
-              const Options *options,
-              PpSheetJob    *job,
-              char         **kinds,
-              PpSheetFormats formats)
+write_kinds (const char    *file,
+             const Options *options,
+             PpSheetJob    *job,
+             char         **kinds,
+             PpSheetFormats formats)
 {
-  g_auto (PpAnswers) answers = { NULL };
   g_autoptr (GError) error = NULL;
   g_autoptr (GPtrArray) files = NULL;
   g_autoptr (GDateTime) now = g_date_time_new_now_local ();
   g_autofree char *date = g_date_time_format_iso8601 (now);
 
+  /* A build that wants the same bytes each time fixes the date; then the sheets take that. */
+  job->date = g_getenv ("SOURCE_DATE_EPOCH") == NULL ? date : NULL;
+  files = pp_sheets_write (job, (const char * const *) kinds, formats, &error);
+  if (files == NULL)
+    return pp_command_fail (file, error->message);
+  return save_all (files, options->out, file);
+}
+
+static int
+write_sheets (const char    *file,
+              const Options *options,
+              PpSheetJob    *job,
+              PpSheetFormats formats)
+{
+  guint n;
+  const PpSheetKind *kinds = pp_sheet_kinds (&n);
+  g_auto (GStrv) asked = parse_sheets ("--sheets", options->sheets, kinds, n);
+  g_auto (PpAnswers) answers = { NULL };
+  g_autoptr (GError) error = NULL;
+
+  if (asked == NULL)
+    return PP_EXIT_UNUSABLE;
   if (!pp_answers_init (&answers, file, options->units != NULL ? &job->units : NULL, &error))
     return pp_command_fail (file, error->message);
   job->check = answers.check;
   job->plan = answers.plan;
   job->gallery = answers.gallery;
-  /* A build that wants the same bytes each time fixes the date; then the sheets take that. */
-  job->date = g_getenv ("SOURCE_DATE_EPOCH") == NULL ? date : NULL;
   job->units = answers.panel->units;
-  files = pp_sheets_write (job, (const char * const *) kinds, formats, &error);
-  if (files == NULL)
-    return pp_command_fail (file, error->message);
-  return save_all (files, options->out, file);
+  return write_kinds (file, options, job, asked, formats);
+}
+
+static int
+write_blanks (const Options *options,
+              PpSheetJob    *job,
+              PpSheetFormats formats)
+{
+  guint n;
+  const PpSheetKind *kinds = pp_sheet_blanks (&n);
+  g_auto (GStrv) asked = parse_sheets ("--blank", options->blank, kinds, n);
+
+  return asked != NULL ? write_kinds (NULL, options, job, asked, formats) : PP_EXIT_UNUSABLE;
 }
 
 int
@@ -180,7 +224,11 @@ pp_command_sheets (int    argc,
     { "output", 'o', 0, G_OPTION_ARG_FILENAME, &options.out, N_("The folder to write to"),
       N_("FOLDER") },
     { "sheets", 0, 0, G_OPTION_ARG_STRING, &options.sheets,
-      N_("Which sheets, all unless said: record, order"), N_("NAME,…") },
+      N_("Which sheets, all unless said: record, order, pattern, parking, hanging, cutting, "
+         "materials, label"), N_("NAME,…") },
+    { "blank", 0, 0, G_OPTION_ARG_STRING, &options.blank,
+      N_("Instead, without a file, empty sheets for making pieces: ring, ladder, frame"),
+      N_("NAME,…") },
     { "paper", 0, 0, G_OPTION_ARG_STRING, &options.paper,
       N_("a4, a3, letter, legal, tabloid, or width and height in mm as 300x420"), N_("SIZE") },
     { "format", 0, 0, G_OPTION_ARG_STRING, &options.format,
@@ -189,16 +237,22 @@ pp_command_sheets (int    argc,
       N_("UNIT") },
     { "mono", 0, 0, G_OPTION_ARG_NONE, &options.mono,
       N_("Outlines and hatches instead of colours"), NULL },
+    { "behind", 0, 0, G_OPTION_ARG_NONE, &options.behind,
+      N_("The pattern mirrored, for work from behind"), NULL },
     G_OPTION_ENTRY_NULL,
   };
-  g_autofree char *file = NULL;
-  g_auto (GStrv) kinds = NULL;
+  g_auto (GStrv) words = NULL;
   PpSheetFormats formats;
   PpSheetJob job = { 0 };
 
-  if (!pp_command_parse (argc, argv, entries, _("Writes the sheets for the bench."), &file))
+  if (!pp_command_parse_words (argc, argv, entries, _("Writes the sheets for the bench."), &words))
     return PP_EXIT_UNUSABLE;
   job.mono = options.mono;
+  job.behind = options.behind;
+  if (options.blank == NULL && g_strv_length (words) != 1)
+    return pp_command_fail (NULL, _("one panel file must be named; --help tells more."));
+  if (options.blank != NULL && (words[0] != NULL || options.sheets != NULL))
+    return pp_command_fail (NULL, _("--blank takes neither a panel file nor --sheets."));
   if (options.out == NULL)
     return pp_command_fail (NULL, _("-o must name the folder to write to."));
   if (!pp_paper_parse (options.paper != NULL ? options.paper : "a4", &job.paper))
@@ -208,8 +262,7 @@ pp_command_sheets (int    argc,
     return pp_command_fail (NULL, _("--format must be of pdf, svg and png."));
   if (options.units != NULL && !parse_units (options.units, &job.units))
     return pp_command_fail (NULL, _("--units must be mm or in."));
-  kinds = parse_sheets (options.sheets);
-  if (kinds == NULL)
-    return PP_EXIT_UNUSABLE;
-  return write_sheets (file, &options, &job, kinds, formats);
+  if (options.blank != NULL)
+    return write_blanks (&options, &job, formats);
+  return write_sheets (words[0], &options, &job, formats);
 }

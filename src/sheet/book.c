@@ -68,7 +68,7 @@ pp_book_draw (const PpSheetJob   *job,
   g_autoptr (GString) words = g_string_new (NULL);
   PpBook self = {
     .job = job,
-    .panel = job->check->panel,
+    .panel = job->check != NULL ? job->check->panel : NULL,
     .output = output,
     .output_data = output_data,
     .pango = pango,

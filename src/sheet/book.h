@@ -28,7 +28,7 @@ typedef struct
 struct _PpBook
 {
   const PpSheetJob   *job;
-  const PpPanel      *panel;
+  const PpPanel      *panel;     /* NULL for empty sheets */
   const PpSheetKind  *kind;
   const PpBookOutput *output;
   gpointer            output_data;

@@ -50,8 +50,11 @@ pp_plain_line_new (const char *text)
 char *
 pp_title_new (const PpPanel *panel)
 {
-  g_autofree char *title = pp_plain_line_new (panel->title);
+  g_autofree char *title = NULL;
 
+  if (panel == NULL)
+    return g_strdup (_("Sheets for making pieces"));
+  title = pp_plain_line_new (panel->title);
   return *title != '\0' ? g_steal_pointer (&title) : g_strdup (_("Panel without a title"));
 }
 
@@ -208,7 +211,7 @@ draw_footer (PpBook *book)
 {
   const PpTextStyle style = { .size = FOOT_SIZE, .ink = PP_INK_SOFT, .align = PP_ALIGN_RIGHT,
                               .max_lines = 1 };
-  g_autofree char *signature = signature_new (book->panel);
+  g_autofree char *signature = book->panel != NULL ? signature_new (book->panel) : g_strdup ("");
   double margin = get_margin (book);
   double right = book->paper.x1 - margin;
   double y = get_footer_top (book);

@@ -18,7 +18,8 @@ void   pp_furniture_draw (PpBook             *book);
 PpBox  pp_furniture_get_area (const PpBook       *book,
                               const char         *heading);
 
-/* The panel's title on one line, or words for a panel without one. (transfer full) */
+/* The panel's title on one line, or words for a panel without one, or for none (NULL).
+ * (transfer full) */
 char  *pp_title_new      (const PpPanel      *panel);
 /* The day on which the panel was begun, or "". (transfer full) */
 char  *pp_date_new       (const PpPanel      *panel);

@@ -16,5 +16,8 @@ void pp_hanging_sheet_draw (PpBook *book);
 void pp_cutting_sheet_draw (PpBook *book);
 void pp_materials_sheet_draw (PpBook *book);
 void pp_label_sheet_draw (PpBook *book);
+void pp_ring_sheet_draw (PpBook *book);
+void pp_ladder_sheet_draw (PpBook *book);
+void pp_frame_sheet_draw (PpBook *book);
 
 G_END_DECLS

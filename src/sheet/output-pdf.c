@@ -62,7 +62,7 @@ date_new (const PpSheetJob *job)
     time = g_date_time_new_from_unix_utc (g_ascii_strtoll (epoch, NULL, 10));
   if (time != NULL)
     return g_date_time_format (time, "%Y-%m-%dT%H:%M:%SZ");
-  if (*job->check->panel->created != '\0')
+  if (job->check != NULL && *job->check->panel->created != '\0')
     return g_strdup (job->check->panel->created);
   return g_strdup ("1970-01-01T00:00:00Z");
 }
@@ -71,8 +71,9 @@ static void
 set_metadata (cairo_surface_t  *surface,
               const PpSheetJob *job)
 {
-  g_autofree char *title = pp_title_new (job->check->panel);
-  g_autofree char *maker = pp_plain_line_new (job->check->panel->maker);
+  const PpPanel *panel = job->check != NULL ? job->check->panel : NULL;
+  g_autofree char *title = pp_title_new (panel);
+  g_autofree char *maker = panel != NULL ? pp_plain_line_new (panel->maker) : g_strdup ("");
   g_autofree char *date = date_new (job);
 
   cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_TITLE, title);

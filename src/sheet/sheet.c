@@ -21,6 +21,12 @@ static const PpSheetKind kinds_table[] = {
   { "label", N_("Label"), pp_label_sheet_draw },
 };
 
+static const PpSheetKind blanks_table[] = {
+  { "ring", N_("Ring sheet"), pp_ring_sheet_draw },
+  { "ladder", N_("Ladder sheet"), pp_ladder_sheet_draw },
+  { "frame", N_("Photo frame"), pp_frame_sheet_draw },
+};
+
 const PpSheetKind *
 pp_sheet_kinds (guint *n_kinds)
 {
@@ -31,6 +37,15 @@ pp_sheet_kinds (guint *n_kinds)
 }
 
 const PpSheetKind *
+pp_sheet_blanks (guint *n_kinds)
+{
+  g_return_val_if_fail (n_kinds != NULL, NULL);
+
+  *n_kinds = G_N_ELEMENTS (blanks_table);
+  return blanks_table;
+}
+
+const PpSheetKind *
 pp_sheet_kind_find (const char *id)
 {
   g_return_val_if_fail (id != NULL, NULL);
@@ -38,6 +53,9 @@ pp_sheet_kind_find (const char *id)
   for (guint i = 0; i < G_N_ELEMENTS (kinds_table); i++)
     if (g_str_equal (id, kinds_table[i].id))
       return &kinds_table[i];
+  for (guint i = 0; i < G_N_ELEMENTS (blanks_table); i++)
+    if (g_str_equal (id, blanks_table[i].id))
+      return &blanks_table[i];
   return NULL;
 }
 

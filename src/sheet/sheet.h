@@ -21,7 +21,7 @@ typedef struct _PpBook PpBook;
 /* What is printed, and how. All is borrowed and must outlive the call. */
 typedef struct
 {
-  const PpCheck *check;
+  const PpCheck *check;   /* nullable, with all that follows from it, for empty sheets alone */
   const PpPlan  *plan;    /* nullable: numbers then go by the stack, and there is no glue order */
   PpGallery     *gallery;
   PpUnits        units;   /* findings keep the unit of the panel that was checked */
@@ -43,7 +43,10 @@ typedef struct
 
 /* All kinds in the order in which they are printed; (transfer none). */
 const PpSheetKind *pp_sheet_kinds     (guint      *n_kinds);
-/* NULL if there is none of that id. */
+/* The empty sheets, on which pieces are measured and photographed; they need no panel.
+ * (transfer none) */
+const PpSheetKind *pp_sheet_blanks    (guint      *n_kinds);
+/* Of either; NULL if there is none of that id. */
 const PpSheetKind *pp_sheet_kind_find (const char *id);
 
 typedef enum

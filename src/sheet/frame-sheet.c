@@ -1,0 +1,102 @@
+/* frame-sheet.c: four discs at known distances, to photograph pieces within.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * As format.md has it: black discs of 12 mm, the top left one with a white hole of 4 mm. As large
+ * as the paper lets it in steps of 10 mm, which on A4 is 180 by 240 mm.
+ */
+#include "config.h"
+
+#include "panel/i18n.h"
+#include "panel/measure.h"
+#include "sheet/furniture.h"
+#include "sheet/kinds.h"
+#include "sheet/text.h"
+
+#include <math.h>
+
+#define DISC 12.0       /* mm across */
+#define HOLE 4.0
+#define STEP 10.0
+#define LEAST_MARGIN 8.0 /* mm of paper left and right of the discs */
+#define WORDS_SIZE 9.5
+#define WORDS_LINES 4
+
+static void
+draw_disc (PpBook  *book,
+           PpPoint  at,
+           gboolean has_hole)
+{
+  cairo_new_sub_path (book->cr);
+  cairo_arc (book->cr, at.x, at.y, DISC / 2, 0, 2 * G_PI);
+  if (has_hole)
+    {
+      cairo_new_sub_path (book->cr);
+      cairo_arc (book->cr, at.x, at.y, HOLE / 2, 0, 2 * G_PI);
+    }
+  cairo_set_source_rgb (book->cr, 0, 0, 0);
+  cairo_fill (book->cr);
+}
+
+/* Between two discs, where no piece should lie. */
+static void
+draw_words (PpBook     *book,
+            const char *words,
+            PpBox       frame,
+            double      y)
+{
+  const PpTextStyle style = { .size = WORDS_SIZE, .align = PP_ALIGN_MIDDLE,
+                              .max_lines = WORDS_LINES };
+  double x = frame.x0 + DISC, width = pp_box_width (frame) - 2 * DISC;
+  double height;
+
+  pp_book_say (book, words);
+  pp_text_measure (book, &style, words, width, NULL, &height);
+  pp_text_draw (book, &style, words, (PpPoint) { x, y - height / 2 }, width);
+}
+
+static char *
+measure_new (PpBook *book,
+             PpBox   frame)
+{
+  g_autofree char *across = pp_length_format (pp_box_width (frame), PP_UNITS_MM);
+  g_autofree char *down = pp_length_format (pp_box_height (frame), PP_UNITS_MM);
+
+  if (book->job->units == PP_UNITS_INCH)
+    {
+      g_autofree char *inches = pp_size_format (pp_box_width (frame), pp_box_height (frame),
+                                                PP_UNITS_INCH);
+
+      return g_strdup_printf (_("Frame %s by %s (%s), from middle to middle. Print at 100 %%, not "
+                                "fitted to the page; measure both ways before you trust it."),
+                              across, down, inches);
+    }
+  return g_strdup_printf (_("Frame %s by %s, from middle to middle. Print at 100 %%, not fitted to "
+                            "the page; measure both ways before you trust it."), across, down);
+}
+
+void
+pp_frame_sheet_draw (PpBook *book)
+{
+  double width, height;
+  PpPoint middle;
+  PpBox frame;
+  g_autofree char *measure = NULL;
+
+  /* A heading would cost 10 mm of frame. */
+  pp_book_begin_page (book, NULL);
+  width = floor ((pp_box_width (book->paper) - DISC - 2 * LEAST_MARGIN) / STEP) * STEP;
+  height = floor ((pp_box_height (book->area) - DISC) / STEP) * STEP;
+  middle = (PpPoint) { pp_box_middle (book->paper).x, pp_box_middle (book->area).y };
+  frame = (PpBox) { middle.x - width / 2, middle.y - height / 2, middle.x + width / 2,
+                    middle.y + height / 2 };
+  draw_disc (book, (PpPoint) { frame.x0, frame.y0 }, TRUE);
+  draw_disc (book, (PpPoint) { frame.x1, frame.y0 }, FALSE);
+  draw_disc (book, (PpPoint) { frame.x0, frame.y1 }, FALSE);
+  draw_disc (book, (PpPoint) { frame.x1, frame.y1 }, FALSE);
+  draw_words (book, _("Lay the pieces apart from each other inside the four discs, front up. Light "
+                      "from all sides, the camera straight above and far, all four discs in the "
+                      "picture."), frame, frame.y0);
+  measure = measure_new (book, frame);
+  draw_words (book, measure, frame, frame.y1);
+}
