@@ -93,6 +93,18 @@ say_add (const PpScene *after,
                           *piece->name != '\0' ? piece->name : piece->id, place);
 }
 
+static guint
+count_members (const PpPanel *panel,
+               const char    *group)
+{
+  guint n = 0;
+
+  for (guint i = 0; i < panel->placements->len; i++)
+    n += g_strcmp0 (pp_panel_placement (panel, i)->group, group) == 0;
+  return n;
+}
+
+/* The name of a group that was made for it alone says nothing yet. */
 static char *
 say_group (const char    *name,
            const PpScene *after,
@@ -102,6 +114,8 @@ say_group (const char    *name,
 
   if (now->group == NULL)
     return g_strdup_printf (_("%s out of its group"), name);
+  if (count_members (after->panel, now->group) == 1)
+    return g_strdup_printf (_("%s into a group of its own"), name);
   return g_strdup_printf (_("%s into the group %s"), name, now->group);
 }
 

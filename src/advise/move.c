@@ -29,6 +29,32 @@ set_length (const PpPanel *panel,
   return wire != NULL ? pp_edit_set_wire (panel, wire, NULL) : NULL;
 }
 
+static gboolean
+is_group (const PpPanel *panel,
+          const char    *name)
+{
+  for (guint i = 0; i < panel->placements->len; i++)
+    if (g_strcmp0 (pp_panel_placement (panel, i)->group, name) == 0)
+      return TRUE;
+  return FALSE;
+}
+
+/* "Oxeye", or "Oxeye 2": it is read by the maker. (transfer full) */
+static char *
+name_group (const PpPanel *panel,
+            const PpPiece *piece)
+{
+  const char *name = *piece->name != '\0' ? piece->name : piece->id;
+  char *own = g_strdup (name);
+
+  for (guint n = 2; is_group (panel, own); n++)
+    {
+      g_free (own);
+      own = g_strdup_printf ("%s %u", name, n);
+    }
+  return own;
+}
+
 static PpPanel *
 set_group (const PpPanel *panel,
            const char    *id,
@@ -38,7 +64,11 @@ set_group (const PpPanel *panel,
   g_autofree char *own = NULL;
 
   if (g_strcmp0 (group, "") == 0)
-    group = own = pp_edit_new_group_name (panel);
+    {
+      const PpPlacement *placement = pp_panel_find_placement (panel, id, NULL);
+
+      group = own = name_group (panel, pp_panel_get_piece_of (panel, placement));
+    }
   return pp_edit_group (panel, ids, group, NULL);
 }
 
