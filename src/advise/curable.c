@@ -1,21 +1,48 @@
-/* curable.c: which findings moving things about could put right.
+/* curable.c: which findings moving things about could put right, and by what.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "advise/curable.h"
 
+#include "advise/propose-private.h"
+
+static const struct
+{
+  const char *code;
+  PpMend      mend;
+} mends[] = {
+  { "wire-shows", PP_MEND_WIRE },    { "hidden-barely", PP_MEND_WIRE },
+  { "shows-aslant", PP_MEND_WIRE },  { "knot-shows", PP_MEND_DISC },
+  { "knot-barely", PP_MEND_DISC },   { "hole-shows", PP_MEND_DISC },
+  { "tips", PP_MEND_PIECE },         { "floats", PP_MEND_PIECE },
+  { "unsteady", PP_MEND_PIECE },     { "slope", PP_MEND_PIECE },
+  { "overhang", PP_MEND_PIECE },     { "no-joint", PP_MEND_PIECE },
+  { "strain", PP_MEND_PIECE },       { "joint-small", PP_MEND_PIECE },
+  { "squeeze", PP_MEND_PIECE },      { "flat-on-shaped", PP_MEND_PIECE },
+  { "stem-astray", PP_MEND_PIECE },  { "stem-short", PP_MEND_PIECE },
+  { "hole-edge", PP_MEND_HOLE },     { "hole-border", PP_MEND_HOLE },
+  { "hole-pocket", PP_MEND_HOLE },   { "hole-corner", PP_MEND_HOLE },
+  { "hole-hole", PP_MEND_HOLE },     { "turns-over", PP_MEND_HANG },
+  { "wire-short", PP_MEND_HANG },    { "wire-taut", PP_MEND_HANG },
+  { "not-level", PP_MEND_HANG },     { "slips", PP_MEND_HANG },
+  { "wire-load", PP_MEND_HANG },     { "leans", PP_MEND_HANG },
+  { "even-group", PP_MEND_GROUP },   { "stock", PP_MEND_STOCK },
+  { "stems-wide", PP_MEND_STEMS },
+};
+
+PpMend
+pp_mend_of (const char *code)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (mends); i++)
+    if (g_str_equal (mends[i].code, code))
+      return mends[i].mend;
+  return PP_MEND_NOTHING;
+}
+
 gboolean
 pp_advise_can_cure (const char *code)
 {
-  static const char * const codes[] = {
-    "hole-edge", "hole-border", "hole-pocket", "hole-corner", "hole-hole",
-    "tips", "floats", "unsteady", "slope", "overhang", "no-joint", "strain", "joint-small",
-    "squeeze", "flat-on-shaped", "stock", "stem-astray", "stems-wide", "stem-short",
-    "wire-shows", "hidden-barely", "hole-shows", "knot-shows", "knot-barely", "shows-aslant",
-    "turns-over", "wire-short", "wire-taut", "not-level", "slips", "wire-load", "leans",
-    "even-group", NULL,
-  };
-
   g_return_val_if_fail (code != NULL, FALSE);
-  return g_strv_contains (codes, code);
+
+  return pp_mend_of (code) != PP_MEND_NOTHING;
 }

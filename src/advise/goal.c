@@ -217,6 +217,18 @@ fill_keys_of_one (const PpGoal  *self,
     keys[1]++;
 }
 
+/* Placements that only one of the panels has. */
+static guint
+count_odd (const PpPanel *given,
+           const PpPanel *panel)
+{
+  guint kept = 0;
+
+  for (guint i = 0; i < panel->placements->len; i++)
+    kept += pp_panel_find_placement (given, pp_panel_placement (panel, i)->id, NULL) != NULL;
+  return given->placements->len + panel->placements->len - 2 * kept;
+}
+
 PpRating
 pp_goal_rate (const PpGoal  *self,
               const PpCheck *check)
@@ -234,7 +246,8 @@ pp_goal_rate (const PpGoal  *self,
       rating.keys[3] = rating.figures.cautions;
     }
   rating.keys[PP_N_KEYS - 1] = rating.cost;
-  rating.energy = weigh (self, check) + PP_WEIGHT_COST * rating.cost;
+  rating.energy = weigh (self, check) + PP_WEIGHT_COST * rating.cost
+                  + PP_WEIGHT_ODD * count_odd (self->given, check->panel);
   return rating;
 }
 

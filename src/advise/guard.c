@@ -124,3 +124,15 @@ pp_guard_allows (const PpGuard *self,
     }
   return below == n_glued;
 }
+
+gboolean
+pp_guard_adds_over_edge (const PpGuard *self,
+                         const PpCheck *check)
+{
+  for (guint i = 0; i < check->n; i++)
+    if (check->composition->overhang[i] > 0
+        && pp_panel_find_placement (self->panel, pp_panel_placement (check->panel, i)->id, NULL)
+             == NULL)
+      return TRUE;
+  return FALSE;
+}

@@ -33,6 +33,9 @@ gboolean pp_guard_holds_hole (const PpGuard *self,
  * given panel. */
 gboolean pp_guard_allows     (const PpGuard *self,
                               const PpPanel *panel);
+/* Whether a placement that the given panel has not lies beyond the edge of the glass. */
+gboolean pp_guard_adds_over_edge (const PpGuard *self,
+                                  const PpCheck *check);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpGuard, pp_guard_free)
 

@@ -8,6 +8,7 @@
 
 #define TRIES 8 /* of which the screen keeps one */
 #define RUIN_SHARE 0.35
+#define MOST_SEEN 20.0 /* that undoing may lay open, by the screen's estimate, to be tried at all */
 
 /* Back toward where it was given; TRUE if it was moved. */
 static gboolean
@@ -211,6 +212,24 @@ pp_propose_nudge (const PpProposer *self,
   return moves;
 }
 
+/* What came from the tray goes first: it costs most. */
+static void
+take_back (const PpProposer *self,
+           PpDice           *dice,
+           PpMoves          *moves)
+{
+  for (guint i = 0; i < self->changed->len; i++)
+    {
+      guint index = g_array_index (self->changed, guint, i);
+
+      if (pp_propose_given (self, index) == NULL && pp_dice_chance (dice, 0.5))
+        {
+          pp_moves_add (moves, (PpMove) { .kind = PP_MOVE_REMOVE, .index = index });
+          return;
+        }
+    }
+}
+
 PpMoves
 pp_propose_ruin (const PpProposer *self,
                  PpDice           *dice)
@@ -220,7 +239,105 @@ pp_propose_ruin (const PpProposer *self,
   for (guint i = 0; i < self->changed->len && moves.n + 1 < PP_MAX_MOVES; i++)
     if (pp_dice_chance (dice, RUIN_SHARE))
       put_back (self, g_array_index (self->changed, guint, i), 1, 1, &moves);
+  take_back (self, dice, &moves);
   if (moves.n == 0)
     return pp_propose_nudge (self, dice);
   return moves;
+}
+
+/* Ways to undo a pose: how much of its x, its y and its turn. */
+static const double ways[][3] = {
+  { 1, 1, 1 }, { 0, 0, 1 }, { 1, 0, 0 }, { 0, 1, 0 }, { 1, 1, 0 }, { 0.5, 0.5, 0.5 },
+  { 0.5, 0.5, 0 }, { 0.2, 0.2, 0.2 }, { 0.2, 0.2, 0 },
+};
+
+static void
+list (const PpProposer *self,
+      PpMove            move,
+      GArray           *undos)
+{
+  PpMoves moves = { .n = 1, .moves = { move } };
+
+  if (pp_screen_estimate (self->screen, &moves) <= self->seen + MOST_SEEN)
+    g_array_append_val (undos, moves);
+}
+
+static void
+list_pose (const PpProposer *self,
+           guint             index,
+           const double     *way,
+           GArray           *undos)
+{
+  const PpPlacement *now = pp_proposer_placement (self, index);
+  const PpPlacement *given = pp_propose_given (self, index);
+  PpMove move = { .kind = PP_MOVE_POSE, .index = index };
+
+  if (given == NULL)
+    return;
+  move.pose = pp_propose_pose (self, index, (PpPoint) { way[0] * (given->x - now->x),
+                                                        way[1] * (given->y - now->y) },
+                               way[2] * pp_turn_between (now->rotation, given->rotation)).pose;
+  if (move.pose.x != now->x || move.pose.y != now->y
+      || pp_turn_between (now->rotation, move.pose.rotation) != 0)
+    list (self, move, undos);
+}
+
+/* Whole changes of one placement that is no pose. */
+static void
+list_others (const PpProposer *self,
+             guint             index,
+             GArray           *undos)
+{
+  const PpPlacement *given = pp_propose_given (self, index);
+  PpMoves stack = { 0 };
+
+  if (given == NULL)
+    list (self, (PpMove) { .kind = PP_MOVE_REMOVE, .index = index }, undos);
+  else if (g_strcmp0 (given->group, pp_proposer_placement (self, index)->group) != 0)
+    list (self, (PpMove) { .kind = PP_MOVE_GROUP, .index = index, .group = given->group }, undos);
+  if (given != NULL && undo_stack (self, index, &stack))
+    list (self, stack.moves[0], undos);
+}
+
+static void
+list_hole (const PpProposer *self,
+           guint             index,
+           const double     *way,
+           GArray           *undos)
+{
+  const PpHole *now = pp_panel_hole (self->check->panel, index);
+  const PpHole *then = pp_panel_hole (self->given, index);
+  double x = way[0] * (then->x - now->x), y = way[1] * (then->y - now->y);
+
+  if (x != 0 || y != 0)
+    list (self, (PpMove) { .kind = PP_MOVE_HOLE, .index = index,
+                           .pose = { .x = now->x + x, .y = now->y + y } }, undos);
+}
+
+static void
+list_wire (const PpProposer *self,
+           GArray           *undos)
+{
+  const PpPanel *panel = self->check->panel;
+
+  if (panel->wire != NULL && panel->wire != self->given->wire)
+    list (self, (PpMove) { .kind = PP_MOVE_WIRE, .length = self->given->wire->length }, undos);
+}
+
+GArray *
+pp_propose_undos (const PpProposer *self)
+{
+  GArray *undos = g_array_new (FALSE, FALSE, sizeof (PpMoves));
+
+  for (guint i = 0; i < self->movable->len; i++)
+    list_others (self, g_array_index (self->movable, guint, i), undos);
+  list_wire (self, undos);
+  for (guint k = 0; k < G_N_ELEMENTS (ways); k++)
+    {
+      for (guint i = 0; i < self->changed->len; i++)
+        list_pose (self, g_array_index (self->changed, guint, i), ways[k], undos);
+      for (guint i = 0; i < self->given->holes->len && ways[k][0] + ways[k][1] > 0; i++)
+        list_hole (self, i, ways[k], undos);
+    }
+  return undos;
 }

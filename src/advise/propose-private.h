@@ -8,6 +8,23 @@
 
 G_BEGIN_DECLS
 
+/* What can be done about a finding. */
+typedef enum
+{
+  PP_MEND_NOTHING,
+  PP_MEND_WIRE,  /* a piece over it; now and then another length or other holes */
+  PP_MEND_DISC,  /* a piece over a knot or hole, or that under one */
+  PP_MEND_PIECE,
+  PP_MEND_HOLE,
+  PP_MEND_HANG,
+  PP_MEND_GROUP,
+  PP_MEND_STOCK, /* one taken off */
+  PP_MEND_STEMS, /* one taken out of the pocket */
+} PpMend;
+
+/* By the code of a finding (curable.c). */
+PpMend   pp_mend_of          (const char       *code);
+
 static inline const PpPlacement *
 pp_proposer_placement (const PpProposer *self,
                        guint             index)
@@ -44,8 +61,6 @@ PpMoves  pp_propose_cover    (const PpProposer *self,
 PpMoves  pp_propose_mend     (const PpProposer *self,
                               const PpFinding  *finding,
                               PpDice           *dice);
-/* Whether moves of any kind can do something about it. */
-gboolean pp_propose_can_mend (const PpFinding  *finding);
 /* A change undone, wholly or in part (propose-back.c). */
 PpMoves  pp_propose_back     (const PpProposer *self,
                               PpDice           *dice);

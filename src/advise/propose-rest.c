@@ -5,59 +5,13 @@
 #include "advise/propose-private.h"
 
 #include "advise/change.h"
-
 #include "advise/weight.h"
 
+#define SLIPS 20           /* of which the screen keeps the nearest that is hidden */
 #define TRIES 5            /* of which the screen keeps one that opens nothing to view */
 #define MOST_STEP 40.0     /* mm, of a piece */
 #define MOST_HOLE_STEP 30.0
 #define MOST_LOOSE 0.35    /* of the holes' distance, that the wire is made longer by */
-
-/* What moves can do something about, and how. */
-typedef enum
-{
-  MEND_NOTHING,
-  MEND_SIGHT,  /* hole or wire, where no piece is moved over it */
-  MEND_PIECE,
-  MEND_HOLE,
-  MEND_HANG,
-  MEND_GROUP,
-  MEND_STOCK,
-  MEND_STEMS,
-} Mend;
-
-static const struct
-{
-  const char *code;
-  Mend        mend;
-} mends[] = {
-  { "wire-shows", MEND_SIGHT },   { "hidden-barely", MEND_SIGHT }, { "shows-aslant", MEND_SIGHT },
-  { "knot-shows", MEND_SIGHT },   { "knot-barely", MEND_SIGHT },   { "hole-shows", MEND_SIGHT },
-  { "tips", MEND_PIECE },         { "floats", MEND_PIECE },        { "unsteady", MEND_PIECE },
-  { "slope", MEND_PIECE },        { "overhang", MEND_PIECE },      { "no-joint", MEND_PIECE },
-  { "strain", MEND_PIECE },       { "joint-small", MEND_PIECE },   { "squeeze", MEND_PIECE },
-  { "flat-on-shaped", MEND_PIECE }, { "stem-astray", MEND_PIECE }, { "stem-short", MEND_PIECE },
-  { "hole-edge", MEND_HOLE },     { "hole-border", MEND_HOLE },    { "hole-pocket", MEND_HOLE },
-  { "hole-corner", MEND_HOLE },   { "hole-hole", MEND_HOLE },      { "turns-over", MEND_HANG },
-  { "wire-short", MEND_HANG },    { "wire-taut", MEND_HANG },      { "not-level", MEND_HANG },
-  { "slips", MEND_HANG },         { "wire-load", MEND_HANG },      { "leans", MEND_HANG },
-  { "even-group", MEND_GROUP },   { "stock", MEND_STOCK },         { "stems-wide", MEND_STEMS },
-};
-
-static Mend
-find_mend (const char *code)
-{
-  for (guint i = 0; i < G_N_ELEMENTS (mends); i++)
-    if (g_str_equal (mends[i].code, code))
-      return mends[i].mend;
-  return MEND_NOTHING;
-}
-
-gboolean
-pp_propose_can_mend (const PpFinding *finding)
-{
-  return find_mend (finding->code) != MEND_NOTHING;
-}
 
 /* Short steps as often as long ones. */
 static PpPoint
@@ -256,17 +210,17 @@ mend_hang (const PpProposer *self,
   return moves;
 }
 
-/* The names of groups that there are, "" for a new one and NULL for none. */
+/* NULL for none and "" for one of its own, either of which mixes no two groups, or one there is. */
 static const char *
 pick_group (const PpProposer *self,
             PpDice           *dice)
 {
   const PpComposition *composition = self->check->composition;
-  guint which = pp_dice_pick (dice, composition->n_groups + 3);
+  double roll = pp_dice_share (dice);
 
-  if (which >= composition->n_groups)
-    return which == composition->n_groups ? NULL : "";
-  return composition->groups[which].name;
+  if (roll < 0.7 || composition->n_groups == 0)
+    return roll < 0.35 ? NULL : "";
+  return composition->groups[pp_dice_pick (dice, composition->n_groups)].name;
 }
 
 static PpMoves
@@ -312,18 +266,49 @@ take_one_off (const PpProposer *self,
   return moves;
 }
 
+/* How many of a hole's middle and four points of its rim would be hidden by what lies about. */
+static guint
+count_hidden (const PpProposer *self,
+              const PpHole     *hole,
+              PpPoint           by)
+{
+  double r = hole->diameter / 2;
+  const PpPoint spots[] = { { 0, 0 }, { r, 0 }, { -r, 0 }, { 0, r }, { 0, -r } };
+  guint n = 0;
+
+  for (guint k = 0; k < G_N_ELEMENTS (spots); k++)
+    {
+      PpPoint at = { hole->x + by.x + spots[k].x, hole->y + by.y + spots[k].y };
+      gint32 bare, dark = pp_screen_darkness (self->screen, at, &bare);
+
+      n += dark + bare >= PP_DARK;
+    }
+  return n;
+}
+
+/* The hole to the nearest of a few places where it is hidden, or most of it. */
 static PpMoves
-mend_sight (const PpProposer *self,
-            const PpFinding  *finding,
+slip_under (const PpProposer *self,
+            guint             index,
             PpDice           *dice)
 {
-  guint hole;
+  const PpHole *hole = pp_panel_hole (self->check->panel, index);
+  PpPoint best = { 0, 0 };
+  guint most = 0;
   PpMoves moves = { 0 };
 
-  if (pp_panel_find_hole (self->check->panel, finding->about[0], &hole) != NULL)
-    move_hole (self, hole, pick_step (dice, MOST_HOLE_STEP), &moves);
-  else
-    moves = mend_hang (self, dice);
+  for (guint k = 0; k < SLIPS && may_move_hole (self, index); k++)
+    {
+      PpPoint by = pick_step (dice, MOST_HOLE_STEP);
+      guint n = count_hidden (self, hole, by);
+
+      if (k == 0 || n > most || (n == most && hypot (by.x, by.y) < hypot (best.x, best.y)))
+        {
+          most = n;
+          best = by;
+        }
+    }
+  move_hole (self, index, best, &moves);
   return moves;
 }
 
@@ -335,28 +320,32 @@ pp_propose_mend (const PpProposer *self,
   const PpPanel *panel = self->check->panel;
   guint index;
 
-  switch (find_mend (finding->code))
+  switch (pp_mend_of (finding->code))
     {
-    case MEND_SIGHT:
-      return mend_sight (self, finding, dice);
-    case MEND_PIECE:
+    case PP_MEND_WIRE:
+      return mend_hang (self, dice);
+    case PP_MEND_DISC:
+      if (pp_panel_find_hole (panel, finding->about[0], &index) != NULL)
+        return slip_under (self, index, dice);
+      break;
+    case PP_MEND_PIECE:
       for (guint i = 0; finding->about[i] != NULL; i++)
         if (pp_panel_find_placement (panel, finding->about[i], &index) != NULL)
           return mend_piece (self, finding, index, dice);
       break;
-    case MEND_HOLE:
+    case PP_MEND_HOLE:
       if (pp_panel_find_hole (panel, finding->about[0], &index) != NULL)
         return mend_hole (self, finding, index, dice);
       break;
-    case MEND_HANG:
+    case PP_MEND_HANG:
       return mend_hang (self, dice);
-    case MEND_GROUP:
+    case PP_MEND_GROUP:
       return mend_group (self, finding, dice);
-    case MEND_STOCK:
+    case PP_MEND_STOCK:
       return take_one_off (self, finding->about[0], NULL, dice);
-    case MEND_STEMS:
+    case PP_MEND_STEMS:
       return take_one_off (self, NULL, finding->about[0], dice);
-    case MEND_NOTHING:
+    case PP_MEND_NOTHING:
       break;
     }
   return (PpMoves) { 0 };

@@ -5,6 +5,7 @@
 #include "advise/propose-private.h"
 
 #include "advise/change.h"
+#include "advise/curable.h"
 #include "advise/weight.h"
 
 #include <string.h>
@@ -120,7 +121,7 @@ pp_proposer_new (const PpGoal  *goal,
     {
       PpFinding *finding = g_ptr_array_index (check->findings, i);
 
-      if (pp_goal_minds (goal, finding) && pp_propose_can_mend (finding))
+      if (pp_goal_minds (goal, finding) && pp_advise_can_cure (finding->code))
         g_ptr_array_add (self->troubles, finding);
     }
   list_placements (self);
@@ -167,8 +168,8 @@ cure (const PpProposer *self,
     kinds = 1 << PP_PROBE_DISC;
   else if (g_str_equal (code, "knot-barely"))
     kinds = 1 << PP_PROBE_DISC_BARELY;
-  /* Now and then the hole or the wire is moved and not a piece. */
-  if (kinds == 0 || pp_dice_chance (dice, 0.06))
+  /* Now and then the hole or the wire is moved and not a piece; a hole that bears nothing as often. */
+  if (kinds == 0 || pp_dice_chance (dice, g_str_equal (code, "hole-shows") ? 0.5 : 0.06))
     return pp_propose_mend (self, finding, dice);
   return pp_propose_cover (self, kinds,
                            strcmp (finding->about[0], "wire") == 0

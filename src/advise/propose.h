@@ -41,6 +41,10 @@ PpMoves     pp_propose       (const PpProposer *self,
 PpMoves     pp_propose_ruin  (const PpProposer *self,
                               PpDice           *dice);
 
+/* PpMoves: every change to the present panel undone by itself, wholly, then in part. (transfer
+ * full) */
+GArray     *pp_propose_undos (const PpProposer *self);
+
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpProposer, pp_proposer_free)
 
 G_END_DECLS

@@ -8,9 +8,10 @@
  * search that is stopped after a batch has found what one of so many steps finds.
  *
  * The present panel goes to the least energy of a batch as long as that falls. When it has stood
- * still for a while the search begins anew from the best panel with some of its changes undone:
- * what was needed comes back, often in a cheaper way, and what was not stays undone. The best is
- * judged by the order of the page alone, so it is never worse than the given one.
+ * still for a while, each change of the best panel is undone by itself, wholly or in part, and what
+ * proves needless stays undone. Then the search begins anew from the best panel with some of its
+ * changes undone: what was needed comes back, often in a cheaper way. The best is judged by the
+ * order of the page alone, so it is never worse than the given one.
  *
  * Each worker has a check of the present panel of its own, as shapes are for one thread at a time;
  * it makes it from its last one when the present panel has changed.
@@ -43,9 +44,11 @@ typedef struct
   PpCheck              *present; /* one of the bases, or what was one */
   PpRating              rating;  /* of the present panel */
   PpProposer           *proposer;
+  const PpMoves        *listed; /* to be tried; NULL: what the proposer comes up with */
   Try                   tries[BATCH];
   PpPanel              *best;
   PpRating              best_rating;
+  gboolean              is_pared; /* nothing of the best can be undone by itself */
   guint64               steps;
   guint64               last_better;
   gint64                start;
@@ -79,6 +82,8 @@ try_moves (Search        *self,
   if (panel == NULL || !pp_guard_allows (self->guard, panel))
     return;
   result->check = pp_check_new (panel, base_of (self, worker), self->cancellable, NULL, NULL, NULL);
+  if (result->check != NULL && pp_guard_adds_over_edge (self->guard, result->check))
+    g_clear_pointer (&result->check, pp_check_unref);
   if (result->check != NULL)
     result->rating = pp_goal_rate (self->goal, result->check);
 }
@@ -94,7 +99,7 @@ try_one (guint    worker,
 
   if (g_cancellable_is_cancelled (self->cancellable))
     return;
-  moves = pp_propose (self->proposer, &dice);
+  moves = self->listed != NULL ? self->listed[number] : pp_propose (self->proposer, &dice);
   try_moves (self, &moves, worker, &self->tries[number]);
 }
 
@@ -127,6 +132,7 @@ note_best (Search    *self,
   pp_panel_unref (self->best);
   self->best = pp_panel_ref (result->check->panel);
   self->best_rating = result->rating;
+  self->is_pared = FALSE;
   self->last_better = self->steps;
 }
 
@@ -183,6 +189,16 @@ steps_left (const Search *self)
   return (guint) MIN (BATCH, self->limits->steps - self->steps);
 }
 
+static void
+go_to_panel (Search        *self,
+             const PpPanel *panel)
+{
+  Try result = { .check = pp_check_new (panel, base_of (self, 0), NULL, NULL, NULL, NULL) };
+
+  result.rating = pp_goal_rate (self->goal, result.check);
+  go_to (self, &result);
+}
+
 /* From the best panel, or the given one, with changes undone by the dice of its own step. */
 static gboolean
 begin_anew (Search *self)
@@ -191,10 +207,7 @@ begin_anew (Search *self)
   PpMoves moves;
   Try result = { 0 };
 
-  result.check = pp_check_new (pp_dice_chance (&dice, AFRESH) ? self->goal->given : self->best,
-                               base_of (self, 0), NULL, NULL, NULL, NULL);
-  result.rating = pp_goal_rate (self->goal, result.check);
-  go_to (self, &result);
+  go_to_panel (self, pp_dice_chance (&dice, AFRESH) ? self->goal->given : self->best);
   moves = pp_propose_ruin (self->proposer, &dice);
   try_moves (self, &moves, 0, &result);
   if (g_cancellable_is_cancelled (self->cancellable))
@@ -245,6 +258,54 @@ goes_on (const Search *self,
          && !g_cancellable_is_cancelled (self->cancellable);
 }
 
+/* To the one of the last batch that is the best; FALSE if none is. */
+static gboolean
+go_to_best (Search *self)
+{
+  for (guint i = 0; i < BATCH; i++)
+    if (self->tries[i].check != NULL && self->tries[i].check->panel == self->best)
+      {
+        go_to (self, &self->tries[i]);
+        return TRUE;
+      }
+  return FALSE;
+}
+
+/* Undoes what proves needless, until each change was tried in vain; FALSE if it was cancelled. */
+static gboolean
+pare (Search *self,
+      guint64 patience)
+{
+  g_autoptr (GArray) undos = NULL;
+  guint at = 0, vain = 0, least;
+
+  go_to_panel (self, self->best);
+  undos = pp_propose_undos (self->proposer);
+  while (vain < undos->len && goes_on (self, patience))
+    {
+      guint n = MIN (steps_left (self), undos->len - at);
+      gboolean done;
+
+      self->listed = &g_array_index (undos, PpMoves, at);
+      done = run_batch (self, n, &least);
+      self->listed = NULL;
+      if (!done)
+        return FALSE;
+      vain += n;
+      at += n;
+      if (go_to_best (self))
+        {
+          g_array_unref (undos);
+          undos = pp_propose_undos (self->proposer);
+          vain = 0;
+        }
+      if (at >= undos->len)
+        at = 0;
+    }
+  self->is_pared = TRUE;
+  return TRUE;
+}
+
 static void
 search (Search       *self,
         guint64       patience,
@@ -257,9 +318,11 @@ search (Search       *self,
     {
       if (still >= STILL)
         {
-          if (!begin_anew (self))
+          gboolean was_pared = self->is_pared;
+
+          if (!(was_pared ? begin_anew (self) : pare (self, patience)))
             return;
-          still = 0;
+          still = was_pared ? 0 : STILL;
           continue;
         }
       if (!run_batch (self, steps_left (self), &least))
