@@ -48,13 +48,14 @@ static void
 label_exposed (PpCanvas        *self,
                cairo_t         *cr,
                const PpPalette *palette,
-               const PpExposed *exposed)
+               const PpExposed *exposed,
+               GArray          *taken)
 {
   PpPoint a = pp_canvas_to_px (self, exposed->from.x, exposed->from.y);
   PpPoint b = pp_canvas_to_px (self, exposed->to.x, exposed->to.y);
+  PpPoint below = { (a.x + b.x) / 2, fmax (a.y, b.y) + HATCH_HALF + 14 };
 
-  pp_canvas_draw_length (self, cr, palette, exposed->length,
-                         (PpPoint) { (a.x + b.x) / 2, fmax (a.y, b.y) + HATCH_HALF + 14 });
+  pp_canvas_draw_length_clear (self, cr, palette, exposed->length, below, taken);
 }
 
 /* Not the hair's breadth that no finding speaks of. */
@@ -72,6 +73,7 @@ draw_wire_that_shows (PpCanvas        *self,
                       cairo_t         *cr,
                       const PpPalette *palette)
 {
+  g_autoptr (GArray) taken = g_array_new (FALSE, FALSE, sizeof (PpBox));
   const PpCheck *check = pp_document_get_check (self->document);
   const PpPath *path;
 
@@ -84,7 +86,7 @@ draw_wire_that_shows (PpCanvas        *self,
       draw_exposed (self, cr, palette, &path->exposed[i]);
   for (guint i = 0; i < path->n_exposed; i++)
     if (is_worth_showing (check->panel, &path->exposed[i]))
-      label_exposed (self, cr, palette, &path->exposed[i]);
+      label_exposed (self, cr, palette, &path->exposed[i], taken);
 }
 
 static void

@@ -69,6 +69,21 @@ pp_canvas_show_finding (PpCanvas *self,
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
+void
+pp_canvas_light_finding (PpCanvas *self,
+                         int       index)
+{
+  g_return_if_fail (PP_IS_CANVAS (self));
+
+  if (self->document == NULL || self->lit == index
+      || index >= (int) pp_document_get_findings (self->document)->len)
+    return;
+  g_clear_handle_id (&self->lit_timer, g_source_remove);
+  self->lit = index;
+  self->marks_stale = TRUE;
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
 static PpBox
 get_chosen_mm (PpCanvas *self)
 {

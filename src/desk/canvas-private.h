@@ -126,6 +126,9 @@ void      pp_canvas_draw_slip       (PpCanvas *self, cairo_t *cr, const PpPalett
                                      const char *text, PpPoint px);
 void      pp_canvas_draw_length     (PpCanvas *self, cairo_t *cr, const PpPalette *palette,
                                      double mm, PpPoint px);
+/* The same, farther down where it would lie on one of `taken` (PpBox), to which it is added. */
+void      pp_canvas_draw_length_clear (PpCanvas *self, cairo_t *cr, const PpPalette *palette,
+                                       double mm, PpPoint px, GArray *taken);
 
 /* canvas-answers.c */
 void      pp_canvas_draw_answers    (PpCanvas *self, cairo_t *cr, const PpPalette *palette);

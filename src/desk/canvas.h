@@ -50,6 +50,9 @@ gboolean      pp_canvas_get_measuring  (PpCanvas     *self);
 /* Brings a finding's pin into view and lights it up. */
 void          pp_canvas_show_finding   (PpCanvas     *self,
                                         guint         index);
+/* Lights a finding's pin up where it stands, until another; -1: none. */
+void          pp_canvas_light_finding  (PpCanvas     *self,
+                                        int           index);
 /* The chosen things' box in widget px; FALSE if nothing is chosen or the box is out of sight. */
 gboolean      pp_canvas_get_chosen_box (PpCanvas     *self,
                                         GdkRectangle *box);

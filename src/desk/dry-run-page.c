@@ -75,6 +75,14 @@ pin_cb (PpCanvas     *canvas,
 }
 
 static void
+light_cb (PpMargin     *margin,
+          int           index,
+          PpDryRunPage *self)
+{
+  pp_canvas_light_finding (self->canvas, index);
+}
+
+static void
 show_me_cb (PpMargin     *margin,
             guint         index,
             PpDryRunPage *self)
@@ -229,6 +237,7 @@ pp_dry_run_page_class_init (PpDryRunPageClass *klass)
   gtk_widget_class_bind_template_callback (widget_class, zoomed_cb);
   gtk_widget_class_bind_template_callback (widget_class, pin_cb);
   gtk_widget_class_bind_template_callback (widget_class, show_me_cb);
+  gtk_widget_class_bind_template_callback (widget_class, light_cb);
   gtk_widget_class_bind_template_callback (widget_class, place_cb);
   gtk_widget_class_bind_template_callback (widget_class, leave_cb);
   gtk_widget_class_bind_template_callback (widget_class, sideways_cb);

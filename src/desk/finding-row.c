@@ -30,12 +30,29 @@ G_DEFINE_FINAL_TYPE (PpFindingRow, pp_finding_row, GTK_TYPE_WIDGET)
 enum
 {
   SHOW_ME,
+  LIGHT,
   PUT_RIGHT,
   QUIET,
   N_SIGNALS,
 };
 
 static guint signals[N_SIGNALS];
+
+static void
+enter_cb (GtkEventControllerMotion *motion,
+          double                    x,
+          double                    y,
+          PpFindingRow             *self)
+{
+  g_signal_emit (self, signals[LIGHT], 0, TRUE);
+}
+
+static void
+leave_cb (GtkEventControllerMotion *motion,
+          PpFindingRow             *self)
+{
+  g_signal_emit (self, signals[LIGHT], 0, FALSE);
+}
 
 static void
 show_me_cb (GtkButton    *button,
@@ -101,6 +118,8 @@ pp_finding_row_class_init (PpFindingRowClass *klass)
   widget_class->grab_focus = pp_finding_row_grab_focus;
   signals[SHOW_ME] = g_signal_new ("show-me", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
                                    G_TYPE_NONE, 0);
+  signals[LIGHT] = g_signal_new ("light", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
+                                 G_TYPE_NONE, 1, G_TYPE_BOOLEAN);
   signals[PUT_RIGHT] = g_signal_new ("put-right", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
                                      G_TYPE_NONE, 0);
   signals[QUIET] = g_signal_new ("quiet", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
@@ -118,6 +137,8 @@ pp_finding_row_class_init (PpFindingRowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, PpFindingRow, put_right);
   gtk_widget_class_bind_template_child (widget_class, PpFindingRow, i_know);
   gtk_widget_class_bind_template_child (widget_class, PpFindingRow, speak);
+  gtk_widget_class_bind_template_callback (widget_class, enter_cb);
+  gtk_widget_class_bind_template_callback (widget_class, leave_cb);
   gtk_widget_class_bind_template_callback (widget_class, show_me_cb);
   gtk_widget_class_bind_template_callback (widget_class, put_right_cb);
   gtk_widget_class_bind_template_callback (widget_class, i_know_cb);

@@ -42,9 +42,11 @@ void pp_margin_clear_rows (PpMargin   *self);
 /* Opens the finding and puts the focus there. */
 void pp_margin_open_key   (PpMargin   *self,
                            const char *key);
-/* Asks for the signal of this name. */
+/* Ask for the signals of these names. */
 void pp_margin_show_me    (PpMargin   *self,
                            guint       index);
+void pp_margin_light      (PpMargin   *self,
+                           int         index);
 
 /* For the template: keys that no part of the margin took. */
 gboolean pp_margin_key_cb (GtkEventController *controller,

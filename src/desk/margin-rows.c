@@ -70,6 +70,16 @@ quiet_cb (GtkWidget *row,
                     quiet ? _("Keep a finding quiet") : _("Let a finding speak"), NULL);
 }
 
+static void
+light_cb (GtkWidget *row,
+          gboolean   is_on,
+          PpMargin  *self)
+{
+  GPtrArray *findings = pp_document_get_findings (self->document);
+
+  pp_margin_light (self, is_on ? pp_margin_find_key (findings, gtk_widget_get_name (row)) : -1);
+}
+
 static GtkWidget *
 make_row (const char *key,
           gpointer    data)
@@ -77,6 +87,7 @@ make_row (const char *key,
   GtkWidget *row = pp_finding_row_new ();
 
   g_signal_connect (row, "show-me", G_CALLBACK (show_me_cb), data);
+  g_signal_connect (row, "light", G_CALLBACK (light_cb), data);
   g_signal_connect (row, "put-right", G_CALLBACK (put_right_cb), data);
   g_signal_connect (row, "quiet", G_CALLBACK (quiet_cb), data);
   return row;

@@ -29,13 +29,20 @@
 
 G_DEFINE_FINAL_TYPE (PpMargin, pp_margin, GTK_TYPE_WIDGET)
 
-static guint show_me;
+static guint show_me, light;
 
 void
 pp_margin_show_me (PpMargin *self,
                    guint     index)
 {
   g_signal_emit (self, show_me, 0, index);
+}
+
+void
+pp_margin_light (PpMargin *self,
+                 int       index)
+{
+  g_signal_emit (self, light, 0, index);
 }
 
 /* Setting a text that stands there already would lay it out again. */
@@ -270,6 +277,8 @@ pp_margin_class_init (PpMarginClass *klass)
   widget_class->size_allocate = pp_margin_size_allocate;
   show_me = g_signal_new ("show-me", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL,
                           NULL, G_TYPE_NONE, 1, G_TYPE_UINT);
+  light = g_signal_new ("light", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
+                        G_TYPE_NONE, 1, G_TYPE_INT);
   g_type_ensure (PP_TYPE_TICK);
   gtk_widget_class_set_css_name (widget_class, "pp-margin");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
