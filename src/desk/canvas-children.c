@@ -174,6 +174,8 @@ pp_canvas_focus (GtkWidget        *widget,
   PpCanvas *self = PP_CANVAS (widget);
   GtkWidget *last;
 
+  if (self->menu != NULL)
+    return gtk_widget_child_focus (self->menu, direction);
   if (direction != GTK_DIR_TAB_FORWARD && direction != GTK_DIR_TAB_BACKWARD)
     return FALSE;
   if (gtk_widget_get_focus_child (widget) != NULL || gtk_widget_has_focus (widget))

@@ -165,6 +165,14 @@ pressed_cb (GtkEventControllerKey *keys,
     case GDK_KEY_space:
       self->panning = TRUE;
       return TRUE;
+    case GDK_KEY_F10:
+      if (!is_large)
+        return FALSE;
+      pp_canvas_open_menu_by_key (self);
+      return TRUE;
+    case GDK_KEY_Menu:
+      pp_canvas_open_menu_by_key (self);
+      return TRUE;
     case GDK_KEY_Escape:
       if (self->drag.panel == NULL)
         return FALSE;

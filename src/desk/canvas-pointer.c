@@ -198,6 +198,33 @@ drop_cb (GtkDropTarget *drop,
 }
 
 static void
+menu_cb (GtkGestureClick *gesture,
+         int              n_press,
+         double           x,
+         double           y,
+         PpCanvas        *self)
+{
+  PpPoint px = { x, y };
+
+  if (self->document == NULL || self->drag.panel != NULL)
+    return;
+  if (!gtk_widget_has_focus (GTK_WIDGET (self)))
+    gtk_widget_grab_focus (GTK_WIDGET (self));
+  pp_canvas_press_for_menu (self, px);
+  pp_canvas_open_menu (self, px);
+}
+
+static void
+add_menu (PpCanvas *self)
+{
+  GtkGesture *press = gtk_gesture_click_new ();
+
+  gtk_gesture_single_set_button (GTK_GESTURE_SINGLE (press), GDK_BUTTON_SECONDARY);
+  g_signal_connect (press, "pressed", G_CALLBACK (menu_cb), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (press));
+}
+
+static void
 add_drag (PpCanvas *self,
           guint     button)
 {
@@ -233,6 +260,7 @@ pp_canvas_add_pointer (PpCanvas *self)
 
   add_drag (self, GDK_BUTTON_PRIMARY);
   add_drag (self, GDK_BUTTON_MIDDLE);
+  add_menu (self);
   add_scroll (self);
   g_signal_connect (motion, "motion", G_CALLBACK (motion_cb), self);
   g_signal_connect (motion, "leave", G_CALLBACK (leave_cb), self);

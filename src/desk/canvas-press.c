@@ -124,6 +124,23 @@ press_hole (PpCanvas *self,
   pp_document_choose (self->document, PP_CHOSEN_HOLE, (const char *[]) { id, NULL });
 }
 
+void
+pp_canvas_press_for_menu (PpCanvas *self,
+                          PpPoint   px)
+{
+  PpPoint mm = pp_zoom_to_panel (&self->zoom, px);
+  int index = self->scene != NULL ? pp_hit_body (self->scene, mm, REACH / self->zoom.scale)
+                                  : PP_NO_INDEX;
+  const char *id;
+
+  if (index == PP_NO_INDEX)
+    return;
+  id = self->scene->bodies[index]->placement->id;
+  if (!pp_document_is_chosen (self->document, id))
+    pp_document_choose (self->document, PP_CHOSEN_PLACEMENTS, (const char *[]) { id, NULL });
+  pp_canvas_focus_piece (self, id);
+}
+
 /* What a press means, from the smallest thing to the largest. */
 void
 pp_canvas_press (PpCanvas *self,

@@ -13,6 +13,7 @@
  * canvas-press.c      what a press takes hold of
  * canvas-drag.c       what a drag does to the panel
  * canvas-places.c     where things are: the chosen, findings, a piece put down
+ * canvas-menu.c       what can be done with what is chosen, beside it
  * canvas-keys.c       arrows and the way from piece to piece
  * canvas-children.c   a child widget a placement, for focus and assistive technology
  */
@@ -89,6 +90,7 @@ struct _PpCanvas
 
   GHashTable    *children;     /* id of a placement: PpCanvasPiece */
   GPtrArray     *order;        /* of children, as placements */
+  GtkWidget     *menu;         /* while it is open */
   char          *focused;      /* id of the piece that has or last had the focus */
 };
 
@@ -154,6 +156,8 @@ void      pp_canvas_add_pointer     (PpCanvas *self);
 /* canvas-press.c */
 /* Chooses what lies at `px` and sets what a drag from there means. */
 void      pp_canvas_press           (PpCanvas *self, PpPoint px);
+/* Chooses what lies at `px`, for the menu about it. */
+void      pp_canvas_press_for_menu  (PpCanvas *self, PpPoint px);
 /* The name of the cursor that says what could be taken hold of. */
 const char *pp_canvas_get_cursor    (PpCanvas *self, PpPoint px);
 /* From the side or from behind, where nothing can be moved. */
@@ -175,6 +179,10 @@ void      pp_canvas_put             (PpCanvas *self, const char *piece, PpPoint 
 
 /* canvas-keys.c */
 void      pp_canvas_add_keys        (PpCanvas *self);
+
+/* canvas-menu.c */
+void      pp_canvas_open_menu       (PpCanvas *self, PpPoint px);
+void      pp_canvas_open_menu_by_key (PpCanvas *self);
 
 /* canvas-children.c */
 void      pp_canvas_sync_children   (PpCanvas *self);

@@ -169,6 +169,7 @@ pp_canvas_dispose (GObject *object)
 {
   PpCanvas *self = PP_CANVAS (object);
 
+  g_clear_pointer (&self->menu, gtk_widget_unparent);
   if (self->children != NULL)
     let_go (self);
   g_clear_pointer (&self->children, g_hash_table_unref);
@@ -199,6 +200,8 @@ pp_canvas_size_allocate (GtkWidget *widget,
   if (width > 0 && height > 0 && (self->scene == NULL || self->settle_timer == 0))
     pp_canvas_ensure_layers (self, width, height);
   pp_canvas_allocate_children (self);
+  if (self->menu != NULL)
+    gtk_popover_present (GTK_POPOVER (self->menu));
 }
 
 static void

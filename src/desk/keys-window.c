@@ -66,6 +66,7 @@ static const Row change_rows[] = {
   { N_("Duplicate"), "win.duplicate" },
   { N_("Take off the glass"), "win.remove" },
   { N_("Group, ungroup"), "win.group", "win.ungroup" },
+  { N_("All that can be done with it"), "Menu <Shift>F10" },
   { N_("Put all right"), "win.put-all-right" },
   { NULL },
 };
