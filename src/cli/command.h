@@ -25,6 +25,7 @@ int pp_command_fit       (int argc, char **argv);
 int pp_command_put_right (int argc, char **argv);
 int pp_command_sheets    (int argc, char **argv);
 int pp_command_picture   (int argc, char **argv);
+int pp_command_piece     (int argc, char **argv);
 
 /* Reads options and exactly one FILE, which goes to `file` (transfer full); `summary` says what
  * the command does. FALSE after a complaint on standard error. */

@@ -1,0 +1,138 @@
+/* piece-command.c: petalpane-cli piece: the ways of making one, and where it goes.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "config.h"
+
+#include "cli/piece-command.h"
+
+#include "cli/command.h"
+#include "file/panel-read.h"
+#include "file/panel-write.h"
+#include "file/records-write.h"
+#include "panel/edit.h"
+#include "panel/i18n.h"
+#include "panel/measure.h"
+#include "shape/height.h"
+
+#include <string.h>
+
+void
+pp_piece_wish_clear (PpPieceWish *self)
+{
+  g_clear_pointer (&self->into, g_free);
+}
+
+char **
+pp_piece_command_parse (int          argc,
+                        char       **argv,
+                        const char  *usage,
+                        const char  *summary,
+                        PpPieceWish *wish)
+{
+  const GOptionEntry entries[] = {
+    { "into", 0, 0, G_OPTION_ARG_FILENAME, &wish->into,
+      N_("Put the piece on the tray of this panel file"), N_("FILE") },
+    { "json", 0, 0, G_OPTION_ARG_NONE, &wish->is_json, N_("Print the piece as JSON"), NULL },
+    G_OPTION_ENTRY_NULL,
+  };
+  g_autoptr (GOptionContext) context = g_option_context_new (usage);
+  g_autoptr (GError) error = NULL;
+  g_auto (GStrv) args = g_new0 (char *, (gsize) argc + 1);
+
+  for (int i = 0; i < argc; i++)
+    args[i] = g_strdup (argv[i]);
+  g_option_context_set_summary (context, summary);
+  g_option_context_add_main_entries (context, entries, GETTEXT_PACKAGE);
+  if (!g_option_context_parse_strv (context, &args, &error))
+    {
+      pp_command_fail (NULL, error->message);
+      return NULL;
+    }
+  return g_strdupv (args + 1);
+}
+
+static void
+print_json (const PpPiece *piece)
+{
+  g_autoptr (PpJsonWriter) w = pp_json_writer_new ();
+  g_autoptr (GString) text = NULL;
+
+  pp_json_write_begin_object (w, NULL);
+  pp_json_write_string (w, "format", "petalpane-pieces");
+  pp_json_write_integer (w, "version", 1);
+  pp_json_write_begin_array (w, "pieces");
+  pp_json_write_begin_object (w, NULL);
+  pp_write_piece_members (w, piece);
+  pp_json_write_begin_array (w, "at");
+  pp_json_write_number (w, NULL, 0);
+  pp_json_write_number (w, NULL, 0);
+  pp_json_write_end_array (w);
+  pp_json_write_end_object (w);
+  pp_json_write_end_array (w);
+  pp_json_write_end_object (w);
+  text = pp_json_writer_finish (w);
+  g_print ("%s", text->str);
+}
+
+static void
+print_words (const PpPiece *piece,
+             const char    *note)
+{
+  PpBox box = pp_outline_get_box (piece->outline);
+  g_autofree char *size = pp_size_format (pp_box_width (box), pp_box_height (box), PP_UNITS_MM);
+  g_autofree char *mass = pp_mass_format (pp_piece_get_mass (piece), PP_UNITS_MM);
+
+  g_print (isnan (piece->mass) ? _("%s: %s, about %s.\n") : _("%s: %s, %s.\n"), piece->name, size,
+           mass);
+  if (note != NULL)
+    g_print ("%s\n", note);
+}
+
+static gboolean
+add_to_tray (const char    *file,
+             const PpPiece *piece,
+             GError       **error)
+{
+  g_autoptr (PpPanel) panel = pp_panel_load (file, error);
+  g_autoptr (PpPanel) next = NULL;
+
+  if (panel == NULL)
+    return FALSE;
+  next = pp_edit_add_piece (panel, piece, NULL, error);
+  return next != NULL && pp_panel_save (next, file, error);
+}
+
+int
+pp_piece_command_deliver (const PpPieceWish *wish,
+                          const PpPiece     *piece,
+                          const char        *note)
+{
+  g_autoptr (GError) error = NULL;
+
+  if (wish->into != NULL && !add_to_tray (wish->into, piece, &error))
+    return pp_command_fail (wish->into, error->message);
+  if (wish->is_json)
+    print_json (piece);
+  else
+    print_words (piece, note);
+  return PP_EXIT_DONE;
+}
+
+int
+pp_command_piece (int    argc,
+                  char **argv)
+{
+  static const struct
+  {
+    const char *name;
+    int       (*run) (int argc, char **argv);
+  } ways[] = {
+    { "measures", pp_piece_command_measures },
+  };
+
+  for (guint i = 0; argc > 1 && i < G_N_ELEMENTS (ways); i++)
+    if (strcmp (argv[1], ways[i].name) == 0)
+      return ways[i].run (argc - 1, argv + 1);
+  return pp_command_fail (NULL, _("say how the piece is made: piece measures KIND KEY=LENGTH…"));
+}

@@ -1,0 +1,37 @@
+/* piece-command.h: what the ways of making a piece share: `petalpane-cli piece WAY`.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "panel/record.h"
+
+G_BEGIN_DECLS
+
+/* Where made pieces go. */
+typedef struct
+{
+  char    *into;    /* a panel file that gets them on its tray, or NULL */
+  gboolean is_json; /* as petalpane-pieces on standard output */
+} PpPieceWish;
+
+void pp_piece_wish_clear (PpPieceWish *self);
+
+/* Reads --into and --json, and gives what else was written, argv[0] not among it (transfer full);
+ * NULL after a complaint on standard error. */
+char **pp_piece_command_parse   (int                argc,
+                                 char             **argv,
+                                 const char        *usage,
+                                 const char        *summary,
+                                 PpPieceWish       *wish);
+/* Puts the piece where it is wished; `note` (nullable): a sentence that follows in words. Its
+ * origin lay at (0, 0). Returns the exit status. */
+int    pp_piece_command_deliver (const PpPieceWish *wish,
+                                 const PpPiece     *piece,
+                                 const char        *note);
+
+int    pp_piece_command_measures (int argc, char **argv);
+
+G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (PpPieceWish, pp_piece_wish_clear)
+
+G_END_DECLS
