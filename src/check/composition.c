@@ -4,6 +4,7 @@
  */
 #include "check/composition.h"
 
+#include "check/cover.h"
 #include "check/near.h"
 #include "panel/tolerance.h"
 #include "shape/polygon.h"
@@ -182,9 +183,17 @@ sweep_left (PpPoint a,
   return (left + right) / 2 * share * (b.y - a.y);
 }
 
+static PpPoint
+turn_over (PpPoint p)
+{
+  return (PpPoint) { p.y, p.x };
+}
+
+/* How much of it lies to the left of x = middle or, `turned` over, above y = middle. */
 static double
-area_left_of (const PpOutline *outline,
-              double           middle)
+area_before (const PpOutline *outline,
+             double           middle,
+             gboolean         turned)
 {
   double sum = 0;
 
@@ -195,7 +204,8 @@ area_left_of (const PpOutline *outline,
       double ring = 0;
 
       for (guint i = 0; i + 1 < n; i++)
-        ring += sweep_left (p[i], p[i + 1], middle);
+        ring += turned ? sweep_left (turn_over (p[i]), turn_over (p[i + 1]), middle)
+                       : sweep_left (p[i], p[i + 1], middle);
       sum += r == 0 ? fabs (ring) : -fabs (ring);
     }
   return sum;
@@ -205,7 +215,7 @@ static PpSpread
 find_spread (const PpOutline *outline,
              double           middle)
 {
-  return (PpSpread) { pp_outline_area (outline), area_left_of (outline, middle) };
+  return (PpSpread) { pp_outline_area (outline), area_before (outline, middle, FALSE) };
 }
 
 static void
@@ -265,33 +275,49 @@ find_vase_ratio (const PpScene *scene)
 /* A box whose corners lie on a convex background lies on it wholly. */
 static gboolean
 is_plainly_inside (const PpScene *scene,
+                   const PpCover *background,
                    PpBox          box)
 {
   return scene->panel->background->shape != PP_SHAPE_FREE
-         && pp_region_contains (scene->background, (PpPoint) { box.x0, box.y0 })
-         && pp_region_contains (scene->background, (PpPoint) { box.x1, box.y0 })
-         && pp_region_contains (scene->background, (PpPoint) { box.x1, box.y1 })
-         && pp_region_contains (scene->background, (PpPoint) { box.x0, box.y1 });
+         && pp_cover_contains (background, (PpPoint) { box.x0, box.y0 })
+         && pp_cover_contains (background, (PpPoint) { box.x1, box.y0 })
+         && pp_cover_contains (background, (PpPoint) { box.x1, box.y1 })
+         && pp_cover_contains (background, (PpPoint) { box.x0, box.y1 });
+}
+
+/* What lies to one side of the background's box lies outside it: often that is soon enough told. */
+static gboolean
+has_outside (const PpScene *scene,
+             const PpBody  *body)
+{
+  PpBox box = pp_outline_get_box (scene->background_outline);
+  double area = pp_outline_area (body->outline);
+  g_autoptr (PpRegion) outside = NULL;
+
+  if (area_before (body->outline, box.x0, FALSE) > PP_TIE
+      || area_before (body->outline, box.y0, TRUE) > PP_TIE
+      || area - area_before (body->outline, box.x1, FALSE) > PP_TIE
+      || area - area_before (body->outline, box.y1, TRUE) > PP_TIE)
+    return TRUE;
+  outside = pp_region_difference (body->region, scene->background);
+  return pp_region_get_area (outside) > PP_TIE;
 }
 
 static double
 find_overhang (const PpScene *scene,
                const PpBody  *body)
 {
+  PpCover background = pp_cover_of_background (scene);
   guint n;
   const PpPoint *p = pp_outline_get_ring (body->outline, 0, &n);
-  g_autoptr (PpRegion) outside = NULL;
   double greatest = 0;
 
-  if (is_plainly_inside (scene, body->box))
-    return 0;
-  outside = pp_region_difference (body->region, scene->background);
-  if (pp_region_get_area (outside) <= PP_TIE)
+  if (is_plainly_inside (scene, &background, body->box))
     return 0;
   for (guint i = 0; i + 1 < n; i++)
-    if (!pp_region_contains (scene->background, p[i]))
-      greatest = fmax (greatest, pp_outline_border_distance (scene->background_outline, p[i]));
-  return greatest;
+    if (!pp_cover_contains (&background, p[i]))
+      greatest = fmax (greatest, pp_cover_distance (&background, p[i]));
+  return greatest > 0 && has_outside (scene, body) ? greatest : 0;
 }
 
 PpComposition *

@@ -217,6 +217,8 @@ aslant_init (PpAslant        *self,
     .pieces = g_array_sized_new (FALSE, FALSE, sizeof (PpMidsurface), scene->n_bodies),
     .opaque = pp_panel_get_limit (panel, PP_LIMIT_OPAQUE),
     .shadows = g_array_new (FALSE, FALSE, sizeof (PpShadow)),
+    .shadow_of = g_new (guint16, scene->n_bodies + 1),
+    .n_bodies = scene->n_bodies,
   };
   for (guint i = 0; i < scene->n_parts; i++)
     {
@@ -258,6 +260,7 @@ looking_clear (Looking *self)
   g_array_unref (self->aslant.parts);
   g_array_unref (self->aslant.pieces);
   g_array_unref (self->aslant.shadows);
+  g_free (self->aslant.shadow_of);
   g_array_unref (self->gone);
   g_array_unref (self->come);
   g_free (self->stale);
@@ -290,13 +293,16 @@ look_from (Looking *self,
     }
   reach = pp_box_grow (pp_box_move (self->reach, aslant->shift), PP_SIGHT_FAR);
   g_array_set_size (aslant->shadows, 0);
+  memset (aslant->shadow_of, 0xff, aslant->n_bodies * sizeof *aslant->shadow_of); /* none */
   for (guint i = 0; i < aslant->pieces->len; i++)
     {
       const PpMidsurface *piece = &g_array_index (aslant->pieces, PpMidsurface, i);
       PpShadow shadow = { piece, pp_midsurface_get_shadow (piece, slant) };
 
-      if (pp_box_meets (shadow.box, reach))
-        g_array_append_val (aslant->shadows, shadow);
+      if (!pp_box_meets (shadow.box, reach))
+        continue;
+      aslant->shadow_of[piece->index] = (guint16) aslant->shadows->len;
+      g_array_append_val (aslant->shadows, shadow);
     }
 }
 
@@ -380,6 +386,19 @@ take_over (const Looking *self,
   mark_come (self, strand, seen, stale);
 }
 
+/* Of those that are stale most have hardly moved. */
+static void
+look_again (const Looking    *self,
+            const PpSightRow *row,
+            const PpSeen     *seen,
+            guint8           *stale)
+{
+  for (guint i = 0; i < row->n; i++)
+    if (stale[i] && seen->hidden[i]
+        && pp_sight_row_is_still_hidden (&self->aslant, row, i, seen))
+      stale[i] = FALSE;
+}
+
 static void
 look_at_strand (const Looking *self,
                 const Strand  *strand,
@@ -390,7 +409,10 @@ look_at_strand (const Looking *self,
   guint8 *stale = self->stale + strand->first;
 
   if (self->before != NULL)
-    take_over (self, strand, view, &seen, stale);
+    {
+      take_over (self, strand, view, &seen, stale);
+      look_again (self, &row, &seen, stale);
+    }
   else
     memset (stale, TRUE, row.n);
   for (guint i = 0, end; i < row.n; i = end)

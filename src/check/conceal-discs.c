@@ -8,6 +8,7 @@
  */
 #include "check/conceal-private.h"
 
+#include "check/cover.h"
 #include "check/finding.h"
 
 /* A part of the disc that is not hidden yet. */
@@ -149,6 +150,28 @@ split_faces (GArray       *faces,
   return split;
 }
 
+/* One opaque piece that reaches far over the disc is enough. */
+static gboolean
+is_plainly_hidden (const PpScene *scene,
+                   PpRest       **rests,
+                   const PpHole  *hole,
+                   double         radius)
+{
+  double opaque = pp_panel_get_limit (scene->panel, PP_LIMIT_OPAQUE);
+  PpPoint middle = { hole->x, hole->y };
+
+  for (guint i = 0; i < scene->n_bodies; i++)
+    {
+      PpCover cover = pp_cover_of_body (scene->bodies[i]);
+
+      if (pp_conceal_counts (rests, i) && !pp_is_over (cover.transmittance, opaque)
+          && pp_cover_contains (&cover, middle)
+          && pp_cover_distance (&cover, middle) >= radius + PP_TIE)
+        return TRUE;
+    }
+  return FALSE;
+}
+
 static double
 share_of (const PpScene *scene,
           PpRest       **rests,
@@ -175,6 +198,21 @@ share_of (const PpScene *scene,
   return CLAMP (1 - shown / area, 0, 1);
 }
 
+static double
+share_of_disc (const PpScene *scene,
+               PpRest       **rests,
+               const PpHole  *hole,
+               double         radius,
+               double         drawn_in)
+{
+  g_autoptr (PpRegion) disc = NULL;
+
+  if (is_plainly_hidden (scene, rests, hole, radius + drawn_in))
+    return 1;
+  disc = pp_region_new_disc ((PpPoint) { hole->x, hole->y }, radius);
+  return share_of (scene, rests, disc, drawn_in);
+}
+
 /* `previous` (nullable): the shares of the same disc before `changes`. */
 static PpDiscShare
 look_at_disc (const PpScene     *scene,
@@ -185,16 +223,15 @@ look_at_disc (const PpScene     *scene,
               const PpDiscShare *previous,
               GArray            *changes)
 {
-  g_autoptr (PpRegion) disc = NULL;
   double reach = diameter / 2 + PP_TIE;
   PpBox box = { hole->x - reach, hole->y - reach, hole->x + reach, hole->y + reach };
 
   if (previous != NULL && !pp_changes_meet (changes, box))
     return *previous;
-  disc = pp_region_new_disc ((PpPoint) { hole->x, hole->y }, diameter / 2);
   return (PpDiscShare) {
-    .share = share_of (scene, rests, disc, 0),
-    .barely = isnan (drawn_in) ? (double) NAN : share_of (scene, rests, disc, drawn_in),
+    .share = share_of_disc (scene, rests, hole, diameter / 2, 0),
+    .barely = isnan (drawn_in) ? (double) NAN
+                               : share_of_disc (scene, rests, hole, diameter / 2, drawn_in),
   };
 }
 

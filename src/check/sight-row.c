@@ -161,6 +161,33 @@ distance_to_box (PpBox   box,
   return fmax (fmax (box.x0 - p.x, p.x - box.x1), fmax (box.y0 - p.y, p.y - box.y1));
 }
 
+/* What is opaque is enough, whatever else is before the part. */
+gboolean
+pp_sight_row_is_still_hidden (const PpAslant   *aslant,
+                              const PpSightRow *row,
+                              guint             i,
+                              const PpSeen     *seen)
+{
+  PpPoint p = row_point (row, i);
+  const PpShadow *shadow;
+  guint which;
+  double room;
+
+  if (seen->by[i] >= aslant->n_bodies)
+    return FALSE;
+  which = aslant->shadow_of[seen->by[i]];
+  if (which == PP_SIGHT_NONE)
+    return FALSE;
+  shadow = &g_array_index (aslant->shadows, PpShadow, which);
+  if (pp_is_over (shadow->piece->cover.transmittance, aslant->opaque)
+      || distance_to_box (shadow->box, p) >= 0
+      || !pp_midsurface_look (shadow->piece, p, aslant->slant, TRUE, &room))
+    return FALSE;
+  seen->hidden[i] = TRUE;
+  seen->room[i] = (float) CLAMP (room, 0, PP_SIGHT_FAR);
+  return TRUE;
+}
+
 /* Calls for runs of parts that are not hidden whether the piece is before them. */
 typedef void (*RunFunc) (guint    i,
                          guint    n,

@@ -19,6 +19,8 @@ typedef struct
   PpPoint        slant;   /* mm in plan a mm of height, toward the viewer */
   PpPoint        shift;   /* mm, from the wire to where its sight leaves the front face */
   GArray        *shadows; /* PpShadow: those that may fall on the wire in this view */
+  guint16       *shadow_of; /* by place in the stack: which of the shadows, or PP_SIGHT_NONE */
+  guint          n_bodies;
 } PpAslant;
 
 typedef struct
@@ -54,6 +56,12 @@ typedef struct
   guint16 *by;
 } PpSeen;
 
+/* Whether a part is hidden by the one placement that `seen` says hid it before; if so all is known
+ * of it. */
+gboolean pp_sight_row_is_still_hidden (const PpAslant   *aslant,
+                                       const PpSightRow *row,
+                                       guint             i,
+                                       const PpSeen     *seen);
 /* Looks at the parts from the `first` on up to the `last`, not included. */
 void pp_sight_row_look  (const PpAslant   *aslant,
                          const PpSightRow *row,
