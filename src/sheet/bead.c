@@ -24,6 +24,14 @@ pp_bead_length (double ml,
 }
 
 char *
+pp_bead_label_format (PpUnits units)
+{
+  g_autofree char *bore = pp_length_format (PP_BEAD_BORE, units);
+
+  return g_strdup_printf (_("or beads from a hole of %s"), bore);
+}
+
+char *
 pp_bead_format (double  a,
                 double  b,
                 PpUnits units)

@@ -15,6 +15,8 @@ G_BEGIN_DECLS
 /* mm of bead that hold `ml` from a round bore of `bore` mm. */
 double pp_bead_length (double  ml,
                        double  bore);
+/* "or beads from a hole of 3 mm". (transfer full) */
+char  *pp_bead_label_format (PpUnits units);
 /* "141 mm", or "141 mm and 70 mm" where the parts differ. (transfer full) */
 char  *pp_bead_format (double  a,
                        double  b,

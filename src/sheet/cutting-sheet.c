@@ -19,6 +19,7 @@
 #include <math.h>
 
 #define LABEL_WIDTH 26.0 /* mm, a label is broken there */
+#define LIST_SIZE 12.0   /* pt */
 #define AROUND 3.0       /* mm of paper around an outline on tiles */
 
 typedef struct
@@ -357,6 +358,37 @@ draw_reminders (const Cutting *self,
   return pp_flow_notice (book, &notice, y);
 }
 
+/* Returns the y below. */
+static double
+draw_list (const Cutting *self,
+           double         y)
+{
+  PpBook *book = self->book;
+  const PpColumn columns[] = {
+    { "", PP_CELL_TICK, PP_ALIGN_LEFT, FALSE },
+    { _("to cut"), PP_CELL_TEXT, PP_ALIGN_LEFT, TRUE },
+    { _("size"), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
+    { "", PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
+  };
+  g_autoptr (PpTable) table = pp_table_new (book, columns, G_N_ELEMENTS (columns));
+
+  for (guint i = 0; i < self->parts->len; i++)
+    {
+      const Part *part = get_part (self, i);
+      g_auto (GStrv) lines = g_strsplit (part->label, "\n", 2);
+      PpBox box = pp_outline_get_box (part->outline);
+      g_autofree char *size = pp_size_format (pp_box_width (box), pp_box_height (box),
+                                              book->job->units);
+      const char *cells[] = { "", lines[0], size, lines[1] };
+
+      pp_table_add (table, cells, NULL);
+    }
+  if (self->parts->len == 0)
+    return y;
+  pp_table_fit (table, pp_box_width (book->area), LIST_SIZE, LIST_SIZE);
+  return pp_flow_table (book, table, y, 1, 0);
+}
+
 void
 pp_cutting_sheet_draw (PpBook *book)
 {
@@ -370,7 +402,7 @@ pp_cutting_sheet_draw (PpBook *book)
   room = (PpBox) { room.x0 + 1, room.y0 + 1, room.x1 - 1, room.y1 - 1 };
   n_pages = pp_pack (self.items, self.parts->len, pp_box_width (room), pp_box_height (room));
   pp_book_begin_page (book, _("Before you cut"));
-  draw_reminders (&self, book->area.y0);
+  draw_list (&self, draw_reminders (&self, book->area.y0) + 2 * PP_GAP);
   for (guint page = 0; page < n_pages; page++)
     {
       g_autofree char *title = n_pages == 1 ? g_strdup (heading)

@@ -183,17 +183,27 @@ is_about_hanging (const PpFinding *finding)
   return FALSE;
 }
 
+/* Returns the y below. */
 static double
-draw_cautions (PpBook *book,
+draw_drilling (PpBook *book,
                double  y)
 {
-  const char *const drilling[] = {
+  const char *const lines[] = {
     _("Drill before anything is glued: wet and slowly, eyes protected, the glass clamped over a soft "
       "support. Keep electrics away from the water; wipe the slurry up while it is wet."),
     _("Measure from the same two edges for every hole, and mark all before you drill one."),
     NULL
   };
-  const char *const hanging[] = {
+  const PpNotice notice = { PP_LEVEL_CAUTION, _("Drilling"), lines };
+
+  return pp_flow_notice (book, &notice, y);
+}
+
+static void
+draw_cautions (PpBook *book,
+               double  y)
+{
+  const char *const lines[] = {
     _("Not over a bed or a seat. Heed the hook\342\200\231s rating, and use a fixing made for the "
       "wall it goes into."),
     _("Check wire, knots and hook each year; renew what is frayed, bent or loose."),
@@ -201,14 +211,20 @@ draw_cautions (PpBook *book,
       "arithmetic from what you typed, no certificate."),
     NULL
   };
-  const PpNotice drill = { PP_LEVEL_CAUTION, _("Drilling"), drilling };
-  const PpNotice hang = { PP_LEVEL_CAUTION, _("Hanging"), hanging };
+  const PpNotice notice = { PP_LEVEL_CAUTION, _("Hanging"), lines };
 
-  if (is_to_drill (book->panel))
-    y = pp_flow_notice (book, &drill, y) + PP_GAP;
-  return pp_flow_notice (book, &hang, y);
+  pp_flow_notice (book, &notice, y);
 }
 
+static const char *
+get_heading (const PpPanel *panel)
+{
+  if (is_to_drill (panel))
+    return _("Holes to drill");
+  return panel->wire != NULL ? _("Holes, wire and hook") : _("Holes and weight");
+}
+
+/* A page for the drill, another for the wall. */
 void
 pp_hanging_sheet_draw (PpBook *book)
 {
@@ -217,11 +233,16 @@ pp_hanging_sheet_draw (PpBook *book)
   PpBox figure;
   double y;
 
-  pp_book_begin_page (book, book->panel->wire != NULL ? _("Holes, wire and hook")
-                                                      : _("Holes and weight"));
+  pp_book_begin_page (book, get_heading (book->panel));
   figure = book->area;
   figure.y1 = figure.y0 + pp_box_height (figure) * FIGURE_SHARE;
-  y = pp_hanging_figure_draw (book, figure) + PP_GAP;
+  y = draw_holes (book, pp_hanging_figure_draw (book, figure)) + 2 * PP_GAP;
+  if (is_to_drill (book->panel))
+    {
+      draw_drilling (book, y);
+      pp_book_begin_page (book, _("Wire, hook and weight"));
+      y = book->area.y0;
+    }
   if (book->panel->wire == NULL)
     {
       y += pp_text_draw (book, &style, none, (PpPoint) { book->area.x0, y },
@@ -229,7 +250,6 @@ pp_hanging_sheet_draw (PpBook *book)
       pp_book_say (book, none);
     }
   y = draw_facts (book, y);
-  y = draw_holes (book, y);
   y = pp_findings_list_draw (book, _("Still to look at"), is_about_hanging, 12, y);
   draw_cautions (book, y + 2 * PP_GAP);
 }

@@ -13,10 +13,17 @@
 #include <math.h>
 
 #define CARD_WIDTH 150.0 /* mm */
-#define PADDING 7.0
-#define TITLE_SIZE 20.0
-#define TEXT_SIZE 11.0
 #define ARROW 9.0        /* mm, of "this side up" */
+
+typedef struct
+{
+  double padding; /* mm */
+  double title;   /* pt */
+  double text;
+} Look;
+
+/* The second for paper on which the first would be too high. */
+static const Look looks[] = { { 7, 20, 11 }, { 3, 12, PP_TEXT_LEAST } };
 
 /* Behind the glass: wire and knots lie there too. */
 static double
@@ -135,30 +142,33 @@ lay_text (PpBook            *book,
 static double
 lay_card (PpBook     *book,
           const Card *card,
+          const Look *look,
           PpPoint     at,
           double      width,
           gboolean    draw)
 {
-  const PpTextStyle title_style = { .size = TITLE_SIZE, .bold = TRUE, .max_lines = 4 };
-  const PpTextStyle subtitle_style = { .size = 13, .bold = TRUE, .ink = PP_INK_CAUTION };
-  const PpTextStyle text_style = { .size = TEXT_SIZE };
+  const PpTextStyle title_style = { .size = look->title, .bold = TRUE, .max_lines = 4 };
+  const PpTextStyle subtitle_style = { .size = look->text + 2, .bold = TRUE,
+                                       .ink = PP_INK_CAUTION };
+  const PpTextStyle text_style = { .size = look->text };
   g_autofree char *title = pp_title_new (book->panel);
-  double inner = width - 2 * PADDING;
+  double inner = width - 2 * look->padding;
   double arrows = card->has_arrows ? 2.2 * ARROW : 0;
-  PpPoint p = { at.x + PADDING, at.y + PADDING };
+  PpPoint p = { at.x + look->padding, at.y + look->padding };
 
   if (draw && card->has_arrows)
     for (guint i = 0; i < 2; i++)
-      draw_arrow_up (book, (PpPoint) { at.x + width - PADDING - ARROW * (0.4 + i), p.y + ARROW });
+      draw_arrow_up (book, (PpPoint) { at.x + width - look->padding - ARROW * (0.4 + i),
+                                       p.y + ARROW });
   p.y += lay_text (book, &title_style, title, p, inner - arrows, draw) + 1;
   if (card->subtitle != NULL)
     p.y += lay_text (book, &subtitle_style, card->subtitle, p, inner - arrows, draw) + 1;
-  p.y = fmax (p.y, at.y + PADDING + (card->has_arrows ? ARROW : 0)) + PP_GAP;
+  p.y = fmax (p.y, at.y + look->padding + (card->has_arrows ? ARROW : 0)) + PP_GAP;
   p.y += pp_flow_facts (book, (const PpFact *) (void *) card->facts.facts->data,
                         card->facts.facts->len, p, inner, draw) + 2 * PP_GAP;
   for (guint i = 0; card->lines[i] != NULL; i++)
     p.y += lay_text (book, &text_style, card->lines[i], p, inner, draw) + 1.2;
-  return p.y + PADDING - 1.2 - at.y;
+  return p.y + look->padding - 1.2 - at.y;
 }
 
 static void
@@ -186,15 +196,21 @@ draw_card (PpBook     *book,
 {
   const double dashes[] = { 2.4, 1.6 };
   double width = fmin (CARD_WIDTH, pp_box_width (book->area));
-  double height = lay_card (book, card, (PpPoint) { 0, 0 }, width, FALSE);
+  const Look *look = &looks[0];
+  double height = lay_card (book, card, look, (PpPoint) { 0, 0 }, width, FALSE);
   PpPoint at = { pp_box_middle (book->area).x - width / 2, y };
 
+  if (height > pp_box_height (book->area))
+    {
+      look = &looks[1];
+      height = lay_card (book, card, look, (PpPoint) { 0, 0 }, width, FALSE);
+    }
   if (y > book->area.y0 && y + height > book->area.y1)
     {
       pp_book_begin_page (book, NULL);
       at.y = book->area.y0;
     }
-  lay_card (book, card, at, width, TRUE);
+  lay_card (book, card, look, at, width, TRUE);
   say_card (book, card);
   cairo_save (book->cr);
   cairo_set_dash (book->cr, dashes, G_N_ELEMENTS (dashes), 0);
@@ -212,7 +228,7 @@ pp_label_sheet_draw (PpBook *book)
   Card box = { 0 }, owner = { 0 };
   double y;
 
-  pp_book_begin_page (book, _("Labels to cut: for the box, and for whoever hangs it"));
+  pp_book_begin_page (book, _("For the box, and for whoever hangs it"));
   fill_box_card (&box, book);
   fill_owner_card (&owner, book);
   y = draw_card (book, &box, book->area.y0) + 4 * PP_GAP;

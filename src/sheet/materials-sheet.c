@@ -108,8 +108,9 @@ draw_glass (PpBook *book,
 
   pp_facts_add (&facts, _("Background"),
                 thick_size_format (glass->width, glass->height, glass->thickness, units));
-  pp_facts_take (&facts, g_strdup (_("Expansion (COE)")),
-                 g_strdup_printf ("%.0f", glass->glass.expansion * 1e7));
+  if (panel->fused->len > 0)
+    pp_facts_add (&facts, _("Expansion (COE)"),
+                  g_strdup_printf ("%.0f", glass->glass.expansion * 1e7));
   for (guint i = 0; i < panel->fused->len; i++)
     add_fused (&facts, book, pp_panel_fused (panel, i));
   if (wire != NULL)
@@ -144,8 +145,8 @@ add_both_parts (PpFacts *facts,
   pp_facts_add (facts, _("To work with, each mix"),
                 pp_time_format (book->panel->adhesive->working_life
                                 - book->panel->adhesive->mixing));
-  pp_facts_add (facts, _("Bead of each part from a 3 mm hole, in all"),
-                pp_bead_format (a, b, book->job->units));
+  pp_facts_take (facts, pp_bead_label_format (book->job->units),
+                 pp_bead_format (a, b, book->job->units));
 }
 
 static double

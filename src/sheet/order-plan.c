@@ -8,6 +8,7 @@
 
 #include "panel/i18n.h"
 #include "panel/measure.h"
+#include "sheet/bead.h"
 #include "sheet/furniture.h"
 #include "sheet/key.h"
 #include "sheet/labels.h"
@@ -295,12 +296,15 @@ draw_parts (PpBook      *book,
   g_autofree char *a = pp_volume_format (mix->a);
   g_autofree char *b = pp_volume_format (mix->b);
   g_autofree char *words = g_strdup_printf (_("Measure %s of part A and %s of part B."), a, b);
+  g_autofree char *bead_label = pp_bead_label_format (book->job->units);
+  g_autofree char *bead = pp_bead_format (mix->a, mix->b, book->job->units);
   double left = draw_pair (book, _("part A"), a, 18, at, width / 2 - 1);
   double right = draw_pair (book, _("part B"), b, 18, (PpPoint) { at.x + width / 2, at.y },
                             width / 2);
 
   pp_book_say (book, words);
-  return at.y + fmax (left, right);
+  at.y += fmax (left, right);
+  return at.y + draw_pair (book, bead_label, bead, 11, at, width);
 }
 
 static double
@@ -317,7 +321,6 @@ draw_time (PpBook     *book,
   return at.y + draw_pair (book, label, clock, 13, at, width);
 }
 
-/* What is needed to mix and to keep time; returns the y below. */
 /* When the last job of a mix is done, min. */
 static double
 get_end_of (const PpPlan *plan,
@@ -328,6 +331,7 @@ get_end_of (const PpPlan *plan,
   return last->start + last->minutes;
 }
 
+/* What is needed to mix and to keep time; returns the y below. */
 static double
 draw_card_words (PpBook     *book,
                  guint       index,

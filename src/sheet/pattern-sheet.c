@@ -450,5 +450,5 @@ pp_pattern_sheet_draw (PpBook *book)
   place = pp_tiles_get_place (book);
   tiles = pp_tiles_new (&self.what, pp_box_width (place), pp_box_height (place));
   draw_opening (&self, tiles);
-  pp_tiles_draw (tiles, book, NULL, FALSE);
+  pp_tiles_draw (tiles, book, book->job->behind ? _("Mirrored") : NULL, FALSE);
 }
