@@ -2,8 +2,11 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Usage: make-sheets PANEL PAPER UNITS[,mono] FORMATS DIR
- * FORMATS: of pdf, svg, png, and print for what a printer would be sent, as printed.pdf.
+ * Usage: make-sheets PANEL PAPER UNITS[,mono][,behind] FORMATS KINDS DIR
+ * PANEL: one of those below, or none for empty sheets.
+ * FORMATS: of pdf, svg, png; print for what a printer would be sent, as printed.pdf; again to hold
+ * a second writing against the first.
+ * KINDS: as on the command line; all for those of a panel.
  * Writes the files into DIR and prints the plan, a line a step: number, mix, name, parted by tabs.
  */
 #include "config.h"
@@ -17,6 +20,7 @@
 #include <string.h>
 
 #define MAX_CORNERS 128
+#define PLAN_STEPS 2000 /* no test here asks for the best plan */
 
 typedef struct
 {
@@ -282,6 +286,21 @@ print_pages (const PpSheetJob   *job,
   cairo_surface_destroy (paper);
 }
 
+/* The ids, ended by NULL. (transfer full) */
+static char **
+read_kinds (const char *text)
+{
+  g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
+  guint n;
+  const PpSheetKind *kinds = pp_sheet_kinds (&n);
+
+  if (!g_str_equal (text, "all"))
+    return g_strsplit (text, ",", -1);
+  for (guint i = 0; i < n; i++)
+    g_strv_builder_add (builder, kinds[i].id);
+  return g_strv_builder_end (builder);
+}
+
 static const Plot *
 find_plot (const char *name)
 {
@@ -303,7 +322,7 @@ int
 main (int    argc,
       char **argv)
 {
-  const char *const kinds[] = { "record", "order", NULL };
+  g_auto (GStrv) kinds = NULL;
   g_autoptr (PpPanel) panel = NULL;
   g_autoptr (PpCheck) check = NULL;
   g_autoptr (PpPlan) plan = NULL;
@@ -313,26 +332,30 @@ main (int    argc,
   PpSheetJob job = { 0 };
 
   setlocale (LC_ALL, "");
-  if (argc != 6)
-    g_error ("usage: make-sheets PANEL PAPER UNITS[,mono] FORMATS DIR");
-  panel = make_panel (find_plot (argv[1]));
-  check = pp_check_new (panel, NULL, NULL, NULL, NULL, NULL);
-  plan = pp_plan_new (check, 20000, NULL, NULL, NULL, NULL);
-  gallery = pp_gallery_new (panel, NULL);
-  job.check = check;
-  job.plan = plan;
-  job.gallery = gallery;
+  if (argc != 7)
+    g_error ("usage: make-sheets PANEL PAPER UNITS[,mono][,behind] FORMATS KINDS DIR");
+  if (!g_str_equal (argv[1], "none"))
+    {
+      panel = make_panel (find_plot (argv[1]));
+      job.check = check = pp_check_new (panel, NULL, NULL, NULL, NULL, NULL);
+      job.plan = plan = pp_plan_new (check, PLAN_STEPS, NULL, NULL, NULL, NULL);
+      job.gallery = gallery = pp_gallery_new (panel, NULL);
+    }
+  kinds = read_kinds (argv[5]);
   job.units = g_str_has_prefix (argv[3], "in") ? PP_UNITS_INCH : PP_UNITS_MM;
   job.mono = strstr (argv[3], "mono") != NULL;
+  job.behind = strstr (argv[3], "behind") != NULL;
   if (!pp_paper_parse (argv[2], &job.paper))
     g_error ("no paper %s", argv[2]);
-  files = pp_sheets_write (&job, kinds, read_formats (argv[4]), &error);
+  files = pp_sheets_write (&job, (const char * const *) kinds, read_formats (argv[4]), &error);
   if (files == NULL)
     g_error ("%s", error->message);
-  write_again (&job, kinds, read_formats (argv[4]), files);
-  write_files (files, argv[5]);
+  if (strstr (argv[4], "again") != NULL)
+    write_again (&job, (const char * const *) kinds, read_formats (argv[4]), files);
+  write_files (files, argv[6]);
   if (strstr (argv[4], "print") != NULL)
-    print_pages (&job, kinds, argv[5]);
-  print_plan (plan);
+    print_pages (&job, (const char * const *) kinds, argv[6]);
+  if (plan != NULL)
+    print_plan (plan);
   return 0;
 }

@@ -69,12 +69,12 @@ def need(truth, message):
 class Sheets:
     """The files of one panel, and its plan as [(number, mix, name)]."""
 
-    def __init__(self, make, panel, paper='a4', units='mm', formats='pdf'):
+    def __init__(self, make, panel, paper='a4', units='mm', formats='pdf', kinds='record,order'):
         self.panel = panel
         self.keep = tempfile.TemporaryDirectory()
         self.path = pathlib.Path(self.keep.name)
         self.pdf = str(self.path / 'sheets.pdf')
-        lines = run(make, panel, paper, units, formats, str(self.path)).splitlines()
+        lines = run(make, panel, paper, units, formats, kinds, str(self.path)).splitlines()
         self.plan = [(int(n), int(mix), name) for n, mix, name in
                      (line.split('\t') for line in lines)]
 
@@ -243,15 +243,39 @@ def check_layout(make):
                                 ('huge', 'legal', 'in'), ('wide', 'a3', 'mm,mono'),
                                 ('long-title', 'letter', 'in'), ('untitled', 'a4', 'mm')):
         sheets = Sheets(make, panel, paper, units)
-        for page, ((width, height), words) in enumerate(sheets.words(), 1):
-            where = f'{panel} on {paper}, page {page}'
-            need(len(words) > 8, where + ' is not blank')
-            for i, word in enumerate(words):
-                text, x0, y0, x1, y1 = word
-                need(x0 > 10 and y0 > 10 and x1 < width - 10 and y1 < height - 10,
-                     f'{where}: {text} within the page')
-                for other in words[:i]:
-                    need(not overlap(word, other), f'{where}: {text} on {other[0]}')
+        check_words(sheets, f'{panel} on {paper}')
+
+
+def check_words(sheets, name):
+    for page, ((width, height), words) in enumerate(sheets.words(), 1):
+        where = f'{name}, page {page}'
+        need(len(words) > 8, where + ' is not blank')
+        words = sorted(words, key=lambda word: word[2])
+        for i, word in enumerate(words):
+            text, x0, y0, x1, y1 = word
+            need(x0 > 10 and y0 > 10 and x1 < width - 10 and y1 < height - 10,
+                 f'{where}: {text} within the page')
+            for other in words[i + 1:]:
+                if other[2] > y1:
+                    break
+                need(not overlap(word, other), f'{where}: {text} on {other[0]}')
+
+
+# Hanging, cutting, materials and label on odd panels and papers; parking and pattern have cases of
+# their own, since there numbers stand in outlines.
+WORDY = 'hanging,materials,label'
+
+
+def check_words_of_others(make):
+    for panel, paper, units, kinds in (('crowded', 'a4', 'in', WORDY), ('tiny', '120x150', 'in', WORDY),
+                                       ('huge', 'legal', 'in', WORDY),
+                                       ('empty', 'a4', 'mm', 'all'), ('no-wire', 'a4', 'mm', 'all'),
+                                       ('wire-only', 'letter', 'in', 'all'),
+                                       ('long-title', 'letter', 'in', 'all'),
+                                       ('wide', 'a3', 'mm,mono', 'all')):
+        sheets = Sheets(make, panel, paper, units, kinds=kinds)
+        check_words(sheets, f'{panel} on {paper}')
+        check_each_page(sheets, sheets.texts())
 
 
 def walk(outlines, depth=0):
@@ -353,8 +377,9 @@ def files_of(sheets):
 def check_same(make):
     """make-sheets itself holds a second writing in the same process against the first."""
     os.environ['SOURCE_DATE_EPOCH'] = '1777680000'
-    for panel in ('meadow', 'arabic'):
-        first, second = (Sheets(make, panel, formats='pdf,svg,png') for _ in range(2))
+    for panel, kinds, formats in (('meadow', 'all', 'pdf,svg'), ('arabic', 'record', 'pdf,svg,png')):
+        first, second = (Sheets(make, panel, formats=formats + ',again', kinds=kinds)
+                         for _ in range(2))
         need(files_of(first) == files_of(second), panel + ': the same bytes twice')
         date = run('pdfinfo', '-isodates', first.pdf)
         need(re.search(r'CreationDate: +2026-05-02T00:00:00Z?', date), date)
@@ -378,10 +403,204 @@ def check_mono(make):
     need(any(red != green for red, green, _ in pixels_of(Sheets(make, 'meadow'))), 'colour')
 
 
+def matrix_of(element):
+    found = re.match(r'matrix\(([^)]*)\)', element.get('transform', ''))
+    return [float(n) for n in found[1].split(',')] if found else [1, 0, 0, 1, 0, 0]
+
+
+def rings_of(path, stroke=True):
+    """The closed paths of straight lines and curves (as their corners) in a drawing, mm: as they
+    are stroked, or filled, with their style."""
+    for element in ElementTree.parse(path).getroot().iter(SVG + 'path'):
+        style = element.get('style') or ''
+        if ('stroke:none' in style) == stroke:
+            continue
+        a, b, c, d, e, f = matrix_of(element)
+        for part in re.findall(r'M ([^MZ]*)Z', element.get('d')):
+            numbers = [float(n) for n in re.findall(r'-?[\d.]+', part)]
+            points = list(zip(numbers[::2], numbers[1::2]))
+            yield style, [(a * x + c * y + e, b * x + d * y + f) for x, y in points]
+
+
+def size_of(ring):
+    return tuple(max(p[i] for p in ring) - min(p[i] for p in ring) for i in (0, 1))
+
+
+def is_true(got, want):
+    """To 0.2 % and 0.3 mm."""
+    return all(abs(g - w) <= min(max(0.002 * w, 0.01), 0.3) for g, w in zip(got, want))
+
+
+# The glass of each made-up panel, mm.
+GLASS = {'tiny': (30, 40), 'meadow': (300, 420), 'wide': (500, 260), 'no-wire': (200, 150)}
+
+
+def check_scale(make):
+    for panel, paper, units in (('tiny', 'a4', 'mm'), ('meadow', 'letter', 'in'),
+                                ('meadow', 'a4', 'mm,behind'), ('wide', 'a3', 'mm'),
+                                ('no-wire', 'a4', 'mm')):
+        sheets = Sheets(make, panel, paper, units, 'svg', 'pattern')
+        places = []
+        for path in sorted(sheets.path.glob('pattern-*.svg')):
+            rings = [ring for _, ring in rings_of(path) if is_true(size_of(ring), GLASS[panel])]
+            if rings:
+                places.append((min(p[0] for p in rings[0]), min(p[1] for p in rings[0])))
+        need(places, f'{panel} on {paper}: the glass in its true size')
+        need(len(set(places)) == len(places), f'{panel} on {paper}: each tile shows another part')
+        check_bars(sheets, 'pattern')
+
+
+def check_bars(sheets, kind):
+    """On each page that shows something in its true size one line of 4 in each way."""
+    for path in sheets.path.glob(kind + '-*.svg'):
+        text = path.read_text('utf-8')
+        if 'hold a ruler to both bars' not in text:
+            continue
+        lengths = []
+        for element in ElementTree.parse(path).getroot().iter(SVG + 'path'):
+            found = re.match(r'M ([-\de.]+) ([-\de.]+) L ([-\de.]+) ([-\de.]+) ', element.get('d'))
+            if found:
+                a, b, c, d, _, _ = matrix_of(element)
+                x, y = float(found[3]) - float(found[1]), float(found[4]) - float(found[2])
+                lengths.append((abs(a * x + c * y), abs(b * x + d * y)))
+        need(any(is_true(l, (101.6, 0)) for l in lengths), f'{path.name}: a bar across')
+        need(any(is_true(l, (0, 101.6)) for l in lengths), f'{path.name}: a bar down')
+
+
+def rings_parked(path):
+    """The outlines on a parking page: filled in a colour, then stroked; larger than a badge."""
+    import shapely.geometry
+    for style, ring in rings_of(path):
+        if len(ring) >= 32 and 'stroke-width:0.35' in style or 'stroke-width:0.5' in style:
+            shape = shapely.geometry.Polygon(ring)
+            yield shape
+
+
+def made_up(name, size):
+    """Area of a piece of make-sheets.c, mm2, by shapely from the same formula."""
+    import math
+    import shapely.geometry
+    kind = NAMES.index(name)
+    if kind % 2 == 1:
+        points = []
+        for i in range(32):
+            along = i / 16 if i < 16 else (32 - i) / 16
+            across = size * 0.7 / 2 * max(math.sin(along * math.pi), 0) ** 0.8
+            points.append((across if i < 16 else -across, (along - 0.5) * size * 2.4))
+    else:
+        petals = 5 + kind
+        points = []
+        for i in range(petals * 8):
+            angle = i * 2 * math.pi / (petals * 8)
+            reach = size * 0.6 * (0.82 + 0.18 * math.cos(petals * angle))
+            points.append((reach * math.sin(angle), -reach * math.cos(angle)))
+    return shapely.geometry.Polygon(points)
+
+
+NAMES = ['Oxeye', 'Dock leaf', 'Cornflower', 'Fern', 'Campion', 'Sedge', 'Mallow', 'Flag iris']
+# Panel: width, height, pieces; as in make-sheets.c.
+PLOTS = {'meadow': (300, 420, 16), 'crowded': (400, 560, 120), 'wide': (500, 260, 12)}
+
+
+def size_in(panel):
+    width, height, n = PLOTS[panel]
+    return min((width * height / n) ** 0.5 * 0.62, 70)
+
+
+def check_parking(make):
+    for panel, paper, most in (('meadow', 'a4', 5), ('crowded', 'letter', 8), ('wide', 'a4', 6)):
+        sheets = Sheets(make, panel, paper, formats='svg', kinds='parking')
+        size = size_in(panel)
+        width, height = (n / POINTS_PER_MM for n in PAPERS[paper])
+        names, areas, pages = [], [], 0
+        for path in sorted(sheets.path.glob('parking-*.svg'),
+                           key=lambda p: int(p.stem.split('-')[1])):
+            if 'tags' in ElementTree.parse(path).getroot()[0].text:
+                continue
+            pages += 1
+            shapes = list(rings_parked(path))
+            for i, shape in enumerate(shapes):
+                x0, y0, x1, y1 = shape.bounds
+                need(x0 > 5 and y0 > 5 and x1 < width - 5 and y1 < height - 5, 'nothing is cut')
+                for other in shapes[:i]:
+                    need(shape.distance(other) > 0.5, f'{panel}, {path.name}: one lies on another')
+            areas += [shape.area for shape in shapes]
+            words = ElementTree.parse(path).getroot()[1].text
+            names += [(int(n), name) for n, name in
+                      re.findall(r'^(\d+)\. ([A-Z][a-z]+(?: [a-z]+)?)', words, re.M)]
+        want = [(number, name) for number, _, name in sheets.plan if name != 'knot']
+        need(names == want, f'{panel}: all in glue order: {names}, not {want}')
+        need(len(areas) == len(want), f'{panel}: {len(areas)} outlines for {len(want)} pieces')
+        for got, should in zip(sorted(areas), sorted(made_up(name, size).area for _, name in want)):
+            need(abs(got / should - 1) < 0.004, f'{panel}: full size: {got:.1f}, not {should:.1f}')
+        need(pages <= most, f'{panel}: {pages} pages')
+        check_bars(sheets, 'parking')
+
+
+def check_blank(make):
+    """Also measured in dots, as a camera would."""
+    import numpy
+    for paper, units in (('a4', 'mm'), ('letter', 'in')):
+        sheets = Sheets(make, 'none', paper, units, 'pdf,svg', 'ring,ladder,frame')
+        need(sheets.n_pages() == 4, 'four pages')
+        check_words(sheets, paper)
+        check_bars(sheets, 'ring')
+        check_bars(sheets, 'ladder')
+        run('pdftoppm', '-gray', '-r', '254', '-f', '4', sheets.pdf, str(sheets.path / 'frame'))
+        data = next(sheets.path.glob('frame-*.pgm')).read_bytes()
+        head = re.match(rb'P5\s+(\d+)\s+(\d+)\s+255\s', data)
+        width, height = int(head[1]), int(head[2])
+        dots = numpy.frombuffer(data, 'uint8', offset=head.end()).reshape(height, width) < 128
+        frame = re.search(r'Frame (\d+) mm by (\d+) mm', on_one_line(sheets.text(4)))
+        want = int(frame[1]), int(frame[2])
+        need(paper != 'a4' or want == (180, 240), f'{want} on A4')
+        middles = [[find_disc(dots, x, y) for x in (0, 1)] for y in (0, 1)]
+        across = numpy.subtract(middles[0][1], middles[0][0]) / 10
+        down = numpy.subtract(middles[1][0], middles[0][0]) / 10
+        need(abs(across[0] - want[0]) < 0.2 and abs(across[1]) < 0.1, f'{across} across')
+        need(abs(down[1] - want[1]) < 0.2 and abs(down[0]) < 0.1, f'{down} down')
+        # As rsvg-convert has it, too.
+        run('rsvg-convert', '--dpi-x', '254', '--dpi-y', '254', '-o', str(sheets.path / 'r.png'),
+            str(sheets.path / 'frame-1.svg'))
+        pixels = struct.unpack('>II', (sheets.path / 'r.png').read_bytes()[16:24])
+        need(abs(pixels[0] - width) <= 2 and abs(pixels[1] - height) <= 2, f'{pixels} by rsvg')
+
+
+def find_disc(dots, right, low):
+    """The middle of the black in a corner of the page, 0.1 mm: the disc is by far the most."""
+    import numpy
+    height, width = dots.shape
+    x0, y0 = (width - 240 if right else 0), (height - 380 if low else 175)
+    part = dots[y0:y0 + 240, x0:x0 + 240]
+    ys, xs = numpy.nonzero(part)
+    for _ in range(20):
+        near = (xs - numpy.mean(xs)) ** 2 + (ys - numpy.mean(ys)) ** 2 < 75 ** 2
+        xs, ys = xs[near], ys[near]
+    need(len(xs) > 9000, 'a disc of 12 mm')
+    return x0 + (xs.min() + xs.max()) / 2, y0 + (ys.min() + ys.max()) / 2
+
+
+def check_figures(make):
+    """What the hanging and materials sheets say, against the made-up panel by hand."""
+    sheets = Sheets(make, 'meadow', kinds='hanging,materials,label')
+    text = on_one_line(' '.join(sheets.texts()))
+    # Holes at 0.3 and 0.7 of 300 mm, 0.12 of 420 mm; wire 0.5 of 300 mm and two tails.
+    need(re.search(r'A 6 90 50 wire to drill', text), 'the left hole: ' + text)
+    need(re.search(r'B 6 210 50 wire to drill', text), 'the right hole: ' + text)
+    need(re.search(r'of it from hole to hole .*150 mm', text), text)
+    placed = [name for _, _, name in sheets.plan if name != 'knot']
+    for name in NAMES:
+        row = re.search(name + r' \d+ × \d+ mm (\d+)? ?500', text)
+        need(row and int(row[1] or 0) == placed.count(name), f'{name}: {placed.count(name)}')
+    n_mixes = max(mix for _, mix, _ in sheets.plan)
+    need(re.search(rf'Mixes {n_mixes}\b', text) or f' {n_mixes} ' in text, 'mixes')
+
+
 CASES = {name[6:]: value for name, value in list(globals().items())
          if name in ('check_paper', 'check_order', 'check_record', 'check_layout',
                      'check_document', 'check_titles', 'check_svg', 'check_same', 'check_mono',
-                     'check_print')}
+                     'check_print', 'check_words_of_others', 'check_scale', 'check_parking',
+                     'check_blank', 'check_figures')}
 
 
 def main(make, case):
