@@ -94,4 +94,4 @@ def way_of_the_tab_key(session):
         now := desk.get_focused()) and steps.is_piece(now) and now).path == start.path)
 
 
-run(Session(), [names, pieces, way_of_the_tab_key])
+run(Session(leaks=True), [names, pieces, way_of_the_tab_key])

@@ -1,0 +1,135 @@
+# test-look.py: words that are whole, beside one another, and stand out from what is behind them
+#
+# SPDX-License-Identifier: GPL-3.0-or-later
+#
+# Usage: test-look.py LOOK
+import collections
+import sys
+
+from contrast import get_contrast
+from session import Session
+from sight import Box
+from states import LOOKS, STATES
+from tap import check, near, run
+
+LEAST = 4.5   # WCAG 1.4.3, for text of any size
+STROKE = 6    # pixels of a colour that are a stroke and no chance
+# printed by WCAG: technique G207, understanding of non-text contrast; and its ends
+PUBLISHED = (((0, 0, 0), 21.0, 0.001), ((0xe3, 0x66, 0x0e), 3.4, 0.01), ((0xff, 0xf0, 0x00), 1.2, 0.02),
+             ((0x77, 0x77, 0x77), 4.4781, 0.0001), ((0xff, 0xff, 0xff), 1.0, 0.001))
+
+
+def cut(box, other):
+    x, y = max(box.x, other.x), max(box.y, other.y)
+    return Box(x, y, min(box.x + box.width, other.x + other.width) - x,
+               min(box.y + box.height, other.y + other.height) - y)
+
+
+def get_view(node):
+    """What is seen of a label where it may be scrolled out of sight, and whether its end may be
+    there: the box of the thing that scrolls, or that of the window."""
+    at = node
+    while at.parent is not None and at.parent.role != 'application':
+        if any(child.role == 'scroll bar' for child in at.parent.children) and at.role != 'scroll bar':
+            return at.parent.box, True
+        at = at.parent
+    return at.box, False
+
+
+def is_asleep(node):
+    """Not to be pressed now, and so allowed to be faint."""
+    while node is not None and node.role != 'application':
+        if 'sensitive' not in node.states:
+            return True
+        node = node.parent
+    return False
+
+
+def get_labels(window):
+    """(label, what is seen of it)"""
+    labels = []
+    for node in window.find_all('label'):
+        view, scrolls = get_view(node)
+        seen = cut(node.box, view)
+        if not scrolls:
+            seen = node.box
+        if node.name.strip() and seen.width > 1 and seen.height > 1:
+            labels.append((node, seen))
+    return labels
+
+
+def find_clipped(labels):
+    """Those that stick out of something they stand in."""
+    clipped = []
+    for node, seen in labels:
+        at = node.parent
+        while at is not None and at.role != 'application':
+            if any(child.role == 'scroll bar' for child in at.children):
+                break
+            if at.is_seen() and cut(seen, at.box)[2:] != seen[2:]:
+                clipped.append((node, at))
+                break
+            at = at.parent
+    return clipped
+
+
+def find_overlaps(labels):
+    return [(one[0], other[0]) for i, one in enumerate(labels) for other in labels[:i]
+            if min(cut(one[1], other[1])[2:]) > 1]
+
+
+def measure(picture, box):
+    """The contrast of what is written in the box: of the commonest colour and that which stands
+    out most from it in a stroke. None where there is but one colour."""
+    crop = picture.crop((box.x, box.y, box.x + box.width, box.y + box.height))
+    colours = collections.Counter(crop.getdata()).most_common()
+    behind = colours[0][0]
+    strokes = [get_contrast(colour, behind) for colour, n in colours[1:] if n >= STROKE]
+    return max(strokes) if strokes else None
+
+
+def find_faint(desk, labels):
+    faint = []
+    picture = desk.session.grab().convert('RGB')
+    corner = desk.get_corner(labels[0][0].get_window())
+    for node, seen in labels:
+        on_screen = Box(seen.x + corner[0], seen.y + corner[1], seen.width, seen.height)
+        contrast = measure(picture, on_screen)
+        if contrast is not None and contrast < LEAST and not is_asleep(node):
+            faint.append((round(contrast, 2), node))
+    return faint
+
+
+def formula(session):
+    for colour, ratio, within in PUBLISHED:
+        near(f'{colour} on white', get_contrast(colour, (255, 255, 255)), ratio, within)
+
+
+def check_state(desk, state):
+    window = desk.look()[-1]
+    labels = get_labels(window)
+    check(f'{state}: there are words', len(labels) > 1, labels)
+    clipped, overlaps = find_clipped(labels), find_overlaps(labels)
+    check(f'{state}: no word is cut off', not clipped, clipped)
+    check(f'{state}: no word lies over another', not overlaps, overlaps)
+    faint = find_faint(desk, labels)
+    check(f'{state}: all words stand out from what is behind them', not faint, faint)
+
+
+def look_at(states):
+    def test(session):
+        for desk, state in states(session):
+            check_state(desk, state)
+        check(f'{states.__name__}: it ends well', desk.program.wait() == 0)
+    test.__name__ = states.__name__
+    return test
+
+
+def main():
+    look = LOOKS[sys.argv.pop(1)]
+    # Without grey edges a letter has the colour that was asked for, and no other.
+    resources = {**look.get('resources', {}), 'Xft.antialias': 0}
+    run(Session(**{**look, 'resources': resources}), [formula, *(look_at(states) for states in STATES)])
+
+
+main()
