@@ -10,7 +10,7 @@ from session import Gone, PATIENCE, wait_for
 from sight import Box, Node
 
 STEP_SECONDS = 0.04    # between two moves of a drag
-REST_SECONDS = 0.4     # before a drag is let go, as a hand would
+REST_SECONDS = 0.15    # three times before a drag is let go, as a hand would
 
 
 class Desk:
@@ -131,7 +131,9 @@ class Desk:
                 for i in range(1, steps + 1)]
         for x, y in way:
             words += ['mousemove', x, y, 'sleep', STEP_SECONDS]
-        words += ['sleep', REST_SECONDS]
+        # a hand trembles; and of moves too fast for the other side of a drop, X forgets the last
+        words += ['sleep', REST_SECONDS, 'mousemove', end[0] + 1, end[1], 'sleep', REST_SECONDS,
+                  'mousemove', *end, 'sleep', REST_SECONDS]
         if let_go:
             words += ['mouseup', 1]
         for key in keys:

@@ -163,6 +163,13 @@ def take_children(node, answer):
         node.children.append(child)
 
 
+def is_worth_a_look(node):
+    """Whether anything in it may be seen: the pages behind are as many again, and slow to ask about."""
+    if node.parent is None:
+        return True
+    return node.is_seen() and any(node is shown for shown in node.parent.get_shown())
+
+
 def look(application):
     """The whole tree under the application, as it is now."""
     root = Node(application.bus, application.owner, application.path)
@@ -178,6 +185,5 @@ def look(application):
             if node is not root:
                 asking.ask(node, COMPONENT, 'GetExtents', GLib.Variant('(u)', (WINDOW_COORDS,)), take_box)
         asking.wait()
-        level = [child for node in level if node is root or 'visible' in node.states
-                 for child in node.children]
+        level = [child for node in level if is_worth_a_look(node) for child in node.children]
     return root

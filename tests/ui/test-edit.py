@@ -153,4 +153,36 @@ def turned_and_stacked(session):
     steps.end(desk)
 
 
-run(Session(), [nudged, several, stays_put, cut_copy_paste, groups, turned_and_stacked])
+def key_in_a_drag(desk, path, key, n):
+    """A piece taken hold of and moved, KEY pressed, moved on and let go: N pieces are there, and then
+    the pointer has nothing in hand."""
+    at = desk.get_middle(steps.get_pieces(desk)[0])
+    desk.drag(at, (at[0] + 50, at[1] + 30), let_go=False)
+    desk.xdo('key', key)   # not as other keys: those let go of the pointer's button first
+    steps.wait_pieces(desk, n)
+    desk.xdo('mousemove', at[0] + 80, at[1] + 60, 'sleep', 0.2, 'mouseup', 1)
+    check_saved(desk, path, f'{key} in a drag does what it says', lambda p: len(p) == n
+                and ('p0' in p) == (key != 'Delete') and is_at(p['p1'], 150, 170) and is_at(p['p2'], 240, 160))
+    saved = path.read_bytes()
+    desk.xdo('mousemove', at[0] + 140, at[1] + 90, 'sleep', 0.2, 'mousemove', at[0] + 20, at[1], 'sleep', 0.2)
+    check(f'{key} in a drag ends it', desk.find_now('label', path.name) is not None and path.read_bytes() == saved)
+
+
+def drag_ended_by_a_key(session):
+    desk, path = start(session, 'ended', THREE)
+    key_in_a_drag(desk, path, 'ctrl+d', 4)
+    steps.end(desk)
+    desk, path = start(session, 'ended again', THREE)
+    before = steps.read(path)['placements']
+    key_in_a_drag(desk, path, 'Delete', 2)
+    for _ in range(3):
+        desk.key('ctrl+z')
+    desk.find('button', 'Nothing to undo')
+    panel = steps.save_until(desk, path, lambda its: len(its['placements']) == 3)
+    check('undone, all is as it was', [(its['id'], its['x'], its['y']) for its in panel['placements']]
+          == [(its['id'], its['x'], its['y']) for its in before], panel['placements'])
+    steps.end(desk)
+
+
+run(Session(), [nudged, several, stays_put, cut_copy_paste, groups, turned_and_stacked,
+                drag_ended_by_a_key])

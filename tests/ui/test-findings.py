@@ -105,4 +105,46 @@ def show_me(session):
     steps.end(desk)
 
 
-run(Session(), [sentences, pins, i_know, show_me])
+def get_laid(path):
+    """What a search may change of the panel in a file."""
+    panel = steps.read(path)
+    return panel['placements'], panel['wire'], panel['holes']
+
+
+def undo_to(desk, path, before):
+    """One step back; the file then has the panel as it was before."""
+    desk.click(desk.find('button', steps.begins('Undo: ')))
+    desk.find('button', 'Nothing to undo')
+    steps.save_as(desk, path)
+    return check('one undo brings all back', get_laid(path) == before, get_laid(path))
+
+
+def put_right(session):
+    desk, path = start(session, 'right', HEAP)
+    copy = session.folder / 'right again.petalpane'
+    before = get_laid(path)
+    desk.click(desk.find('button', steps.begins('Put this right')))
+    desk.find('button', 'Undo: Put right')
+    steps.save_as(desk, copy)
+    check('Put right changes the panel', get_laid(copy) != before, before)
+    undo_to(desk, copy, before)
+    steps.end(desk)
+
+
+def put_all_right(session):
+    desk, path = start(session, 'all right', HEAP)
+    copy = session.folder / 'all right again.petalpane'
+    before = get_laid(path)
+    desk.key('ctrl+r')
+    desk.find('label', 'Do it')
+    check('Put all right is shown before it is done', get_laid(path) == before
+          and desk.find_now('button', 'Undo: Put all right') is None)
+    desk.press('label', 'Do it')
+    desk.find('button', 'Undo: Put all right')
+    steps.save_as(desk, copy)
+    check('accepted it changes the panel', get_laid(copy) != before)
+    undo_to(desk, copy, before)
+    steps.end(desk)
+
+
+run(Session(), [sentences, pins, i_know, show_me, put_right, put_all_right])

@@ -67,14 +67,19 @@ def saved_where_the_pointer_was(session):
     steps.end(desk)
 
 
+def lies_under(desk, at):
+    """The last piece, once it has its place in the window."""
+    box = desk.on_screen(steps.get_pieces(desk)[-1])
+    return abs(box.x + box.width / 2 - at[0]) <= EDGE and box.y < at[1] < box.y + box.height
+
+
 def lay_five(desk):
     edges = steps.find_edges(desk)
     for piece, left, top in DROPS:
         at = get_place(edges, left, top)
         node = steps.drag_from_tray(desk, piece, at)
-        box = desk.on_screen(node)
         check(f'{piece} dragged from the tray lies under the pointer', node.name.startswith(f'{piece}, ')
-              and abs(box.x + box.width / 2 - at[0]) <= EDGE and box.y < at[1] < box.y + box.height, (node, at))
+              and steps.is_true_soon(lambda at=at: lies_under(desk, at)), (node, at))
 
 
 def check_opened_again(session, path):
