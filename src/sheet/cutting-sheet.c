@@ -344,15 +344,16 @@ draw_reminders (const Cutting *self,
   if (book->panel->background->shape == PP_SHAPE_RECTANGLE)
     cutting[n++] = glass = glass_line_new (book);
   cutting[n++] = book->job->inset > 0
-                 ? _("Cut on the full line, grind to the broken one. Eyes protected, glass wet at the "
-                     "grinder; seam every edge.")
-                 : _("Cut inside the line where a grinder follows. Eyes protected, glass wet at the "
-                     "grinder; seam every edge.");
+                 ? _("Cut on the full line, grind to the broken one. Eyes protected, glass wet at "
+                     "the grinder; seam every edge.")
+                 : _("Cut inside the line where a grinder follows. Eyes protected, glass wet at "
+                     "the grinder; seam every edge.");
   if (book->panel->fused->len > 0)
     {
       cutting[n++] = _("Fuse only glass of one expansion. Fire by the glass maker\342\200\231s own "
                        "schedule; where one layer lies beside two, heat and cool more slowly.");
-      cutting[n++] = _("Fibre paper for inserts (hatched): a dust mask rated for it, handled damp.");
+      cutting[n++] = _("Fibre paper for inserts (hatched): a dust mask rated for it, handled "
+                       "damp.");
     }
   cutting[n] = NULL;
   return pp_flow_notice (book, &notice, y);

@@ -84,8 +84,10 @@ add_hook (PpFacts       *facts,
                 pp_length_format (hang->hook.x - glass.x0, units));
   pp_facts_add (facts, _("Hook and the top of the glass"),
                 hook_below_top_format (hang, hang->hook.y - glass.y0, units));
-  pp_facts_take (facts, g_strdup_printf (_("Hook over the floor, for the middle of the glass at %s"),
-                                         eye_text), pp_length_format (height, units));
+  pp_facts_take (facts,
+                 g_strdup_printf (_("Hook over the floor, for the middle of the glass at %s"),
+                                  eye_text),
+                 pp_length_format (height, units));
 }
 
 static double
@@ -118,7 +120,7 @@ use_of (const PpPanel *panel,
 
   if (wire != NULL && (g_str_equal (hole->id, wire->from) || g_str_equal (hole->id, wire->to)))
     return g_strdup (_("wire"));
-  return g_strdup (_("free"));
+  return g_strdup (_("not for the wire"));
 }
 
 static double
@@ -189,8 +191,8 @@ draw_drilling (PpBook *book,
                double  y)
 {
   const char *const lines[] = {
-    _("Drill before anything is glued: wet and slowly, eyes protected, the glass clamped over a soft "
-      "support. Keep electrics away from the water; wipe the slurry up while it is wet."),
+    _("Drill before anything is glued: wet and slowly, eyes protected, the glass clamped over a "
+      "soft support. Keep electrics away from the water; wipe the slurry up while it is wet."),
     _("Measure from the same two edges for every hole, and mark all before you drill one."),
     NULL
   };

@@ -72,9 +72,10 @@ fill_box_card (Card   *self,
   self->subtitle = _("Glass. Handle with care.");
   self->has_arrows = TRUE;
   pp_facts_add (&self->facts, _("Size to pack"), packed_size_format (check, units));
-  pp_facts_add (&self->facts, _("Weight without the box"), pp_mass_format (check->mass.total, units));
-  self->lines[0] = _("Pack it upright, pieces free of pressure, with soft foam all around the glass "
-                     "and nothing leaning on the pieces.");
+  pp_facts_add (&self->facts, _("Weight without the box"),
+                pp_mass_format (check->mass.total, units));
+  self->lines[0] = _("Pack it upright, pieces free of pressure, with soft foam all around the "
+                     "glass and nothing leaning on the pieces.");
   self->lines[1] = _("Keep it from frost and heat on the way.");
 }
 
@@ -95,11 +96,12 @@ fill_owner_card (Card   *self,
   pp_facts_add (&self->facts, _("Hook and fixing rated for at least"),
                 pp_mass_format (check->mass.total, units));
   self->lines[n++] = book->panel->display->place == PP_PLACE_WINDOW
-                     ? _("To hang free in a window: from a hook in sound wood or masonry, not on the "
-                         "glass.")
+                     ? _("To hang free in a window: from a hook in sound wood or masonry, not on "
+                         "the glass.")
                      : _("To hang on a wall, with a fixing made for that wall.");
   self->lines[n++] = _("Not over a bed or a seat. Check wire, knots and hook each year.");
-  self->lines[n++] = _("Dust with a soft dry brush. No water on the glue, no cleaner with solvent.");
+  self->lines[n++] = _("Dust with a soft dry brush. No water on the glue, no cleaner with "
+                       "solvent.");
   self->lines[n++] = _("Clear glue yellows in strong sun: choose a place out of the hottest.");
   self->lines[n++] = _("Lift it by the glass with both hands, never by a flower.");
 }

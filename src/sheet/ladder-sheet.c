@@ -81,10 +81,11 @@ draw_rail (PpBook       *book,
   const PpTextStyle style = { .size = SIDE_SIZE };
   guint from_middle = (guint) ABS (index);
   double x = self->foot.x + index * self->rail;
-  double width = index == 0 ? PP_LINE_HEAVY : from_middle % self->strong == 0 ? PP_LINE_MIDDLE : FINE;
+  double width = from_middle % self->strong == 0 ? PP_LINE_MIDDLE : FINE;
 
   draw_line (book, (PpPoint) { x, self->foot.y },
-             (PpPoint) { x, self->foot.y - self->n_rungs * self->rung }, width);
+             (PpPoint) { x, self->foot.y - self->n_rungs * self->rung },
+             index == 0 ? 2 * PP_LINE_HEAVY : width);
   if (from_middle % self->strong == 0)
     {
       g_autofree char *figure = index == 0
@@ -92,7 +93,8 @@ draw_rail (PpBook       *book,
                                 : pp_length_format_bare (from_middle * self->rail,
                                                          book->job->units);
 
-      pp_text_draw_centred (book, &style, figure, (PpPoint) { x, self->foot.y + SIDE_ROOM / 2 + 0.5 });
+      pp_text_draw_centred (book, &style, figure,
+                            (PpPoint) { x, self->foot.y + SIDE_ROOM / 2 + 0.5 });
     }
 }
 
@@ -103,10 +105,10 @@ draw_words (PpBook *book,
 {
   const PpTextStyle style = { .size = 12 };
   const char *words = page == 0
-    ? _("Lay the piece along the heavy line, front up, its base on 0, its tip up. Look straight down "
-        "and note at each rung how far its edges lie to the left and to the right.")
-    : _("For what is longer: cut along the lowest rung and lay it on the highest of the page before, "
-        "the heavy lines in one; tape.");
+    ? _("Lay the piece along the heavy line, front up, its base on 0, its tip up. Look straight "
+        "down and note at each rung how far its edges lie to the left and to the right.")
+    : _("For what is longer: cut along the lowest rung and lay it on the highest of the page "
+        "before, the heavy lines in one; tape.");
 
   pp_book_say (book, words);
   return book->area.y0 + WORDS_GAP

@@ -1,4 +1,4 @@
-/* order-plan.h: the parts of the glue order: its opening page and the picture of a mix.
+/* order-plan.h: the parts of the glue order: its opening page, the picture of a mix, the backs.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -31,5 +31,8 @@ double     pp_order_plan_draw  (PpBook       *book,
                                 PpBox         area);
 /* The page before the first mix. */
 void       pp_order_opening_draw (PpBook     *book);
+
+/* The pages after the last mix: where the dabs go, seen from behind. */
+void       pp_order_backs_draw (PpBook       *book);
 
 G_END_DECLS

@@ -289,4 +289,5 @@ pp_order_sheet_draw (PpBook *book)
     }
   pp_order_opening_draw (book);
   draw_mixes_and_closing (book);
+  pp_order_backs_draw (book);
 }

@@ -312,8 +312,8 @@ list_lines (const Pattern *self,
 {
   guint n = 0;
 
-  lines[n++] = _("Print at 100 %, not fitted to the page. Hold a ruler to both bars of each page: if "
-                 "one is not right, print again before you cut anything.");
+  lines[n++] = _("Print at 100 %, not fitted to the page. Hold a ruler to both bars of each page: "
+                 "if one is not right, print again before you cut anything.");
   if (has_tiles)
     {
       lines[n++] = _("Cut each tile along its thin line at left and top. Lay it on the broken line "
@@ -327,10 +327,10 @@ list_lines (const Pattern *self,
   else
     lines[n++] = _("Lay the glass flat over the pattern, edge on edge.");
   lines[n++] = self->book->job->units == PP_UNITS_INCH
-               ? _("Broken lines lie under other pieces. The small crosses stand every 2 in from the "
-                   "left and the top of the glass.")
-               : _("Broken lines lie under other pieces. The small crosses stand every 50 mm from the "
-                   "left and the top of the glass.");
+               ? _("Broken lines lie under other pieces. The small crosses stand every 2 in from "
+                   "the left and the top of the glass.")
+               : _("Broken lines lie under other pieces. The small crosses stand every 50 mm from "
+                   "the left and the top of the glass.");
   if (self->book->job->behind)
     lines[n++] = _("This pattern is mirrored, for work from behind: left is right.");
   lines[n] = NULL;

@@ -267,7 +267,8 @@ WORDY = 'hanging,materials,label'
 
 
 def check_words_of_others(make):
-    for panel, paper, units, kinds in (('crowded', 'a4', 'in', WORDY), ('tiny', '120x150', 'in', WORDY),
+    for panel, paper, units, kinds in (('crowded', 'a4', 'in', WORDY),
+                                       ('tiny', '120x150', 'in', 'all'),
                                        ('huge', 'legal', 'in', WORDY),
                                        ('empty', 'a4', 'mm', 'all'), ('no-wire', 'a4', 'mm', 'all'),
                                        ('wire-only', 'letter', 'in', 'all'),
@@ -377,7 +378,8 @@ def files_of(sheets):
 def check_same(make):
     """make-sheets itself holds a second writing in the same process against the first."""
     os.environ['SOURCE_DATE_EPOCH'] = '1777680000'
-    for panel, kinds, formats in (('meadow', 'all', 'pdf,svg'), ('arabic', 'record', 'pdf,svg,png')):
+    for panel, kinds, formats in (('meadow', 'all', 'pdf,svg'),
+                                  ('arabic', 'record', 'pdf,svg,png')):
         first, second = (Sheets(make, panel, formats=formats + ',again', kinds=kinds)
                          for _ in range(2))
         need(files_of(first) == files_of(second), panel + ': the same bytes twice')
@@ -580,6 +582,37 @@ def find_disc(dots, right, low):
     return x0 + (xs.min() + xs.max()) / 2, y0 + (ys.min() + ys.max()) / 2
 
 
+def shape_of(ring, mirrored=False):
+    """A ring as a polygon, its box moved to the origin and as long as 1."""
+    import shapely.geometry
+    side = -1 if mirrored else 1
+    ring = [(side * x, y) for x, y in ring]
+    x0, y0, size = min(p[0] for p in ring), min(p[1] for p in ring), max(size_of(ring))
+    return shapely.geometry.Polygon([((x - x0) / size, (y - y0) / size) for x, y in ring])
+
+
+def check_backs(make):
+    """All that is glued, once each, and as the mirror image of what the plans show."""
+    sheets = Sheets(make, 'meadow', formats='svg', kinds='order')
+    backs, numbers = [], []
+    for path in sorted(sheets.path.glob('order-*.svg'), key=lambda p: int(p.stem.split('-')[1])):
+        title, words = (element.text for element in ElementTree.parse(path).getroot()[:2])
+        if 'on the backs' not in title:
+            continue
+        numbers += [int(n) for n in re.findall(r'^(\d+)\. [^.]*, \d+ dabs?\.$', words, re.M)]
+        backs += [ring for style, ring in rings_of(path) if len(ring) >= 32]
+    need(numbers == [n for n, _, name in sheets.plan if name != 'knot'], f'backs of {numbers}')
+    places = [ring for path in sheets.path.glob('order-*.svg') for style, ring in rings_of(path)
+              if len(ring) >= 32 and 'stroke-width:0.7' in style]
+    telling = 0
+    for ring in backs:
+        back = shape_of(ring)
+        mirror = [shape_of(place, True).hausdorff_distance(back) < 0.01 for place in places]
+        need(any(mirror), 'the mirror image of a piece as it is placed')
+        telling += not any(shape_of(place).hausdorff_distance(back) < 0.01 for place in places)
+    need(len(backs) == len(numbers) and telling >= 3, f'{len(backs)} backs, {telling} of them tell')
+
+
 def check_figures(make):
     """What the hanging and materials sheets say, against the made-up panel by hand."""
     sheets = Sheets(make, 'meadow', kinds='hanging,materials,label')
@@ -600,7 +633,7 @@ CASES = {name[6:]: value for name, value in list(globals().items())
          if name in ('check_paper', 'check_order', 'check_record', 'check_layout',
                      'check_document', 'check_titles', 'check_svg', 'check_same', 'check_mono',
                      'check_print', 'check_words_of_others', 'check_scale', 'check_parking',
-                     'check_blank', 'check_figures')}
+                     'check_blank', 'check_figures', 'check_backs')}
 
 
 def main(make, case):
