@@ -217,16 +217,15 @@ fill_keys_of_one (const PpGoal  *self,
     keys[1]++;
 }
 
-/* Placements that only one of the panels has. */
 static guint
-count_odd (const PpPanel *given,
-           const PpPanel *panel)
+count_added (const PpPanel *given,
+             const PpPanel *panel)
 {
-  guint kept = 0;
+  guint n = 0;
 
   for (guint i = 0; i < panel->placements->len; i++)
-    kept += pp_panel_find_placement (given, pp_panel_placement (panel, i)->id, NULL) != NULL;
-  return given->placements->len + panel->placements->len - 2 * kept;
+    n += pp_panel_find_placement (given, pp_panel_placement (panel, i)->id, NULL) == NULL;
+  return n;
 }
 
 PpRating
@@ -247,7 +246,7 @@ pp_goal_rate (const PpGoal  *self,
     }
   rating.keys[PP_N_KEYS - 1] = rating.cost;
   rating.energy = weigh (self, check) + PP_WEIGHT_COST * rating.cost
-                  + PP_WEIGHT_ODD * count_odd (self->given, check->panel);
+                  + PP_WEIGHT_ADDED * count_added (self->given, check->panel);
   return rating;
 }
 

@@ -182,9 +182,31 @@ make_longer (const PpProposer *self,
     pp_moves_add (moves, (PpMove) { .kind = PP_MOVE_WIRE, .length = ceil (length * 2) / 2 });
 }
 
+/* How far both holes are to go so that the panel hangs: up over its middle of mass, or to astride it;
+ * FALSE if the finding is about neither. */
+static gboolean
+aim_holes (const PpProposer *self,
+           const PpFinding  *finding,
+           PpDice           *dice,
+           PpPoint          *by)
+{
+  const PpHole *from = pp_scene_knot_hole (self->check->scene, 0);
+  const PpHole *to = pp_scene_knot_hole (self->check->scene, 1);
+
+  if (g_str_equal (finding->code, "turns-over"))
+    *by = (PpPoint) { 0, fmin (finding->value, 0) - pp_dice_between (dice, 0.2, 12) };
+  else if (g_str_equal (finding->code, "not-level"))
+    *by = (PpPoint) { pp_dice_between (dice, 0.2, 1.1)
+                      * (self->check->mass.x - (from->x + to->x) / 2), 0 };
+  else
+    return FALSE;
+  return TRUE;
+}
+
 /* Both holes up or down, to one side, or closer together; or the wire's length. */
 static PpMoves
 mend_hang (const PpProposer *self,
+           const PpFinding  *finding,
            PpDice           *dice)
 {
   const PpScene *scene = self->check->scene;
@@ -194,6 +216,12 @@ mend_hang (const PpProposer *self,
 
   if (scene->n_knots == 0)
     return moves;
+  if (pp_dice_chance (dice, 0.5) && aim_holes (self, finding, dice, &by))
+    {
+      move_hole (self, (guint) scene->knots[0], by, &moves);
+      move_hole (self, (guint) scene->knots[1], by, &moves);
+      return moves;
+    }
   if (roll < 0.5)
     make_longer (self, dice, &moves);
   if (roll > 0.4)
@@ -323,7 +351,7 @@ pp_propose_mend (const PpProposer *self,
   switch (pp_mend_of (finding->code))
     {
     case PP_MEND_WIRE:
-      return mend_hang (self, dice);
+      return mend_hang (self, finding, dice);
     case PP_MEND_DISC:
       if (pp_panel_find_hole (panel, finding->about[0], &index) != NULL)
         return slip_under (self, index, dice);
@@ -338,7 +366,7 @@ pp_propose_mend (const PpProposer *self,
         return mend_hole (self, finding, index, dice);
       break;
     case PP_MEND_HANG:
-      return mend_hang (self, dice);
+      return mend_hang (self, finding, dice);
     case PP_MEND_GROUP:
       return mend_group (self, finding, dice);
     case PP_MEND_STOCK:

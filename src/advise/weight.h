@@ -19,7 +19,7 @@ G_BEGIN_DECLS
 #define PP_WEIGHT_MM 4.0      /* a mm of wire in view */
 #define PP_WEIGHT_VIEW 400.0  /* the whole wire in view from aslant */
 #define PP_WEIGHT_COST 0.5    /* of what the change costs */
-#define PP_WEIGHT_ODD 60.0    /* a piece added or taken off: a maker would rather move some */
+#define PP_WEIGHT_ADDED 60.0  /* a piece more from the tray: a maker would rather move some */
 
 /* mm exposed, mm barely hidden, share exposed in the worst view. */
 static inline double
