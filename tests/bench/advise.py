@@ -19,7 +19,7 @@ import spoil
 import verify
 
 PROGRAM = sys.argv[1]
-SECONDS = [float(text) for text in sys.argv[2:]] or [0.5, 1, 2, 5]
+SECONDS = [float(text) for text in sys.argv[2:]] or [1, 2, 5, 10]
 SAMPLES = ('estuary-meadow', 'walled-garden')
 SPOILT = 12  # of each
 
