@@ -7,11 +7,41 @@
 /* Dabs that a job's own minutes are for. */
 #define DABS_WITHIN 2
 
+/* The last that the log says of a knot. */
+static gboolean
+is_logged_as_tied (const PpPanel *panel,
+                   const char    *id)
+{
+  for (guint i = panel->log->len; i-- > 0;)
+    {
+      const PpLogEntry *entry = g_ptr_array_index (panel->log, i);
+
+      if (g_strv_contains (entry->about, id))
+        return entry->what == PP_LOG_PLACED;
+    }
+
+  return FALSE;
+}
+
+gboolean
+pp_job_is_done (const PpPanel *panel,
+                guint          n_knots,
+                guint          job)
+{
+  if (job >= n_knots)
+    return pp_panel_placement (panel, job - n_knots)->glued_at != NULL;
+  if (panel->wire->knotted_at != NULL)
+    return TRUE;
+
+  g_autofree char *id = pp_job_dup_id (panel, n_knots, job);
+
+  return is_logged_as_tied (panel, id);
+}
+
 static PpJob
 knot_job (const PpPanel *panel)
 {
   return (PpJob) {
-    .done = panel->wire->knotted_at != NULL,
     .minutes = pp_panel_get_limit (panel, PP_LIMIT_KNOT_MINUTES),
     .volume = pp_panel_get_limit (panel, PP_LIMIT_KNOT_GLUE),
   };
@@ -28,7 +58,6 @@ placement_job (const PpCheck *check,
                                          is_stem ? PP_LIMIT_STEM_MINUTES : PP_LIMIT_PIECE_MINUTES);
 
   return (PpJob) {
-    .done = pp_panel_placement (check->panel, placement)->glued_at != NULL,
     .hold = check->rests[placement]->hold,
     .minutes = own + more_dabs * pp_panel_get_limit (check->panel, PP_LIMIT_DAB_MINUTES),
     .volume = joint->volume,
@@ -42,8 +71,24 @@ pp_jobs_new (const PpCheck *check,
   PpJob *jobs = g_new (PpJob, order->n_jobs);
 
   for (guint job = 0; job < order->n_jobs; job++)
-    jobs[job] = job < order->n_knots ? knot_job (check->panel)
-                                     : placement_job (check, job - order->n_knots);
+    {
+      jobs[job] = job < order->n_knots ? knot_job (check->panel)
+                                       : placement_job (check, job - order->n_knots);
+      jobs[job].done = pp_job_is_done (check->panel, order->n_knots, job);
+    }
 
   return jobs;
+}
+
+gboolean
+pp_job_must_grab (const PpCheck *check,
+                  const PpOrder *order,
+                  const PpJob   *jobs,
+                  const PpEdge  *edge)
+{
+  const guint n_knots = order->n_knots;
+
+  return edge->first >= n_knots && jobs[edge->first].hold
+         && pp_rest_rests_on (check->rests[edge->second - n_knots],
+                              PP_OWNER (PP_OWNER_PLACEMENT, edge->first - n_knots));
 }

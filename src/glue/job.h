@@ -19,5 +19,15 @@ typedef struct
 /* One for each job of `order`, by its index. Free with g_free(). (transfer full) */
 PpJob *pp_jobs_new (const PpCheck *check,
                     const PpOrder *order);
+/* Glued or knotted. Of one knot alone the panel does not know: it is tied too if the last that the
+ * log says of it is that it was placed. */
+gboolean pp_job_is_done   (const PpPanel *panel,
+                           guint          n_knots,
+                           guint          job);
+/* Whether the second job of a hard edge rests on the piece of the first, and that one is held. */
+gboolean pp_job_must_grab (const PpCheck *check,
+                           const PpOrder *order,
+                           const PpJob   *jobs,
+                           const PpEdge  *edge);
 
 G_END_DECLS

@@ -237,6 +237,23 @@ pp_order_free (PpOrder *self)
   g_free (self);
 }
 
+gboolean *
+pp_order_find_followers (const PpOrder *self,
+                         guint          job)
+{
+  gboolean *follows = g_new0 (gboolean, self->n_jobs);
+
+  for (guint k = job + 1; k < self->n_jobs; k++)
+    for (guint i = 0; i < self->n_hard && !follows[k]; i++)
+      {
+        const PpEdge *edge = &self->hard[i];
+
+        follows[k] = edge->second == k && (edge->first == job || follows[edge->first]);
+      }
+
+  return follows;
+}
+
 char *
 pp_job_dup_id (const PpPanel *panel,
                guint          n_knots,

@@ -46,6 +46,11 @@ typedef struct
 PpOrder *pp_order_new   (const PpCheck *check);
 void     pp_order_free  (PpOrder       *self);
 
+/* Of each job, whether a way of hard edges leads to it from `job`; not `job` itself. Every edge
+ * leads to a higher job. Free with g_free(). (transfer full) */
+gboolean *pp_order_find_followers (const PpOrder *self,
+                                   guint          job);
+
 /* "knot:left" or the placement's id. (transfer full) */
 char    *pp_job_dup_id  (const PpPanel *panel,
                          guint          n_knots,

@@ -96,19 +96,6 @@ add_tasks (Work         *work,
   work->problem.n_tasks = n;
 }
 
-/* Whether the second job rests on the piece of the first, and that one is held. */
-static gboolean
-must_grab (const Work   *work,
-           const PpPlan *plan,
-           const PpEdge *edge)
-{
-  const guint n_knots = plan->order->n_knots;
-
-  return edge->first >= n_knots && work->jobs[edge->first].hold
-         && pp_rest_rests_on (plan->check->rests[edge->second - n_knots],
-                              PP_OWNER (PP_OWNER_PLACEMENT, edge->first - n_knots));
-}
-
 static void
 add_links (Work         *work,
            const PpPlan *plan)
@@ -123,8 +110,11 @@ add_links (Work         *work,
 
       if (first == NOT_LEFT || second == NOT_LEFT)
         continue;
+
+      const gboolean must_grab = pp_job_must_grab (plan->check, order, work->jobs, edge);
+
       work->links[work->problem.n_links++] = (PpLink) {
-        first, second, must_grab (work, plan, edge) ? plan->check->panel->adhesive->grab : 0,
+        first, second, must_grab ? plan->check->panel->adhesive->grab : 0,
       };
     }
   for (guint i = 0; i < order->n_tucks; i++)
@@ -188,13 +178,21 @@ read_steps (PpPlan           *plan,
     }
 }
 
+void
+pp_mix_measure (PpMix            *self,
+                const PpAdhesive *adhesive)
+{
+  const double parts = adhesive->ratio[0] + adhesive->ratio[1];
+  const double whole = fmax (self->need, adhesive->smallest_mix);
+
+  self->a = whole * adhesive->ratio[0] / parts;
+  self->b = whole * adhesive->ratio[1] / parts;
+}
+
 static void
 read_mixes (PpPlan           *plan,
             const PpSchedule *schedule)
 {
-  const PpAdhesive *adhesive = plan->check->panel->adhesive;
-  const double parts = adhesive->ratio[0] + adhesive->ratio[1];
-
   plan->n_mixes = schedule->n_batches;
   plan->mixes = g_new0 (PpMix, schedule->n_batches);
   for (guint i = 0; i < plan->n_steps; i++)
@@ -203,11 +201,9 @@ read_mixes (PpPlan           *plan,
   for (guint i = 0; i < plan->n_mixes; i++)
     {
       PpMix *mix = &plan->mixes[i];
-      const double whole = fmax (mix->need, adhesive->smallest_mix);
 
       mix->start = schedule->batches[i].start;
-      mix->a = whole * adhesive->ratio[0] / parts;
-      mix->b = whole * adhesive->ratio[1] / parts;
+      pp_mix_measure (mix, plan->check->panel->adhesive);
     }
 }
 

@@ -45,6 +45,10 @@ typedef struct
   GPtrArray     *findings;    /* PpFinding: mix-small */
 } PpPlan;
 
+/* Sets `a` and `b` by what is needed; a mix is made no smaller than the smallest. */
+void    pp_mix_measure    (PpMix            *self,
+                           const PpAdhesive *adhesive);
+
 /* `cancellable` and `progress` as in pp_check_new(); `max_steps` bounds the search (0: the
  * built-in number). Returns (transfer full) or NULL. Errors: G_IO_ERROR_CANCELLED. */
 PpPlan *pp_plan_new   (const PpCheck  *check,

@@ -6,6 +6,7 @@
  */
 #pragma once
 
+#include "glue/plan.h"
 #include "glue/schedule.h"
 
 G_BEGIN_DECLS
@@ -14,5 +15,7 @@ G_BEGIN_DECLS
  * "mixed", "life", "ended", "volume", "link", "stage", "end", "bound", "sitting". */
 const char *verify_schedule (const PpProblem  *problem,
                              const PpSchedule *schedule);
+/* The same of a plan that exists: its steps, and the rules that its order makes for them. */
+const char *verify_plan     (const PpPlan     *plan);
 
 G_END_DECLS
