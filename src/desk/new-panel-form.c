@@ -10,6 +10,7 @@
 #include "desk/new-panel-form.h"
 
 #include "desk/choice.h"
+#include "desk/common-glass.h"
 #include "desk/focus-within.h"
 #include "desk/glass-preview.h"
 #include "desk/length-entry.h"
@@ -17,41 +18,19 @@
 #include "desk/wrap-layout.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
-#include "panel/tolerance.h"
 #include "shape/background.h"
 
 #include <langinfo.h>
 
 #define LEAST_SIDE 20.0 /* mm; smaller glass carries no flower */
 
-#define N_SIZES 5
-#define N_THICKNESSES 3
-
-/* In the unit itself; the two lists stand beside one another, so that a change of unit finds the
- * nearest of the other. */
-static const double sizes[][N_SIZES][2] = {
-  [PP_UNITS_MM] = { { 200, 250 }, { 250, 350 }, { 300, 400 }, { 400, 500 }, { 300, 600 } },
-  [PP_UNITS_INCH] = { { 8, 10 }, { 11, 14 }, { 12, 16 }, { 16, 20 }, { 12, 24 } },
-};
-
-/* As glass is sold; an odd fraction is not rounded as measures are. */
-static const struct
-{
-  double      value;
-  const char *words;
-} thicknesses[][N_THICKNESSES] = {
-  [PP_UNITS_MM] = { { 3, N_("3 mm") }, { 4, N_("4 mm") }, { 6, N_("6 mm") } },
-  [PP_UNITS_INCH] = { { 1.0 / 8, N_("1/8 in") }, { 5.0 / 32, N_("5/32 in") },
-                      { 1.0 / 4, N_("1/4 in") } },
-};
-
 struct _PpNewPanelForm
 {
   GtkWidget       parent_instance;
   PpNewPanel      wish;
   gboolean        is_showing;
-  PpChoice       *size_choices[N_SIZES];
-  PpChoice       *thickness_choices[N_THICKNESSES];
+  PpChoice       *size_choices[PP_COMMON_SIZES];
+  PpChoice       *thickness_choices[PP_COMMON_THICKNESSES];
 
   PpChoice       *wall;
   PpChoice       *window;
@@ -80,13 +59,6 @@ enum
 
 static guint signals[N_SIGNALS];
 
-static double
-mm_of (double  value,
-       PpUnits units)
-{
-  return units == PP_UNITS_INCH ? value * PP_MM_PER_INCH : value;
-}
-
 /* The unit of the maker's country. */
 static PpUnits
 find_units (void)
@@ -97,45 +69,6 @@ find_units (void)
 #else
   return PP_UNITS_MM;
 #endif
-}
-
-static gboolean
-is_close (double a,
-          double b)
-{
-  return fabs (a - b) < PP_TIE;
-}
-
-static double
-get_thickness (PpUnits units,
-               guint   i)
-{
-  return mm_of (thicknesses[units][i].value, units);
-}
-
-/* Whether the wish has that common size, upright or sideways. */
-static gboolean
-is_size (const PpNewPanel *wish,
-         guint             i)
-{
-  double across = mm_of (sizes[wish->units][i][0], wish->units);
-  double down = mm_of (sizes[wish->units][i][1], wish->units);
-
-  return (is_close (wish->width, across) && is_close (wish->height, down))
-         || (is_close (wish->width, down) && is_close (wish->height, across));
-}
-
-/* Sideways if the glass lies so now. */
-static void
-take_size (PpNewPanel *wish,
-           guint       i)
-{
-  double across = mm_of (sizes[wish->units][i][0], wish->units);
-  double down = mm_of (sizes[wish->units][i][1], wish->units);
-  gboolean sideways = wish->width > wish->height;
-
-  wish->width = sideways ? down : across;
-  wish->height = sideways ? across : down;
 }
 
 static void
@@ -155,21 +88,20 @@ show_choices (PpNewPanelForm *self)
   activate (wish->shape == PP_SHAPE_ELLIPSE ? self->oval
             : wish->shape == PP_SHAPE_ARCH  ? self->arch
                                             : self->rectangle, TRUE);
-  for (guint i = 0; i < N_SIZES; i++)
+  for (guint i = 0; i < PP_COMMON_SIZES; i++)
     {
-      const double *size = sizes[wish->units][i];
-      double across = mm_of (size[0], wish->units), down = mm_of (size[1], wish->units);
-      g_autofree char *spoken = pp_size_format (across, down, wish->units);
-      g_autofree char *words = g_strdup_printf ("%g × %g", size[0], size[1]);
+      g_autofree char *spoken = pp_common_size_speak (wish->units, i);
+      g_autofree char *words = pp_common_size_write (wish->units, i);
 
       pp_choice_set_words (self->size_choices[i], words, spoken);
-      activate (self->size_choices[i], is_size (wish, i));
+      activate (self->size_choices[i], pp_common_size_is (wish, i));
     }
-  for (guint i = 0; i < N_THICKNESSES; i++)
+  for (guint i = 0; i < PP_COMMON_THICKNESSES; i++)
     {
-      pp_choice_set_words (self->thickness_choices[i], _(thicknesses[wish->units][i].words), NULL);
+      pp_choice_set_words (self->thickness_choices[i],
+                           pp_common_thickness_get_words (wish->units, i), NULL);
       activate (self->thickness_choices[i],
-                is_close (wish->thickness, get_thickness (wish->units, i)));
+                pp_common_is_close (wish->thickness, pp_common_thickness_get (wish->units, i)));
     }
 }
 
@@ -184,7 +116,8 @@ show_sides (PpNewPanelForm *self)
   pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->height), wish->height);
   gtk_button_set_label (self->turn, wish->width > wish->height ? _("Stand it upright")
                                                                : _("Lay it sideways"));
-  gtk_widget_set_sensitive (GTK_WIDGET (self->turn), !is_close (wish->width, wish->height));
+  gtk_widget_set_sensitive (GTK_WIDGET (self->turn),
+                            !pp_common_is_close (wish->width, wish->height));
 }
 
 /* Of a panel that is empty but for glass and holes. (transfer full) */
@@ -280,12 +213,12 @@ units_cb (PpChoice       *choice,
     return;
   next.units = units;
   next.corner_radius = pp_new_panel_wish (units).corner_radius;
-  for (guint i = 0; i < N_SIZES; i++)
-    if (is_size (&self->wish, i))
-      take_size (&next, i);
-  for (guint i = 0; i < N_THICKNESSES; i++)
-    if (is_close (self->wish.thickness, get_thickness (self->wish.units, i)))
-      next.thickness = get_thickness (units, i);
+  for (guint i = 0; i < PP_COMMON_SIZES; i++)
+    if (pp_common_size_is (&self->wish, i))
+      pp_common_size_take (&next, i);
+  for (guint i = 0; i < PP_COMMON_THICKNESSES; i++)
+    if (pp_common_is_close (self->wish.thickness, pp_common_thickness_get (self->wish.units, i)))
+      next.thickness = pp_common_thickness_get (units, i);
   self->wish = next;
   show (self);
 }
@@ -296,9 +229,9 @@ size_cb (PpChoice       *choice,
 {
   if (!is_chosen (self, choice))
     return;
-  for (guint i = 0; i < N_SIZES; i++)
+  for (guint i = 0; i < PP_COMMON_SIZES; i++)
     if (choice == self->size_choices[i])
-      take_size (&self->wish, i);
+      pp_common_size_take (&self->wish, i);
   show (self);
 }
 
@@ -308,9 +241,9 @@ thickness_cb (PpChoice       *choice,
 {
   if (!is_chosen (self, choice))
     return;
-  for (guint i = 0; i < N_THICKNESSES; i++)
+  for (guint i = 0; i < PP_COMMON_THICKNESSES; i++)
     if (choice == self->thickness_choices[i])
-      self->wish.thickness = get_thickness (self->wish.units, i);
+      self->wish.thickness = pp_common_thickness_get (self->wish.units, i);
   show (self);
 }
 
@@ -500,8 +433,8 @@ pp_new_panel_form_init (PpNewPanelForm *self)
 {
   self->wish = pp_new_panel_wish (find_units ());
   gtk_widget_init_template (GTK_WIDGET (self));
-  add_choices (self, self->size_box, self->size_choices, N_SIZES, G_CALLBACK (size_cb));
-  add_choices (self, self->thickness_box, self->thickness_choices, N_THICKNESSES,
+  add_choices (self, self->size_box, self->size_choices, PP_COMMON_SIZES, G_CALLBACK (size_cb));
+  add_choices (self, self->thickness_box, self->thickness_choices, PP_COMMON_THICKNESSES,
                G_CALLBACK (thickness_cb));
   pp_figure_entry_set_range (PP_FIGURE_ENTRY (self->width), LEAST_SIDE, PP_BACKGROUND_MAX_SIDE);
   pp_figure_entry_set_range (PP_FIGURE_ENTRY (self->height), LEAST_SIDE, PP_BACKGROUND_MAX_SIDE);
