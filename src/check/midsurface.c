@@ -249,18 +249,46 @@ look_at_plane (const PpMidsurface *self,
  * surface and ends over it, so it meets it. */
 static double
 get_room (const PpMidsurface *self,
-          PpPoint             start,
-          PpPoint             slant,
+          const Line         *line,
           gboolean           *meets)
 {
-  double middle = (self->lowest + self->highest) / 2;
-  double half = (self->highest - self->lowest) / 2 * get_steepness (slant);
-  PpPoint p = { start.x + middle * slant.x, start.y + middle * slant.y };
+  double half = (self->highest - self->lowest) / 2 * get_steepness (line->slant);
+  PpPoint p = line_at (line, (self->lowest + self->highest) / 2);
   double room = pp_cover_distance (&self->cover, p) - half - 2 * PP_TIE;
 
   if (room >= 0)
     *meets = pp_cover_contains (&self->cover, p);
   return room;
+}
+
+/* By how much two ranges are apart; less than 0 where they meet. */
+static double
+gap_between (double a0,
+             double a1,
+             double b0,
+             double b1)
+{
+  return fmax (fmin (b0, b1) - fmax (a0, a1), fmin (a0, a1) - fmax (b0, b1));
+}
+
+/* How far at least the line passes beside the piece's own box, in mm; less than 0 where it may pass
+ * over it. */
+static double
+get_room_beside (const PpMidsurface *self,
+                 const Line         *line)
+{
+  PpBox box = pp_outline_get_box (self->body->piece->outline);
+  PpPoint middle = pp_box_middle (box);
+  PpPoint start = line->own_start, slant = line->own_slant;
+  double dx = middle.x - start.x, dy = middle.y - start.y;
+  double across = fabs (dx * slant.y - dy * slant.x)
+                  - (pp_box_width (box) * fabs (slant.y) + pp_box_height (box) * fabs (slant.x)) / 2;
+  double x = gap_between (start.x + self->lowest * slant.x, start.x + self->highest * slant.x,
+                          box.x0, box.x1);
+  double y = gap_between (start.y + self->lowest * slant.y, start.y + self->highest * slant.y,
+                          box.y0, box.y1);
+
+  return fmax (across / get_steepness (slant), fmax (x, y)) - PP_TIE;
 }
 
 /* A line steeper than the surface anywhere is meets it once at most, from under it to over it; FALSE
@@ -319,7 +347,7 @@ look_at_gentle (const PpMidsurface *self,
       return inside;
     }
   if (ask)
-    *room = get_room (self, line->start, line->slant, &meets);
+    *room = get_room (self, line, &meets);
   return FALSE;
 }
 
@@ -360,7 +388,7 @@ look_at_steep (const PpMidsurface *self,
 {
   gboolean meets = FALSE;
 
-  *room = ask ? get_room (self, line->start, line->slant, &meets) : 0;
+  *room = ask ? get_room (self, line, &meets) : 0;
   if (ask && *room >= 0)
     return meets;
   return line->from < line->to && meets_steep (self, *line);
@@ -383,6 +411,9 @@ pp_midsurface_look (const PpMidsurface *self,
     }
   if (pp_body_is_flat (self->body))
     return look_at_plane (self, &line, room);
+  *room = get_room_beside (self, &line);
+  if (*room >= 0)
+    return FALSE;
   clip_line (&line, start.x, slant.x, box.x0, box.x1);
   clip_line (&line, start.y, slant.y, box.y0, box.y1);
   if (self->steepest * get_steepness (slant) < GENTLE)
