@@ -22,8 +22,9 @@
 #define PLAN_MS 100   /* a check waits this long for its plan, so that no finding of it flickers */
 #define MOMENT_MS 700 /* what may pass before "Looking" is said */
 
-/* Wide enough to read well; where the text is large, the glass needs the room more. */
-#define WIDTH_EM 20
+/* Wide enough to read well, and for the buttons of a finding, so that the glass stays where it is when
+ * one comes; where the text is large, the glass needs the room more. */
+#define WIDTH_EM 22
 #define WIDTH_EM_LEAST 14
 #define WIDTH_PX 420
 
