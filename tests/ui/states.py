@@ -29,7 +29,7 @@ def begin(session):
     desk.press('radio', 'Inches')
     desk.press('button', 'Put it on the bench')
     desk.find('group', 'The glass')
-    wait_for('calm words', lambda: desk.find_now('label', steps.begins('Clear glass')))
+    wait_for('calm words', lambda: desk.find_now('label', steps.begins('Nothing lies on the glass')))
     yield desk, 'empty panel'
     desk.key('ctrl+q')
 
