@@ -69,3 +69,42 @@ def spoil(panel, seed):
         stack = panel['placements']
         stack.insert(dice.randrange(len(stack)), stack.pop(dice.randrange(len(stack))))
     return panel
+
+
+def move_holes(panel, dice):
+    for hole in panel['holes']:
+        hole['x'] += dice.uniform(-40, 40)
+        hole['y'] += dice.uniform(-40, 40)
+
+
+def hole_to_edge(panel, dice):
+    dice.choice(panel['holes'])['x'] = dice.choice([9, panel['background']['width'] - 9])
+
+
+def change_wire(panel, dice):
+    panel['wire']['length'] = dice.choice([20, None, 400])
+
+
+def holes_together(panel, dice):
+    panel['holes'][1]['x'] = panel['holes'][0]['x'] + 12
+
+
+def scatter(panel, dice):
+    for placement in dice.sample(panel['placements'], 6):
+        shift(placement, dice, 30, 90)
+    for placement in panel['placements']:
+        if placement.get('pocket'):
+            shift(placement, dice, 5, 30)
+
+
+WAYS = (move_holes, hole_to_edge, change_wire, holes_together, scatter)
+
+
+def spoil_hard(panel, seed):
+    """As no hand would: holes and wire too, and pieces anywhere."""
+    panel = spoil(panel, seed) if seed % 2 else copy.deepcopy(panel)
+    WAYS[seed % len(WAYS)](panel, random.Random(seed))
+    for hole in panel['holes']:
+        hole['x'] = min(max(hole['x'], 6), panel['background']['width'] - 6)
+        hole['y'] = min(max(hole['y'], 6), panel['background']['height'] - 6)
+    return panel
