@@ -108,7 +108,9 @@ def show_me(session):
 def get_laid(path):
     """What a search may change of the panel in a file."""
     panel = steps.read(path)
-    return panel['placements'], panel['wire'], panel['holes']
+    return ([(its['id'], its['x'], its['y'], its.get('rotation', 0), its.get('mirrored', False))
+             for its in panel['placements']], panel['wire']['length'],
+            [(hole['x'], hole['y']) for hole in panel['holes']])
 
 
 def undo_to(desk, path, before):
