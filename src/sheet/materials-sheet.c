@@ -16,6 +16,8 @@
 
 #define SIZE 12.0 /* pt */
 #define KEEP 35.0 /* mm under a heading */
+#define TWO_COLUMNS 150.0 /* mm of width that hold two lists side by side */
+#define COLUMN_SPACE 10.0
 
 static char *
 count_format (guint n)
@@ -177,6 +179,8 @@ draw_props (PpBook *book,
   };
   g_autoptr (PpTable) table = pp_table_new (book, columns, G_N_ELEMENTS (columns));
   const PpPlan *plan = book->job->plan;
+  guint n_columns = 1;
+  double width;
 
   for (guint i = 0; plan != NULL && i < plan->n_steps; i++)
     {
@@ -191,8 +195,11 @@ draw_props (PpBook *book,
   if (pp_table_get_n_rows (table) == 0)
     return y;
   y = pp_flow_heading (book, _("Props and weights"), y, KEEP);
-  pp_table_fit (table, pp_box_width (book->area), SIZE, SIZE);
-  return pp_flow_table (book, table, y, 1, 0) + 2 * PP_GAP;
+  if (pp_box_width (book->area) >= TWO_COLUMNS)
+    n_columns = 2;
+  width = (pp_box_width (book->area) - (n_columns - 1) * COLUMN_SPACE) / n_columns;
+  pp_table_fit (table, width, SIZE, SIZE);
+  return pp_flow_table (book, table, y, n_columns, COLUMN_SPACE) + 2 * PP_GAP;
 }
 
 static double
