@@ -316,7 +316,7 @@ find_overhang (const PpScene *scene,
     return 0;
   for (guint i = 0; i + 1 < n; i++)
     if (!pp_cover_contains (&background, p[i]))
-      greatest = fmax (greatest, pp_cover_distance (&background, p[i]));
+      greatest = fmax (greatest, pp_cover_distance (&background, p[i], INFINITY));
   return greatest > 0 && has_outside (scene, body) ? greatest : 0;
 }
 

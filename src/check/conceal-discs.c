@@ -166,7 +166,7 @@ is_plainly_hidden (const PpScene *scene,
 
       if (pp_conceal_counts (rests, i) && !pp_is_over (cover.transmittance, opaque)
           && pp_cover_contains (&cover, middle)
-          && pp_cover_distance (&cover, middle) >= radius + PP_TIE)
+          && pp_cover_distance (&cover, middle, radius + 2 * PP_TIE) >= radius + PP_TIE)
         return TRUE;
     }
   return FALSE;

@@ -25,7 +25,7 @@ find_nearest (const PpScene *scene,
 
       if (!pp_box_meets (pp_box_grow (body->box, least), (PpBox) { p.x, p.y, p.x, p.y }))
         continue;
-      distance = pp_bands_distance (body->bands, p);
+      distance = pp_bands_distance (body->bands, p, least);
       if (pp_is_under (distance, least))
         {
           least = distance;

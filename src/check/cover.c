@@ -108,15 +108,16 @@ pp_cover_contains (const PpCover *self,
                           : is_on_ring (self->outline, p, &inside))
     return self->drawn_in <= 0;
   return inside
-         && (self->drawn_in <= 0 || pp_cover_distance (self, p) >= self->drawn_in - PP_TIE);
+         && (self->drawn_in <= 0 || pp_cover_distance (self, p, self->drawn_in) >= self->drawn_in - PP_TIE);
 }
 
 double
 pp_cover_distance (const PpCover *self,
-                   PpPoint        p)
+                   PpPoint        p,
+                   double         far)
 {
-  return self->bands != NULL ? pp_bands_distance (self->bands, p)
-                             : pp_outline_border_distance (self->outline, p);
+  return self->bands != NULL ? pp_bands_distance (self->bands, p, far)
+                             : fmin (pp_outline_border_distance (self->outline, p), far);
 }
 
 /* A point of the outline in the frame of the line: along it and to its right. */

@@ -35,9 +35,11 @@ PpCover  pp_cover_of_background (const PpScene *scene);
  * drawn in or not, is covered. */
 gboolean pp_cover_contains (const PpCover   *self,
                             PpPoint          p);
-/* mm, from `p` to the nearest side of the outline, from within or without. */
+/* mm, from `p` to the nearest side of the outline, from within or without; `far` where it is no
+ * less. */
 double   pp_cover_distance (const PpCover   *self,
-                            PpPoint          p);
+                            PpPoint          p,
+                            double           far);
 /* Lines run `asides` mm beside the one from `start` along the unit vector `direction`. Adds to `cuts`
  * (of PpCut) wherever one of them may pass into or out of what is covered, as mm from `start` within
  * 0 to `length`, in no order. Some are there twice or for nothing, none is missing. */

@@ -13,19 +13,29 @@
 typedef struct
 {
   PpFindings    *findings;
+  const PpScene *scene;
+  guint          index;
   const PpPanel *panel;
   const PpBody  *body;
   const PpJoint *joint;
-  const char    *name;
+  char          *name; /* once it is asked for: most placements have nothing said of them */
 } Question;
 
+static const char *
+get_name (Question *self)
+{
+  if (self->name == NULL)
+    self->name = pp_piece_name_of (self->scene, self->index);
+  return self->name;
+}
+
 static void
-say (const Question *self,
-     const char     *code,
-     PpLevel         level,
-     double          value,
-     double          limit,
-     char           *text)
+say (Question   *self,
+     const char *code,
+     PpLevel     level,
+     double      value,
+     double      limit,
+     char       *text)
 {
   PpFinding finding = {
     .code = code,
@@ -41,15 +51,15 @@ say (const Question *self,
 }
 
 static void
-say_no_joint (const Question *self)
+say_no_joint (Question *self)
 {
   say (self, "no-joint", PP_LEVEL_FAULT, self->joint->area, NAN,
        g_strdup_printf (_("%s has no room for glue under it. Let it lie closer to what is beneath, "
-                          "or choose a glue that fills wider gaps."), self->name));
+                          "or choose a glue that fills wider gaps."), get_name (self)));
 }
 
 static void
-ask_strain (const Question *self)
+ask_strain (Question *self)
 {
   double limit = pp_panel_get_limit (self->panel, PP_LIMIT_STRAIN);
   double utilisation = self->joint->utilisation;
@@ -58,15 +68,15 @@ ask_strain (const Question *self)
     say (self, "strain", PP_LEVEL_FAULT, utilisation, ALL_IT_BEARS,
          g_strdup_printf (_("The glue under %s would not hold for years: it carries too much on "
                             "too little. Let more of it touch, or take weight off it."),
-                          self->name));
+                          get_name (self)));
   else if (pp_is_over (utilisation, limit))
     say (self, "strain", PP_LEVEL_CAUTION, utilisation, limit,
          g_strdup_printf (_("The glue under %s carries more than is wise. Let more of it touch, or "
-                            "take weight off it."), self->name));
+                            "take weight off it."), get_name (self)));
 }
 
 static void
-ask_size (const Question *self)
+ask_size (Question *self)
 {
   double limit = pp_panel_get_limit (self->panel, PP_LIMIT_JOINT_SHARE);
   double share = self->joint->area / self->body->area;
@@ -74,11 +84,11 @@ ask_size (const Question *self)
   if (pp_is_under (share, limit))
     say (self, "joint-small", PP_LEVEL_CAUTION, share, limit,
          g_strdup_printf (_("Glue reaches only %.1f %% of the underside of %s. Let it lie flatter "
-                            "or on more pieces."), 100 * share, self->name));
+                            "or on more pieces."), 100 * share, get_name (self)));
 }
 
 static void
-ask_squeeze (const Question *self)
+ask_squeeze (Question *self)
 {
   double limit = pp_panel_get_limit (self->panel, PP_LIMIT_SQUEEZE);
   double ratio = self->joint->volume / self->joint->capacity;
@@ -86,11 +96,11 @@ ask_squeeze (const Question *self)
   if (pp_is_over (ratio, limit))
     say (self, "squeeze", PP_LEVEL_NOTE, isfinite (ratio) ? ratio : (double) NAN, limit,
          g_strdup_printf (_("Glue will come out at the rim of %s: the gap under it holds less than "
-                            "its dabs. Wipe the rim before the glue grabs."), self->name));
+                            "its dabs. Wipe the rim before the glue grabs."), get_name (self)));
 }
 
 static void
-ask_glue_seen (const Question *self)
+ask_glue_seen (Question *self)
 {
   double limit = pp_panel_get_limit (self->panel, PP_LIMIT_OPAQUE);
   double transmittance = self->body->piece->transmittance;
@@ -98,7 +108,21 @@ ask_glue_seen (const Question *self)
   if (self->panel->display->place == PP_PLACE_WINDOW && pp_is_over (transmittance, limit))
     say (self, "glue-shows", PP_LEVEL_NOTE, transmittance, limit,
          g_strdup_printf (_("Light comes through %s, so its glue will be seen in the window. Set "
-                            "its dabs neatly, or put a denser piece there."), self->name));
+                            "its dabs neatly, or put a denser piece there."), get_name (self)));
+}
+
+static void
+ask_joint (Question *self)
+{
+  if (self->joint->n_dabs == 0)
+    {
+      say_no_joint (self);
+      return;
+    }
+  ask_strain (self);
+  ask_size (self);
+  ask_squeeze (self);
+  ask_glue_seen (self);
 }
 
 void
@@ -109,21 +133,11 @@ pp_ask_joints (PpFindings    *findings,
 {
   for (guint i = 0; i < scene->n_bodies; i++)
     {
-      g_autofree char *name = NULL;
-      Question question;
+      Question question = { findings, scene, i, scene->panel, scene->bodies[i], joints[i], NULL };
 
       if (rests[i]->state == PP_STATE_FLOATS)
         continue;
-      name = pp_piece_name_of (scene, i);
-      question = (Question) { findings, scene->panel, scene->bodies[i], joints[i], name };
-      if (joints[i]->n_dabs == 0)
-        {
-          say_no_joint (&question);
-          continue;
-        }
-      ask_strain (&question);
-      ask_size (&question);
-      ask_squeeze (&question);
-      ask_glue_seen (&question);
+      ask_joint (&question);
+      g_free (question.name);
     }
 }

@@ -230,17 +230,18 @@ stretch_on_plane (const PpPlane *plane,
 static gboolean
 look_at_plane (const PpMidsurface *self,
                const Line         *line,
+               double              far,
                double             *room)
 {
-  double rise = 1 - line->base_slant;
+  double rise = 1 - line->base_slant, stretch;
   PpPoint p;
 
   *room = INFINITY;
   if (fabs (rise) <= PARALLEL)
     return FALSE;
   p = line_at (line, line->base / rise);
-  *room = fmax (0, pp_cover_distance (&self->cover, p) - 2 * PP_TIE)
-          / stretch_on_plane (&self->plane, line->slant, rise);
+  stretch = stretch_on_plane (&self->plane, line->slant, rise);
+  *room = fmax (0, pp_cover_distance (&self->cover, p, far * stretch) - 2 * PP_TIE) / stretch;
   return pp_cover_contains (&self->cover, p);
 }
 
@@ -250,11 +251,12 @@ look_at_plane (const PpMidsurface *self,
 static double
 get_room (const PpMidsurface *self,
           const Line         *line,
+          double              far,
           gboolean           *meets)
 {
   double half = (self->highest - self->lowest) / 2 * get_steepness (line->slant);
   PpPoint p = line_at (line, (self->lowest + self->highest) / 2);
-  double room = pp_cover_distance (&self->cover, p) - half - 2 * PP_TIE;
+  double room = pp_cover_distance (&self->cover, p, far + half) - half - 2 * PP_TIE;
 
   if (room >= 0)
     *meets = pp_cover_contains (&self->cover, p);
@@ -320,20 +322,22 @@ static double
 room_about (const PpMidsurface *self,
             PpPoint             where,
             gboolean            inside,
-            PpPoint             slant)
+            PpPoint             slant,
+            double              enough)
 {
-  double far = pp_cover_distance (&self->cover, where);
+  double share = 1 - self->steepest * get_steepness (slant);
+  double far = pp_cover_distance (&self->cover, where, enough / share);
   PpPoint origin = { self->body->frame.x, self->body->frame.y };
 
   if (!inside)
     far = fmin (far, self->body->heights.reach - pp_point_distance (origin, where));
-  return fmax (0, far - 2 * PP_TIE) * (1 - self->steepest * get_steepness (slant));
+  return fmax (0, far - 2 * PP_TIE) * share;
 }
 
 static gboolean
 look_at_gentle (const PpMidsurface *self,
                 const Line         *line,
-                gboolean            ask,
+                double              far,
                 double             *room)
 {
   gboolean inside = FALSE, meets = FALSE;
@@ -342,12 +346,12 @@ look_at_gentle (const PpMidsurface *self,
   *room = 0;
   if (line->from < line->to && find_crossing (self, *line, &inside, &where))
     {
-      if (ask)
-        *room = room_about (self, where, inside, line->slant);
+      if (far > 0)
+        *room = room_about (self, where, inside, line->slant, far);
       return inside;
     }
-  if (ask)
-    *room = get_room (self, line, &meets);
+  if (far > 0)
+    *room = get_room (self, line, far, &meets);
   return FALSE;
 }
 
@@ -383,13 +387,13 @@ meets_steep (const PpMidsurface *self,
 static gboolean
 look_at_steep (const PpMidsurface *self,
                const Line         *line,
-               gboolean            ask,
+               double              far,
                double             *room)
 {
   gboolean meets = FALSE;
 
-  *room = ask ? get_room (self, line, &meets) : 0;
-  if (ask && *room >= 0)
+  *room = far > 0 ? get_room (self, line, far, &meets) : 0;
+  if (far > 0 && *room >= 0)
     return meets;
   return line->from < line->to && meets_steep (self, *line);
 }
@@ -398,7 +402,7 @@ gboolean
 pp_midsurface_look (const PpMidsurface *self,
                     PpPoint             start,
                     PpPoint             slant,
-                    gboolean            ask,
+                    double              far,
                     double             *room)
 {
   Line line = line_make (self, start, slant);
@@ -406,17 +410,17 @@ pp_midsurface_look (const PpMidsurface *self,
 
   if (get_steepness (slant) <= PARALLEL) /* straight on */
     {
-      *room = fmax (0, pp_cover_distance (&self->cover, start) - 2 * PP_TIE);
+      *room = fmax (0, pp_cover_distance (&self->cover, start, far) - 2 * PP_TIE);
       return pp_cover_contains (&self->cover, start);
     }
   if (pp_body_is_flat (self->body))
-    return look_at_plane (self, &line, room);
+    return look_at_plane (self, &line, far, room);
   *room = get_room_beside (self, &line);
   if (*room >= 0)
     return FALSE;
   clip_line (&line, start.x, slant.x, box.x0, box.x1);
   clip_line (&line, start.y, slant.y, box.y0, box.y1);
   if (self->steepest * get_steepness (slant) < GENTLE)
-    return look_at_gentle (self, &line, ask, room);
-  return look_at_steep (self, &line, ask, room);
+    return look_at_gentle (self, &line, far, room);
+  return look_at_steep (self, &line, far, room);
 }

@@ -30,13 +30,14 @@ PpMidsurface pp_midsurface_make       (const PpRest       *rest,
  * face if it is to meet the piece. */
 PpBox        pp_midsurface_get_shadow (const PpMidsurface *self,
                                        PpPoint             slant);
-/* Whether the line `start` + z·`slant` meets the surface somewhere inside the outline. If `ask`, `room`
- * gets how far, in mm in plan, all lines of this slant about `start` have the same answer; less
- * than 0 where that cannot be told, nor for any as near to it as that. */
+/* Whether the line `start` + z·`slant` meets the surface somewhere inside the outline. `room`
+ * gets how far, in mm in plan, all lines of this slant about `start` have the same answer, told up to
+ * `far`; less than 0 where that cannot be told, nor for any as near to it as that. With a `far` of 0
+ * nothing is told of it. */
 gboolean     pp_midsurface_look       (const PpMidsurface *self,
                                        PpPoint             start,
                                        PpPoint             slant,
-                                       gboolean            ask,
+                                       double              far,
                                        double             *room);
 
 G_END_DECLS

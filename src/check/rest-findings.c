@@ -28,10 +28,13 @@ ask_state (PpFindings    *findings,
            guint          index)
 {
   const PpBody *body = scene->bodies[index];
-  g_autofree char *name = pp_piece_name_of (scene, index);
+  g_autofree char *name = NULL;
   PpFinding finding;
   char *text;
 
+  if (rest->state == PP_STATE_STEADY) /* of most, before a name is made */
+    return;
+  name = pp_piece_name_of (scene, index);
   switch (rest->state)
     {
     case PP_STATE_STEADY:

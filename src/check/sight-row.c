@@ -131,6 +131,14 @@ leave (const PpSightRow *row,
       seen->room[k] = (float) fmin (seen->room[k], fmax (0, room - (k - i) * row->spacing));
 }
 
+/* mm: a room larger than this says nothing more of so many parts. */
+static double
+far_enough (const PpSightRow *row,
+            guint             n)
+{
+  return fmax (PP_SIGHT_FAR, n * row->spacing) + 2 * PP_TIE;
+}
+
 static void
 dim_by_cover (Parts          *parts,
               const PpAslant *aslant,
@@ -142,7 +150,8 @@ dim_by_cover (Parts          *parts,
   for (guint i = first; i < last;)
     {
       PpPoint p = row_point (parts->row, i);
-      double room = fmax (0, pp_cover_distance (cover, p) - 2 * PP_TIE);
+      double far = far_enough (parts->row, last - i);
+      double room = fmax (0, pp_cover_distance (cover, p, far) - 2 * PP_TIE);
       guint n = count_alike (parts->row, i, last, room);
 
       if (pp_cover_contains (cover, p))
@@ -181,7 +190,7 @@ pp_sight_row_is_still_hidden (const PpAslant   *aslant,
   shadow = &g_array_index (aslant->shadows, PpShadow, which);
   if (pp_is_over (shadow->piece->cover.transmittance, aslant->opaque)
       || distance_to_box (shadow->box, p) >= 0
-      || !pp_midsurface_look (shadow->piece, p, aslant->slant, TRUE, &room))
+      || !pp_midsurface_look (shadow->piece, p, aslant->slant, PP_SIGHT_FAR, &room))
     return FALSE;
   seen->hidden[i] = TRUE;
   seen->room[i] = (float) CLAMP (room, 0, PP_SIGHT_FAR);
@@ -220,7 +229,8 @@ foreach_run (const PpAslant   *aslant,
         continue;
       if (room < 0)
         {
-          meets = pp_midsurface_look (shadow->piece, p, aslant->slant, i >= near, &room);
+          meets = pp_midsurface_look (shadow->piece, p, aslant->slant,
+                                      i >= near ? far_enough (row, last - i) : 0, &room);
           if (room < 0) /* as far again it cannot be told */
             near = i + count_alike (row, i, last, -room);
         }

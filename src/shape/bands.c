@@ -132,10 +132,11 @@ gap_to (const PpBands *self,
 /* From the band of the point up and down, for as long as a band can have a nearer side. */
 double
 pp_bands_distance (const PpBands *self,
-                   PpPoint        p)
+                   PpPoint        p,
+                   double         far)
 {
   guint middle = pp_bands_at (self, p.y);
-  double least = nearest_in (self, middle, p, INFINITY);
+  double least = nearest_in (self, middle, p, far * far);
 
   for (guint band = middle; band > 0 && gap_to (self, band - 1, p.y) < least; band--)
     least = nearest_in (self, band - 1, p, least);

@@ -31,9 +31,10 @@ PpBands *pp_bands_new      (const PpOutline *outline,
                             double           reach);
 void     pp_bands_free     (PpBands         *self);
 
-/* mm, from `p` to the nearest side, from within or without. */
+/* mm, from `p` to the nearest side, from within or without; `far` where it is no less. */
 double   pp_bands_distance (const PpBands *self,
-                            PpPoint        p);
+                            PpPoint        p,
+                            double         far);
 
 /* The band at a height, the first or the last beyond the outline. */
 static inline guint
