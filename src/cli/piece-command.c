@@ -129,10 +129,12 @@ pp_command_piece (int    argc,
     int       (*run) (int argc, char **argv);
   } ways[] = {
     { "measures", pp_piece_command_measures },
+    { "drawing", pp_piece_command_drawing },
   };
 
   for (guint i = 0; argc > 1 && i < G_N_ELEMENTS (ways); i++)
     if (strcmp (argv[1], ways[i].name) == 0)
       return ways[i].run (argc - 1, argv + 1);
-  return pp_command_fail (NULL, _("say how the piece is made: piece measures KIND KEY=LENGTH…"));
+  return pp_command_fail (NULL, _("say how the piece is made: piece measures KIND "
+                                  "KEY=LENGTH… or piece drawing SVG."));
 }

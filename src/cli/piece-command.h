@@ -30,6 +30,7 @@ int    pp_piece_command_deliver (const PpPieceWish *wish,
                                  const PpPiece     *piece,
                                  const char        *note);
 
+int    pp_piece_command_drawing  (int argc, char **argv);
 int    pp_piece_command_measures (int argc, char **argv);
 
 G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (PpPieceWish, pp_piece_wish_clear)
