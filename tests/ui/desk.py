@@ -114,6 +114,10 @@ class Desk:
             words += ['keyup', key]
         self.xdo(*words)
 
+    def park(self):
+        """The pointer out of the way, where it lights nothing."""
+        self.xdo('mousemove', 0, 0, 'sleep', REST_SECONDS)
+
     def press(self, role, name):
         """Clicks what has this name, once it can be pressed."""
         self.click(self.find(role, name, 'sensitive'))

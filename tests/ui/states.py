@@ -5,6 +5,7 @@
 program and names each."""
 import steps
 from desk import Desk
+from panels import write_panel
 from session import ROOT, wait_for
 
 LOOKS = {
@@ -38,11 +39,11 @@ def sample(session):
     desk = steps.open_file(session, SAMPLE, len(steps.read(SAMPLE)['placements']))
     desk.find('button', steps.begins('Show me where'))
     yield desk, 'findings'
-    desk.click(steps.get_pieces(desk)[-1])
+    desk.click(desk.find('image', steps.begins('Mallow, ')))
     desk.find('text box', 'From the left')
     yield desk, 'card of a piece'
     desk.key('ctrl+a')
-    desk.wait_gone('text box', 'From the left')
+    desk.wait_gone('text box', 'Turn')
     yield desk, 'several chosen'
     desk.key('Escape')
     for name in ('Heights', 'Glue', 'From behind'):
@@ -53,12 +54,42 @@ def sample(session):
     slider = desk.on_screen(desk.find('slider'))
     desk.click((slider.x + slider.width - 20, slider.y + slider.height // 2))
     yield desk, 'from the side'
-    for key, title in (('ctrl+e', 'Export the sheets'), ('ctrl+shift+e', 'Export a picture')):
+    for key, title in (('ctrl+e', 'Export the sheets'), ('ctrl+shift+e', 'Export a picture'),
+                       ('ctrl+question', 'The keys')):
         desk.key(key)
         wait_for(title, lambda: len(desk.look()) > 1)
         yield desk, title.lower()
         desk.key('Escape')
         wait_for('it to close', lambda: len(desk.look()) == 1)
+    desk.key('ctrl+r')
+    desk.find('label', 'Do it')
+    yield desk, 'put all right'
+    desk.key('Escape')
+    wait_for('it to close', lambda: len(desk.look()) == 1)
+    desk.key('ctrl+q')
+
+
+def bare_glass(session):
+    desk = Desk(session, write_panel(session.folder, 'bare.petalpane', []))
+    desk.find('group', 'The glass')
+    left, top, right, _ = steps.find_edges(desk)
+
+    def place(x, y):
+        return left + (right - left) * x // 300, top + (right - left) * y // 300
+    for x, y, field, state in ((90, 50, 'Wide', 'card of a hole'), (150, 50, 'Hole to hole', 'card of the wire'),
+                               (150, 200, 'Corner radius', 'card of the glass')):
+        desk.click(place(x, y))
+        desk.find('text box', field)
+        yield desk, state
+        for more in desk.find_all('toggle button', 'More') + desk.find_all('button', 'More'):
+            desk.click(more)
+            yield desk, f'{state}, more'
+        desk.key('Escape', 'Escape')
+        desk.wait_gone('text box', field)
+    desk.press('button', 'Measure')
+    desk.drag(place(60, 90), place(240, 180))
+    yield desk, 'measured'
+    desk.key('Escape', 'Escape')
     desk.key('ctrl+q')
 
 
@@ -73,4 +104,4 @@ def question(session):
     desk.press('label', 'Discard')
 
 
-STATES = (begin, sample, question)
+STATES = (begin, sample, bare_glass, question)

@@ -2,7 +2,7 @@
 #
 # SPDX-License-Identifier: GPL-3.0-or-later
 #
-# Usage: test-look.py LOOK
+# Usage: test-look.py LOOK [STATES ...]
 import collections
 import sys
 
@@ -90,6 +90,7 @@ def measure(picture, box):
 
 def find_faint(desk, labels):
     faint = []
+    desk.park()
     picture = desk.session.grab().convert('RGB')
     corner = desk.get_corner(labels[0][0].get_window())
     for node, seen in labels:
@@ -100,7 +101,7 @@ def find_faint(desk, labels):
     return faint
 
 
-def formula(session):
+def formulas(session):
     for colour, ratio, within in PUBLISHED:
         near(f'{colour} on white', get_contrast(colour, (255, 255, 255)), ratio, within)
 
@@ -129,7 +130,7 @@ def main():
     look = LOOKS[sys.argv.pop(1)]
     # Without grey edges a letter has the colour that was asked for, and no other.
     resources = {**look.get('resources', {}), 'Xft.antialias': 0}
-    run(Session(**{**look, 'resources': resources}), [formula, *(look_at(states) for states in STATES)])
+    run(Session(**{**look, 'resources': resources}), [formulas, *(look_at(states) for states in STATES)])
 
 
 main()
