@@ -45,9 +45,7 @@ peek_thread (GTask        *task,
   g_autoptr (PpPanel) panel = NULL;
   PpPeek *self;
 
-  if (g_task_return_error_if_cancelled (task))
-    return;
-  if (path == NULL || !g_file_query_exists (file, cancellable))
+  if (path == NULL || !g_file_query_exists (file, NULL))
     {
       g_task_return_new_error (task, G_IO_ERROR, G_IO_ERROR_NOT_FOUND, "%s", name);
       return;
@@ -68,14 +66,13 @@ peek_thread (GTask        *task,
 void
 pp_peek_async (GFile               *file,
                int                  side,
-               GCancellable        *cancellable,
                GAsyncReadyCallback  callback,
                gpointer             data)
 {
   g_autoptr (GTask) task = NULL;
 
   g_return_if_fail (G_IS_FILE (file) && side > 0);
-  task = g_task_new (file, cancellable, callback, data);
+  task = g_task_new (file, NULL, callback, data);
   g_task_set_task_data (task, GINT_TO_POINTER (side), NULL);
   g_task_run_in_thread (task, peek_thread);
 }

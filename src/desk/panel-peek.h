@@ -22,11 +22,9 @@ void    pp_peek_free   (PpPeek              *self);
 /* `side` px: of the square the picture fits into. */
 void    pp_peek_async  (GFile               *file,
                         int                  side,
-                        GCancellable        *cancellable,
                         GAsyncReadyCallback  callback,
                         gpointer             data);
-/* (transfer full). Errors: PP_FILE_ERROR; G_IO_ERROR_NOT_FOUND where no file stands;
- * G_IO_ERROR_CANCELLED. */
+/* (transfer full). Errors: PP_FILE_ERROR; G_IO_ERROR_NOT_FOUND where no file stands. */
 PpPeek *pp_peek_finish (GAsyncResult        *result,
                         GError             **error);
 

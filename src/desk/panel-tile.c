@@ -15,14 +15,14 @@
 
 struct _PpPanelTile
 {
-  GtkButton     parent_instance;
-  GFile        *file;
-  gboolean      is_sample;
-  GCancellable *reading;
+  GtkButton  parent_instance;
+  GFile     *file;
+  gboolean   is_sample;
+  gboolean   is_read;
 
-  GtkImage     *picture;
-  GtkLabel     *title;
-  GtkLabel     *detail;
+  GtkImage  *picture;
+  GtkLabel  *title;
+  GtkLabel  *detail;
 };
 
 G_DEFINE_FINAL_TYPE (PpPanelTile, pp_panel_tile, GTK_TYPE_BUTTON)
@@ -93,11 +93,11 @@ pp_panel_tile_root (GtkWidget *widget)
   GTK_WIDGET_CLASS (pp_panel_tile_parent_class)->root (widget);
   side = (int) (PICTURE_EMS * pp_em_of (widget));
   gtk_image_set_pixel_size (self->picture, side);
-  if (self->reading != NULL)
+  if (self->is_read)
     return;
-  self->reading = g_cancellable_new ();
-  pp_peek_async (self->file, side * MAX (gtk_widget_get_scale_factor (widget), 2), self->reading,
-                 peeked_cb, g_object_ref (self));
+  self->is_read = TRUE;
+  pp_peek_async (self->file, side * MAX (gtk_widget_get_scale_factor (widget), 2), peeked_cb,
+                 g_object_ref (self));
 }
 
 static void
@@ -105,9 +105,6 @@ pp_panel_tile_dispose (GObject *object)
 {
   PpPanelTile *self = PP_PANEL_TILE (object);
 
-  if (self->reading != NULL)
-    g_cancellable_cancel (self->reading);
-  g_clear_object (&self->reading);
   g_clear_object (&self->file);
   gtk_widget_dispose_template (GTK_WIDGET (self), PP_TYPE_PANEL_TILE);
   G_OBJECT_CLASS (pp_panel_tile_parent_class)->dispose (object);
