@@ -9,6 +9,9 @@ import subprocess
 import sys
 import tempfile
 
+from shapely.geometry import Point
+from shapely.ops import unary_union
+
 import spoil
 import verify
 
@@ -99,6 +102,30 @@ def test_protection(folder):
     check('held: something was done', whole[3]['cost'] > 0)
 
 
+def test_wire_held(folder):
+    """A knot that looks out, all pieces pinned: the hole goes under them, but not if one is glued over it."""
+    for state in ('free', 'glued', 'knotted'):
+        panel = sample('walled-garden')
+        left = panel['holes'][0]
+        cover = unary_union([verify.lay(panel, p) for p in panel['placements']])
+        while Point(left['x'], left['y']).buffer(4).within(cover):
+            left['y'] -= 1
+        knot = Point(left['x'], left['y']).buffer(4)
+        over = [p for p in panel['placements'] if verify.lay(panel, p).intersects(knot)]
+        for placement in panel['placements']:
+            placement['pinned'] = True
+        if state == 'glued':
+            over[-1]['glued_at'] = NOW
+        elif state == 'knotted':
+            panel['wire']['knotted_at'] = NOW
+        check(f'{state}: holes held', ('left' in verify.held_holes(panel)) == (state != 'free'))
+        whole = put_right(folder, state, panel, '--steps', '100')
+        check_figures(state, panel, *whole)
+        moved = {c['kind'] for c in whole[3]['changes']} & {'hole', 'wire'}
+        check(f'{state}: wire or hole moved only where they may', bool(moved) == (state == 'free'),
+              [(c['kind'], c['about']) for c in whole[3]['changes']])
+
+
 def test_sound(folder):
     panel = sample('walled-garden')
     answer, better, now, said = put_right(folder, 'sound', panel, '--steps', '64')
@@ -181,7 +208,7 @@ def test_fit_and_again(folder):
 
 
 with tempfile.TemporaryDirectory() as place:
-    for test in (test_fit_and_again, test_spoilt, test_protection, test_sound, test_only, test_same, test_time, test_usage):
+    for test in (test_fit_and_again, test_spoilt, test_protection, test_wire_held, test_sound, test_only, test_same, test_time, test_usage):
         test(place)
     print(f'1..{len(results)}')
 sys.exit(not all(results))

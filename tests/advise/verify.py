@@ -8,7 +8,11 @@ import json
 import math
 import subprocess
 
+from shapely import affinity
+from shapely.geometry import Point, shape
+
 TIE = 1e-6
+KNOT_DIAMETER = 8  # mm, where the panel says nothing
 
 
 def check(program, path):
@@ -107,6 +111,29 @@ def before_glued(panel):
     return found
 
 
+def lay(panel, placement):
+    """Its outline where it lies."""
+    piece = next(piece for piece in panel['tray'] if piece['id'] == placement['piece'])
+    at = shape(piece['outline'])
+    if placement.get('mirrored'):
+        at = affinity.scale(at, -1, 1, origin=(0, 0))
+    at = affinity.rotate(at, placement.get('rotation', 0), origin=(0, 0))
+    return affinity.translate(at, placement['x'], placement['y'])
+
+
+def held_holes(panel):
+    """Holes that must stay: drilled, knotted, or with a glued piece over the knot."""
+    wire = panel.get('wire') or {}
+    glued = [lay(panel, p) for p in panel['placements'] if p.get('glued_at')]
+    held = set()
+    for hole in panel.get('holes', []):
+        is_end = hole['id'] in (wire.get('from'), wire.get('to'))
+        knot = Point(hole['x'], hole['y']).buffer(wire.get('knot_diameter', KNOT_DIAMETER) / 2) if is_end else None
+        if hole.get('drilled') or is_end and (wire.get('knotted_at') or any(knot.intersects(at) for at in glued)):
+            held.add(hole['id'])
+    return held
+
+
 def is_kept(a, b):
     """All that stood there stands there; defaults may be written out besides."""
     if isinstance(a, dict):
@@ -127,14 +154,15 @@ def disallowed(before, after, answer):
     found += [i for i in protected(before, answer) if not same_place(by_id(before, 'placements')[i], now.get(i))]
     was, is_now = before_glued(before), before_glued(after)
     found += [i for i in was if i not in is_now or not is_now[i] <= was[i]]
+    held = held_holes(before)
     for i, hole in by_id(before, 'holes').items():
         other = by_id(after, 'holes')[i]
         if hole['diameter'] != other['diameter'] or (
-                hole.get('drilled') and (hole['x'], hole['y']) != (other['x'], other['y'])):
+                i in held and (hole['x'], hole['y']) != (other['x'], other['y'])):
             found.append(i)
     if before.get('wire'):
-        found += [key for key in before['wire']
-                  if key != 'length' and before['wire'][key] != after['wire'][key]]
+        found += [key for key in before['wire'] if before['wire'][key] != after['wire'][key]
+                  and (key != 'length' or before['wire'].get('knotted_at'))]
     for i, placement in by_id(before, 'placements').items():
         other = now.get(i)
         if other and any(placement.get(k, d) != other.get(k, d) for k, d in FIXED):
