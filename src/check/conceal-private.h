@@ -50,14 +50,10 @@ void     pp_path_look           (PpPath        *self,
                                  PpRest       **rests,
                                  const PpRun   *run,
                                  double         drawn_in);
-/* Fills the 21 views and the worst of them (conceal-aslant.c). `previous` and `before` as for
- * pp_conceal_new(). */
+/* Fills the 21 views and the worst of them (conceal-aslant.c). */
 void     pp_conceal_look_aslant (PpConceal       *self,
                                  const PpSettled *settled,
-                                 const PpHang    *hang,
-                                 const PpConceal *previous,
-                                 const PpSettled *before);
-void     pp_sights_free         (PpSights        *self);
+                                 const PpHang    *hang);
 /* The shares of the knots' and holes' discs (conceal-discs.c). */
 void     pp_conceal_share_discs (PpConceal       *self,
                                  const PpScene   *scene,

@@ -4,7 +4,6 @@
  */
 #include "check/conceal-private.h"
 
-
 PpRun
 pp_run_lying (const PpScene *scene)
 {
@@ -104,7 +103,6 @@ look_at_wire (PpConceal       *self,
               const PpSettled *settled,
               const PpHang    *hang,
               const PpConceal *previous,
-              const PpSettled *before,
               GArray          *changes)
 {
   const PpScene *scene = settled->scene;
@@ -117,7 +115,7 @@ look_at_wire (PpConceal       *self,
                 pp_panel_get_limit (scene->panel, PP_LIMIT_PLACE));
   self->barely = pp_path_get_exposed (&barely);
   path_clear (&barely);
-  pp_conceal_look_aslant (self, settled, hang, previous, before);
+  pp_conceal_look_aslant (self, settled, hang);
 }
 
 PpConceal *
@@ -132,7 +130,7 @@ pp_conceal_new (const PpSettled *settled,
   g_return_val_if_fail ((hang != NULL) == (settled->scene->n_knots > 0), self);
   self->has_wire = hang != NULL;
   if (self->has_wire)
-    look_at_wire (self, settled, hang, previous, before, changes);
+    look_at_wire (self, settled, hang, previous, changes);
   pp_conceal_share_discs (self, settled->scene, settled->rests, previous, changes);
   return self;
 }
@@ -144,7 +142,6 @@ pp_conceal_free (PpConceal *self)
     return;
   path_clear (&self->lying);
   path_clear (&self->hung);
-  pp_sights_free (self->sights);
   g_free (self->holes);
   g_free (self);
 }

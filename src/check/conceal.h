@@ -43,9 +43,6 @@ typedef struct
   double barely; /* the same with pieces drawn in; NAN for a hole */
 } PpDiscShare;
 
-/* What was seen of each part of the hung wire in each view, for the next check. */
-typedef struct _PpSights PpSights;
-
 typedef struct
 {
   gboolean    has_wire;
@@ -54,7 +51,6 @@ typedef struct
   double      barely; /* mm exposed, not beyond, with pieces drawn in */
   PpView      views[PP_N_VIEWS];
   PpView      worst;
-  PpSights   *sights;  /* NULL without a wire */
   PpDiscShare knots[2];
   guint       n_holes;
   PpDiscShare *holes; /* as panel->holes */

@@ -3,12 +3,13 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * A flat piece is a plane, met at one point. A gently shaped one is met once at most, and the
- * crossing is closed in on from the two ends of the line. Another is walked along: the line is followed
- * from where it may first touch the surface to where it last may, in steps of WALK in plan, or
- * longer ones that cannot reach the surface; where it passes from under the surface to over it or back, the crossing is closed in on. Passing twice within one step is missed: such a line grazes the surface. With a rise of
- * 12 mm over 25 mm, as bowed as petals get, it is under it by no more than 2·12/25²·WALK²/8 =
- * 0.0003 mm, less than PP_CURVE_TOLERANCE, so it makes no difference but along the very rim of what
- * hides.
+ * crossing is closed in on from the two ends of the line. Another is walked along: the line is
+ * followed from where it may first touch the surface to where it last may, in steps of WALK in plan,
+ * or longer ones that cannot reach the surface; where it passes from under the surface to over it or
+ * back, the crossing is closed in on. Passing twice within one step is missed: such a line grazes the
+ * surface. With a rise of 12 mm over 25 mm, as bowed as petals get, it is under it by no more than
+ * 2·12/25²·WALK²/8 = 0.0003 mm, less than PP_CURVE_TOLERANCE, so it makes no difference but along the
+ * very rim of what hides.
  */
 #include "check/midsurface.h"
 
@@ -48,13 +49,11 @@ bound_form (const PpForm *form,
 
 PpMidsurface
 pp_midsurface_make (const PpRest *rest,
-                    const PpBody *body,
-                    guint         index)
+                    const PpBody *body)
 {
   PpMidsurface self = {
     .rest = rest,
     .body = body,
-    .index = index,
     .cover = pp_cover_of_body (body),
     .plane = rest->plane,
   };
@@ -218,49 +217,14 @@ get_steepness (PpPoint slant)
   return hypot (slant.x, slant.y);
 }
 
-/* While the start moves by a mm, where a line meets the plane moves by so many. */
-static double
-stretch_on_plane (const PpPlane *plane,
-                  PpPoint        slant,
-                  double         rise)
-{
-  return 1 + get_steepness (slant) * hypot (plane->a, plane->b) / fabs (rise);
-}
-
 static gboolean
-look_at_plane (const PpMidsurface *self,
-               const Line         *line,
-               double              far,
-               double             *room)
+meets_plane (const PpMidsurface *self,
+             const Line         *line)
 {
-  double rise = 1 - line->base_slant, stretch;
-  PpPoint p;
+  double rise = 1 - line->base_slant;
 
-  *room = INFINITY;
-  if (fabs (rise) <= PARALLEL)
-    return FALSE;
-  p = line_at (line, line->base / rise);
-  stretch = stretch_on_plane (&self->plane, line->slant, rise);
-  *room = fmax (0, pp_cover_distance (&self->cover, p, far * stretch) - 2 * PP_TIE) / stretch;
-  return pp_cover_contains (&self->cover, p);
-}
-
-/* Between `lowest` and `highest` the line lies wholly within the outline, or wholly without, if its
- * middle is farther from the outline than its ends are from its middle. Within, it begins under the
- * surface and ends over it, so it meets it. */
-static double
-get_room (const PpMidsurface *self,
-          const Line         *line,
-          double              far,
-          gboolean           *meets)
-{
-  double half = (self->highest - self->lowest) / 2 * get_steepness (line->slant);
-  PpPoint p = line_at (line, (self->lowest + self->highest) / 2);
-  double room = pp_cover_distance (&self->cover, p, far + half) - half - 2 * PP_TIE;
-
-  if (room >= 0)
-    *meets = pp_cover_contains (&self->cover, p);
-  return room;
+  return fabs (rise) > PARALLEL
+         && pp_cover_contains (&self->cover, line_at (line, line->base / rise));
 }
 
 /* By how much two ranges are apart; less than 0 where they meet. */
@@ -273,11 +237,10 @@ gap_between (double a0,
   return fmax (fmin (b0, b1) - fmax (a0, a1), fmin (a0, a1) - fmax (b0, b1));
 }
 
-/* How far at least the line passes beside the piece's own box, in mm; less than 0 where it may pass
- * over it. */
-static double
-get_room_beside (const PpMidsurface *self,
-                 const Line         *line)
+/* Whether the line passes beside the piece's own box. */
+static gboolean
+passes_beside (const PpMidsurface *self,
+               const Line         *line)
 {
   PpBox box = pp_outline_get_box (self->body->piece->outline);
   PpPoint middle = pp_box_middle (box);
@@ -290,69 +253,24 @@ get_room_beside (const PpMidsurface *self,
   double y = gap_between (start.y + self->lowest * slant.y, start.y + self->highest * slant.y,
                           box.y0, box.y1);
 
-  return fmax (across / get_steepness (slant), fmax (x, y)) - PP_TIE;
+  return fmax (across / get_steepness (slant), fmax (x, y)) >= PP_TIE;
 }
 
-/* A line steeper than the surface anywhere is meets it once at most, from under it to over it; FALSE
- * where it does not, within the piece's reach. */
+/* A line steeper than the surface anywhere is meets it once at most, from under it to over it. */
 static gboolean
-find_crossing (const PpMidsurface *self,
-               Line                line,
-               gboolean           *inside,
-               PpPoint            *where)
+meets_gentle (const PpMidsurface *self,
+              Line                line)
 {
   double before, after;
+  PpPoint where;
 
   clip_to_reach (self, &line);
   if (line.from > line.to)
     return FALSE;
   before = surface_over (self, &line, line.from);
   after = surface_over (self, &line, line.to);
-  if (before < 0 || after >= 0)
-    return FALSE;
-  *inside = meets_between (self, &line, line.from, before, line.to, after, where);
-  return TRUE;
-}
-
-/* While the start moves by a mm, the crossing moves by no more than 1/(1 - slope·slant), for as
- * long as it stays within the reach of the piece. So it stays inside, or outside, until it can
- * have come to the outline; outside, only for as long as it cannot have left the reach and come
- * back elsewhere. */
-static double
-room_about (const PpMidsurface *self,
-            PpPoint             where,
-            gboolean            inside,
-            PpPoint             slant,
-            double              enough)
-{
-  double share = 1 - self->steepest * get_steepness (slant);
-  double far = pp_cover_distance (&self->cover, where, enough / share);
-  PpPoint origin = { self->body->frame.x, self->body->frame.y };
-
-  if (!inside)
-    far = fmin (far, self->body->heights.reach - pp_point_distance (origin, where));
-  return fmax (0, far - 2 * PP_TIE) * share;
-}
-
-static gboolean
-look_at_gentle (const PpMidsurface *self,
-                const Line         *line,
-                double              far,
-                double             *room)
-{
-  gboolean inside = FALSE, meets = FALSE;
-  PpPoint where;
-
-  *room = 0;
-  if (line->from < line->to && find_crossing (self, *line, &inside, &where))
-    {
-      if (far > 0)
-        *room = room_about (self, where, inside, line->slant, far);
-      return inside;
-    }
-  if (far > 0)
-    *room = get_room (self, line, far, &meets);
-  return FALSE;
+  return before >= 0 && after < 0
+         && meets_between (self, &line, line.from, before, line.to, after, &where);
 }
 
 /* No faster than slope·slant + 1 the surface comes nearer to the line, so where it is far the step
@@ -384,43 +302,39 @@ meets_steep (const PpMidsurface *self,
   return FALSE;
 }
 
-static gboolean
-look_at_steep (const PpMidsurface *self,
-               const Line         *line,
-               double              far,
-               double             *room)
+gboolean
+pp_midsurface_may_fold (const PpMidsurface *self,
+                        PpPoint             slant)
 {
-  gboolean meets = FALSE;
+  return !pp_body_is_flat (self->body) && self->steepest * get_steepness (slant) >= GENTLE;
+}
 
-  *room = far > 0 ? get_room (self, line, far, &meets) : 0;
-  if (far > 0 && *room >= 0)
-    return meets;
-  return line->from < line->to && meets_steep (self, *line);
+double
+pp_midsurface_height (const PpMidsurface *self,
+                      PpPoint             p)
+{
+  return self->plane.c + self->plane.a * p.x + self->plane.b * p.y
+         + pp_heights_underside (&self->body->heights, pp_frame_to_piece (&self->body->frame, p));
 }
 
 gboolean
-pp_midsurface_look (const PpMidsurface *self,
-                    PpPoint             start,
-                    PpPoint             slant,
-                    double              far,
-                    double             *room)
+pp_midsurface_meets (const PpMidsurface *self,
+                     PpPoint             start,
+                     PpPoint             slant)
 {
   Line line = line_make (self, start, slant);
   PpBox box = self->cover.box;
 
   if (get_steepness (slant) <= PARALLEL) /* straight on */
-    {
-      *room = fmax (0, pp_cover_distance (&self->cover, start, far) - 2 * PP_TIE);
-      return pp_cover_contains (&self->cover, start);
-    }
+    return pp_cover_contains (&self->cover, start);
   if (pp_body_is_flat (self->body))
-    return look_at_plane (self, &line, far, room);
-  *room = get_room_beside (self, &line);
-  if (*room >= 0)
+    return meets_plane (self, &line);
+  if (passes_beside (self, &line))
     return FALSE;
   clip_line (&line, start.x, slant.x, box.x0, box.x1);
   clip_line (&line, start.y, slant.y, box.y0, box.y1);
-  if (self->steepest * get_steepness (slant) < GENTLE)
-    return look_at_gentle (self, &line, far, room);
-  return look_at_steep (self, &line, far, room);
+  if (line.from >= line.to)
+    return FALSE;
+  return pp_midsurface_may_fold (self, slant) ? meets_steep (self, line)
+                                              : meets_gentle (self, line);
 }

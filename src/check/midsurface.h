@@ -15,7 +15,6 @@ typedef struct
 {
   const PpRest *rest;
   const PpBody *body;
-  guint         index;    /* in the stack */
   PpCover       cover;
   PpPlane       plane;  /* of a flat one's middle: z = c + a·x + b·y in the panel frame */
   double        steepest; /* mm a mm, no slope of it within the reach of the piece is more */
@@ -24,20 +23,20 @@ typedef struct
 } PpMidsurface;
 
 PpMidsurface pp_midsurface_make       (const PpRest       *rest,
-                                       const PpBody       *body,
-                                       guint               index);
+                                       const PpBody       *body);
 /* Where a line of sight that slants by `slant` (mm in plan a mm of height) may start on the front
  * face if it is to meet the piece. */
 PpBox        pp_midsurface_get_shadow (const PpMidsurface *self,
                                        PpPoint             slant);
-/* Whether the line `start` + z·`slant` meets the surface somewhere inside the outline. `room`
- * gets how far, in mm in plan, all lines of this slant about `start` have the same answer, told up to
- * `far`; less than 0 where that cannot be told, nor for any as near to it as that. With a `far` of 0
- * nothing is told of it. */
-gboolean     pp_midsurface_look       (const PpMidsurface *self,
+/* mm: of the surface over a point of the panel frame. */
+double       pp_midsurface_height     (const PpMidsurface *self,
+                                       PpPoint             p);
+/* Whether the line `start` + z·`slant` meets the surface somewhere inside the outline. */
+gboolean     pp_midsurface_meets      (const PpMidsurface *self,
                                        PpPoint             start,
-                                       PpPoint             slant,
-                                       double              far,
-                                       double             *room);
+                                       PpPoint             slant);
+/* FALSE if no line of this slant can meet the surface more than once. */
+gboolean     pp_midsurface_may_fold   (const PpMidsurface *self,
+                                       PpPoint             slant);
 
 G_END_DECLS

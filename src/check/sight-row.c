@@ -1,334 +1,282 @@
-/* sight-row.c: how much light comes through along one line of the wire, seen aslant.
+/* sight-row.c: how much light comes through along one leg of the wire, seen aslant.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Far from any outline neighbours have the same answer, so most parts are passed over with the one
- * before. What is hidden stays so while what hid it stays before it; what shows, while nothing
- * comes or goes.
+ * Along its lines of sight the rim of a screen throws an outline onto the front face. A part of the
+ * wire lies inside of it or not by how often that outline is crossed on the way there, so what is
+ * looked at is the rim and not the parts. The rim is taken straight between its points: a part that
+ * it passes nearer to than that may be wrong by is asked for itself.
+ *
+ * A surface so steep that lines of sight meet it more than once throws a fold beyond its rim. How
+ * often a line meets it is odd where the way there crosses the outline an odd number of times; where
+ * it is even, it is asked for.
  */
 #include "check/sight-row.h"
 
 #include "check/finding.h"
 
-/* Parts in hand, and of each how much light still comes through. */
+#include <string.h>
+
+/* How far beyond rounding a part is asked for, of an outline that PP_TIE belongs to. */
+#define SPARE (16 * PP_TIE)
+
+/* What is marked at a part. */
+#define CROSSED 1
+#define DOUBTFUL 2
+
+/* One line of the leg in hand. */
 typedef struct
 {
   const PpSightRow *row;
-  guint             first;
-  guint             last;
-  const PpSeen     *seen;
-  double           *through; /* from `first` on, as the next */
-  double           *behind;  /* mm: room while all that dims it so far stays before it */
-} Parts;
+  const PpScreen   *screen;
+  guint             line;
+  double            near;  /* mm: parts as near to the outline as this are doubtful */
+  guint8           *marks; /* row->n + 1 */
+  guint             first; /* of the marks that are made */
+  guint             last;  /* not included */
+} Marking;
 
-static PpPoint
-row_point (const PpSightRow *row,
-           guint             i)
-{
-  return (PpPoint) { row->from.x + i * row->step.x, row->from.y + i * row->step.y };
-}
-
-/* Narrows [`first`, `last`) to where one coordinate may lie between two bounds, and one more part
- * either way for rounding. */
-static void
-narrow (double  start,
-        double  step,
-        double  least,
-        double  greatest,
-        double *first,
-        double *last)
-{
-  if (fabs (step) < 1e-12)
-    {
-      if (start < least || start > greatest)
-        *last = *first;
-      return;
-    }
-  *first = fmax (*first, floor (fmin ((least - start) / step, (greatest - start) / step)) - 1);
-  *last = fmin (*last, ceil (fmax ((least - start) / step, (greatest - start) / step)) + 2);
-}
-
-void
-pp_sight_row_range (const PpSightRow *row,
-                    PpBox             box,
-                    guint            *first,
-                    guint            *last)
-{
-  double from = *first, to = *last;
-
-  narrow (row->from.x, row->step.x, box.x0, box.x1, &from, &to);
-  narrow (row->from.y, row->step.y, box.y0, box.y1, &from, &to);
-  *first = to > from ? (guint) from : 0;
-  *last = to > from ? (guint) to : 0;
-}
-
-/* How many parts from the i-th on have the same answer if all within `room` mm have. */
+/* The first part whose middle lies beyond. */
 static guint
-count_alike (const PpSightRow *row,
-             guint             i,
-             guint             last,
-             double            room)
+part_after (const PpSightRow *row,
+            double            along)
 {
-  double n = row->spacing > 0 ? 1 + floor (room / row->spacing) : last;
+  double i = floor (along / row->spacing - 0.5) + 1;
 
-  return (guint) fmin (n, last - i);
+  return i <= 0 ? 0 : i >= row->n ? row->n : (guint) i;
 }
 
 static void
-note_dimmer (guint16 *by,
-             guint    index)
+mark (Marking *self,
+      guint    first,
+      guint    last)
 {
-  if (index != PP_SIGHT_NONE)
-    *by = *by == PP_SIGHT_NONE ? (guint16) index : PP_SIGHT_SEVERAL;
-}
-
-/* Something between the viewer and the wire. */
-typedef struct
-{
-  guint  index; /* PP_SIGHT_NONE: not a placement */
-  double transmittance;
-} Screen;
-
-/* `n` parts from the i-th on have the screen before them, with `room` mm for the first of them. */
-static void
-dim (Parts          *parts,
-     const PpAslant *aslant,
-     guint           i,
-     guint           n,
-     double          room,
-     Screen          screen)
-{
-  const PpSeen *seen = parts->seen;
-
-  for (guint k = i; k < i + n; k++)
-    {
-      double left = fmax (0, room - (k - i) * parts->row->spacing);
-      double *behind = &parts->behind[k - parts->first], *through = &parts->through[k - parts->first];
-
-      if (seen->hidden[k])
-        continue;
-      seen->room[k] = (float) fmin (seen->room[k], left);
-      *behind = fmin (*behind, left);
-      *through *= screen.transmittance;
-      note_dimmer (&seen->by[k], screen.index);
-      if (pp_is_over (*through, aslant->opaque))
-        continue;
-      seen->hidden[k] = TRUE;
-      seen->room[k] = (float) *behind;
-    }
-}
-
-/* The same where it is not before them. */
-static void
-leave (const PpSightRow *row,
-       const PpSeen     *seen,
-       guint             i,
-       guint             n,
-       double            room)
-{
-  for (guint k = i; k < i + n; k++)
-    if (!seen->hidden[k])
-      seen->room[k] = (float) fmin (seen->room[k], fmax (0, room - (k - i) * row->spacing));
-}
-
-/* mm: a room larger than this says nothing more of so many parts. */
-static double
-far_enough (const PpSightRow *row,
-            guint             n)
-{
-  return fmax (PP_SIGHT_FAR, n * row->spacing) + 2 * PP_TIE;
-}
-
-static void
-dim_by_cover (Parts          *parts,
-              const PpAslant *aslant,
-              const PpCover  *cover)
-{
-  guint first = parts->first, last = parts->last;
-
-  pp_sight_row_range (parts->row, pp_box_grow (cover->box, PP_SIGHT_FAR), &first, &last);
-  for (guint i = first; i < last;)
-    {
-      PpPoint p = row_point (parts->row, i);
-      double far = far_enough (parts->row, last - i);
-      double room = fmax (0, pp_cover_distance (cover, p, far) - 2 * PP_TIE);
-      guint n = count_alike (parts->row, i, last, room);
-
-      if (pp_cover_contains (cover, p))
-        dim (parts, aslant, i, n, room, (Screen) { PP_SIGHT_NONE, cover->transmittance });
-      else
-        leave (parts->row, parts->seen, i, n, room);
-      i += n;
-    }
-}
-
-/* mm from outside; less than 0 within. */
-static double
-distance_to_box (PpBox   box,
-                 PpPoint p)
-{
-  return fmax (fmax (box.x0 - p.x, p.x - box.x1), fmax (box.y0 - p.y, p.y - box.y1));
-}
-
-/* What is opaque is enough, whatever else is before the part. */
-gboolean
-pp_sight_row_is_still_hidden (const PpAslant   *aslant,
-                              const PpSightRow *row,
-                              guint             i,
-                              const PpSeen     *seen)
-{
-  PpPoint p = row_point (row, i);
-  const PpShadow *shadow;
-  guint which;
-  double room;
-
-  if (seen->by[i] >= aslant->n_bodies)
-    return FALSE;
-  which = aslant->shadow_of[seen->by[i]];
-  if (which == PP_SIGHT_NONE)
-    return FALSE;
-  shadow = &g_array_index (aslant->shadows, PpShadow, which);
-  if (pp_is_over (shadow->piece->cover.transmittance, aslant->opaque)
-      || distance_to_box (shadow->box, p) >= 0
-      || !pp_midsurface_look (shadow->piece, p, aslant->slant, PP_SIGHT_FAR, &room))
-    return FALSE;
-  seen->hidden[i] = TRUE;
-  seen->room[i] = (float) CLAMP (room, 0, PP_SIGHT_FAR);
-  return TRUE;
-}
-
-/* Calls for runs of parts that are not hidden whether the piece is before them. */
-typedef void (*RunFunc) (guint    i,
-                         guint    n,
-                         double   room,
-                         gboolean meets,
-                         gpointer data);
-
-static void
-foreach_run (const PpAslant   *aslant,
-             const PpSightRow *row,
-             const PpShadow   *shadow,
-             guint             first,
-             guint             last,
-             const guint8     *hidden,
-             RunFunc           func,
-             gpointer          data)
-{
-  guint near, n;
-
-  pp_sight_row_range (row, pp_box_grow (shadow->box, PP_SIGHT_FAR), &first, &last);
-  near = first;
-  for (guint i = first; i < last; i += n)
-    {
-      PpPoint p = row_point (row, i);
-      double room = distance_to_box (shadow->box, p);
-      gboolean meets = FALSE;
-
-      n = 1;
-      if (hidden[i]) /* and stays so */
-        continue;
-      if (room < 0)
-        {
-          meets = pp_midsurface_look (shadow->piece, p, aslant->slant,
-                                      i >= near ? far_enough (row, last - i) : 0, &room);
-          if (room < 0) /* as far again it cannot be told */
-            near = i + count_alike (row, i, last, -room);
-        }
-      n = count_alike (row, i, last, fmax (room, 0));
-      func (i, n, fmax (room, 0), meets, data);
-    }
-}
-
-typedef struct
-{
-  Parts          *parts;
-  const PpAslant *aslant;
-  Screen          screen;
-} Dimming;
-
-static void
-dim_run (guint    i,
-         guint    n,
-         double   room,
-         gboolean meets,
-         gpointer data)
-{
-  const Dimming *dimming = data;
-
-  if (meets)
-    dim (dimming->parts, dimming->aslant, i, n, room, dimming->screen);
-  else
-    leave (dimming->parts->row, dimming->parts->seen, i, n, room);
-}
-
-static void
-dim_by_piece (Parts          *parts,
-              const PpAslant *aslant,
-              const PpShadow *shadow)
-{
-  const PpMidsurface *piece = shadow->piece;
-  Dimming dimming = { parts, aslant, { piece->index, piece->cover.transmittance } };
-
-  foreach_run (aslant, parts->row, shadow, parts->first, parts->last, parts->seen->hidden, dim_run,
-               &dimming);
-}
-
-typedef struct
-{
-  const PpSightRow *row;
-  const PpSeen     *seen;
-  guint8           *stale;
-} Adding;
-
-static void
-add_to_run (guint    i,
-            guint    n,
-            double   room,
-            gboolean meets,
-            gpointer data)
-{
-  const Adding *adding = data;
-
-  if (!meets)
-    leave (adding->row, adding->seen, i, n, room);
-  else
-    for (guint k = i; k < i + n; k++)
-      adding->stale[k] |= !adding->seen->hidden[k];
-}
-
-void
-pp_sight_row_add (const PpAslant   *aslant,
-                  const PpSightRow *row,
-                  const PpShadow   *shadow,
-                  const PpSeen     *seen,
-                  guint8           *stale)
-{
-  Adding adding = { row, seen, stale };
-
-  foreach_run (aslant, row, shadow, 0, row->n, seen->hidden, add_to_run, &adding);
-}
-
-void
-pp_sight_row_look (const PpAslant   *aslant,
-                   const PpSightRow *row,
-                   guint             first,
-                   guint             last,
-                   const PpSeen     *seen)
-{
-  g_autofree double *through = g_new (double, 2 * (gsize) (last - first) + 1);
-  Parts parts = { row, first, last, seen, through, through + (last - first) };
-
   for (guint i = first; i < last; i++)
+    self->marks[i] |= DOUBTFUL;
+  self->first = MIN (self->first, first);
+  self->last = MAX (self->last, last);
+}
+
+/* A point of the outline, along the leg and beside the line in hand. */
+typedef struct
+{
+  double along;
+  double aside;
+} Place;
+
+static double
+share_where (Place  a,
+             Place  b,
+             double aside)
+{
+  return CLAMP ((aside - a.aside) / (b.aside - a.aside), 0, 1);
+}
+
+static void
+mark_near (Marking *self,
+           Place    a,
+           Place    b)
+{
+  double from = a.along, to = b.along, near = self->near;
+
+  if (a.aside < -near || a.aside > near || b.aside < -near || b.aside > near)
     {
-      seen->hidden[i] = !pp_is_over (1, aslant->opaque);
-      seen->room[i] = (float) PP_SIGHT_FAR;
-      seen->by[i] = PP_SIGHT_NONE;
-      parts.through[i - first] = 1;
-      parts.behind[i - first] = PP_SIGHT_FAR;
+      from = a.along + share_where (a, b, -near) * (b.along - a.along);
+      to = a.along + share_where (a, b, near) * (b.along - a.along);
     }
-  dim_by_cover (&parts, aslant, &aslant->background);
-  for (guint i = 0; i < aslant->parts->len; i++)
-    dim_by_cover (&parts, aslant, &g_array_index (aslant->parts, PpCover, i));
-  for (guint i = 0; i < aslant->shadows->len; i++)
-    dim_by_piece (&parts, aslant, &g_array_index (aslant->shadows, PpShadow, i));
+  mark (self, part_after (self->row, MIN (from, to) - near),
+        part_after (self->row, MAX (from, to) + near));
+}
+
+static void
+mark_crossing (Marking *self,
+               Place    a,
+               Place    b)
+{
+  guint at = part_after (self->row, a.along + share_where (a, b, 0) * (b.along - a.along));
+
+  self->marks[at] ^= CROSSED;
+  self->first = MIN (self->first, at);
+  self->last = MAX (self->last, at);
+}
+
+static void
+mark_side (Marking *self,
+           Place    a,
+           Place    b)
+{
+  a.aside -= self->row->asides[self->line];
+  b.aside -= self->row->asides[self->line];
+  if (MIN (a.aside, b.aside) > self->near || MAX (a.aside, b.aside) < -self->near)
+    return;
+  mark_near (self, a, b);
+  if ((a.aside < 0) != (b.aside < 0))
+    mark_crossing (self, a, b);
+}
+
+static double
+along_of (const PpSightRow *row,
+          PpRimPoint        p)
+{
+  return (p.x - row->from.x - p.z * row->slant.x) * row->direction.x
+         + (p.y - row->from.y - p.z * row->slant.y) * row->direction.y;
+}
+
+static void
+find_asides (const PpSightRow *row,
+             const PpScreen   *screen,
+             double           *asides)
+{
+  guint n = screen->ends[screen->n_rings - 1];
+  double start = row->from.x * row->normal.x + row->from.y * row->normal.y;
+  double rise = row->slant.x * row->normal.x + row->slant.y * row->normal.y;
+
+  for (guint i = 0; i < n; i++)
+    asides[i] = screen->rim[i].x * row->normal.x + screen->rim[i].y * row->normal.y
+                - screen->rim[i].z * rise - start;
+}
+
+/* Each line's marks in its own array of n + 1. */
+static void
+mark_rim (Marking       lines[PP_N_LINES],
+          const double *asides)
+{
+  const PpSightRow *row = lines[0].row;
+  const PpScreen *screen = lines[0].screen;
+  double near = lines[0].near, least = INFINITY, greatest = -INFINITY;
+
+  for (guint k = 0; k < PP_N_LINES; k++)
+    {
+      least = MIN (least, row->asides[k] - near);
+      greatest = MAX (greatest, row->asides[k] + near);
+    }
+  for (guint r = 0, i = 0; r < screen->n_rings; r++, i++)
+    for (; i + 1 < screen->ends[r]; i++)
+      {
+        Place a, b;
+
+        if (MIN (asides[i], asides[i + 1]) > greatest || MAX (asides[i], asides[i + 1]) < least)
+          continue;
+        a = (Place) { along_of (row, screen->rim[i]), asides[i] };
+        b = (Place) { along_of (row, screen->rim[i + 1]), asides[i + 1] };
+        for (guint k = 0; k < PP_N_LINES; k++)
+          mark_side (&lines[k], a, b);
+      }
+}
+
+static gboolean
+is_before (const Marking *self,
+           guint          i)
+{
+  const PpSightRow *row = self->row;
+  double along = (i + 0.5) * row->spacing, aside = row->asides[self->line];
+  PpPoint p = { row->from.x + along * row->direction.x + aside * row->normal.x,
+                row->from.y + along * row->direction.y + aside * row->normal.y };
+
+  return pp_screen_hides (self->screen, p, row->slant);
+}
+
+/* From mark to mark, and wipes them out. */
+static void
+dim_line (Marking *self,
+          gboolean folds)
+{
+  const PpSightRow *row = self->row;
+  double *through = row->through + (gsize) self->line * row->n;
+  gboolean inside = FALSE;
+
+  for (guint i = self->first; i < MIN (self->last + 1, row->n); i++)
+    {
+      guint8 marked = self->marks[i];
+
+      self->marks[i] = 0;
+      inside ^= marked & CROSSED;
+      if (!inside && !folds && !(marked & DOUBTFUL))
+        continue;
+      if (pp_is_over (through[i], row->opaque)
+          && ((inside && !(marked & DOUBTFUL)) || is_before (self, i)))
+        through[i] *= self->screen->cover.transmittance;
+    }
+  self->marks[row->n] = 0;
+}
+
+/* Of all that may be met from parts of the leg. */
+static void
+mark_fold (Marking *self,
+           PpBox    shadow)
+{
+  const PpSightRow *row = self->row;
+  double from = INFINITY, to = -INFINITY;
+  const PpPoint corners[] = { { shadow.x0, shadow.y0 }, { shadow.x1, shadow.y0 },
+                              { shadow.x0, shadow.y1 }, { shadow.x1, shadow.y1 } };
+
+  for (guint k = 0; k < G_N_ELEMENTS (corners); k++)
+    {
+      double along = (corners[k].x - row->from.x) * row->direction.x
+                     + (corners[k].y - row->from.y) * row->direction.y;
+
+      from = MIN (from, along);
+      to = MAX (to, along);
+    }
+  self->first = MIN (self->first, part_after (row, from - self->near));
+  self->last = MAX (self->last, part_after (row, to + self->near));
+}
+
+static void
+make_room (PpSightRoom      *self,
+           const PpSightRow *row,
+           const PpScreen   *screen)
+{
+  guint n_marks = PP_N_LINES * (row->n + 1), n_asides = screen->ends[screen->n_rings - 1];
+
+  if (self->n_marks < n_marks)
+    {
+      self->marks = g_renew (guint8, self->marks, n_marks);
+      memset (self->marks, 0, n_marks); /* as they are left */
+      self->n_marks = n_marks;
+    }
+  if (self->n_asides < n_asides)
+    {
+      self->asides = g_renew (double, self->asides, n_asides);
+      self->n_asides = n_asides;
+    }
+}
+
+void
+pp_sight_row_dim (const PpSightRow *self,
+                  const PpScreen   *screen,
+                  PpSightRoom      *room)
+{
+  double steep = hypot (self->slant.x, self->slant.y);
+  gboolean folds = screen->is_piece && pp_midsurface_may_fold (&screen->piece, self->slant);
+  double slope = screen->is_piece ? screen->piece.steepest : 0;
+  Marking lines[PP_N_LINES];
+
+  make_room (room, self, screen);
+  for (guint k = 0; k < PP_N_LINES; k++)
+    lines[k] = (Marking) {
+      .row = self, .screen = screen, .line = k,
+      .near = screen->loose * steep + SPARE * (1 + slope * steep),
+      .marks = room->marks + k * (self->n + 1), .first = self->n,
+    };
+  if (self->spacing > 0)
+    {
+      find_asides (self, screen, room->asides);
+      mark_rim (lines, room->asides);
+    }
+  for (guint k = 0; k < PP_N_LINES; k++)
+    {
+      if (self->spacing <= 0)
+        mark (&lines[k], 0, self->n);
+      else if (folds)
+        mark_fold (&lines[k], pp_screen_get_shadow (screen, self->slant));
+      dim_line (&lines[k], folds);
+    }
+}
+
+void
+pp_sight_room_clear (PpSightRoom *self)
+{
+  g_clear_pointer (&self->marks, g_free);
+  g_clear_pointer (&self->asides, g_free);
 }

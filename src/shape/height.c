@@ -216,6 +216,40 @@ pp_heights_get_steepest (const PpHeights *self)
   g_return_val_if_reached (0);
 }
 
+/* Of rise · t², t growing by `rate` a mm at most. */
+static double
+square_bend (double rise,
+             double rate)
+{
+  return 2 * fabs (rise) * square (rate);
+}
+
+double
+pp_heights_get_bend (const PpHeights *self)
+{
+  const PpForm *form = self->form;
+  double length = self->end - self->start;
+  double flat = isnan (form->flat) ? length / 2 : form->flat;
+
+  switch (form->kind)
+    {
+    case PP_FORM_FLAT:
+      return 0;
+    case PP_FORM_CUPPED:
+      return form->foot >= self->reach ? 0 : square_bend (form->rise, 1 / (self->reach - form->foot));
+    case PP_FORM_DOMED:
+      return self->reach <= 0 ? 0 : square_bend (form->rise, 1 / self->reach);
+    case PP_FORM_ARCHED:
+    case PP_FORM_CURLED:
+      return length <= 0 ? 0 : square_bend (form->rise, 2 / length);
+    case PP_FORM_LIFTED:
+      return flat >= length ? 0 : square_bend (form->rise, 1 / (length - flat));
+    case PP_FORM_MEASURED:
+      return INFINITY;
+    }
+  g_return_val_if_reached (0);
+}
+
 double
 pp_heights_top (const PpHeights *self,
                 PpPoint          own)

@@ -28,6 +28,9 @@ double pp_heights_underside (const PpHeights *self,
                              PpPoint          own);
 /* No slope of the underside within `reach` of the origin is steeper than this, mm a mm. */
 double pp_heights_get_steepest (const PpHeights *self);
+/* Nor does its slope change faster along a straight line there than by this a mm, INFINITY where it
+ * may have creases, 1/mm. */
+double pp_heights_get_bend  (const PpHeights *self);
 /* Underside, thickness and crown. */
 double pp_heights_top       (const PpHeights *self,
                              PpPoint          own);

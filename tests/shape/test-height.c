@@ -123,6 +123,35 @@ test_mass (void)
   g_assert_cmpfloat (pp_piece_get_mass (weighed), ==, 17);
 }
 
+/* How fast the slope changes along short straight lines, of all directions, is what the formulas give
+ * when derived twice: never more than the bound, and somewhere nearly that. */
+static void
+test_bend (gconstpointer data)
+{
+  const Underside *row = data;
+  g_autoptr (PpPiece) piece = piece_of (&row->form, (PpCrown) { 0 }, NAN);
+  const double step = 0.05, slack = 1e-6;
+  double greatest = 0, bound;
+  PpHeights heights;
+
+  pp_heights_init (&heights, piece);
+  bound = pp_heights_get_bend (&heights);
+  for (double x = -25; x <= 25; x += 2.5)
+    for (double y = -28; y <= 9; y += 1)
+      for (int turn = 0; turn < 180; turn += 15)
+        {
+          double dx = step * cos (turn * G_PI / 180), dy = step * sin (turn * G_PI / 180);
+          double second = pp_heights_underside (&heights, (PpPoint) { x + dx, y + dy })
+                          + pp_heights_underside (&heights, (PpPoint) { x - dx, y - dy })
+                          - 2 * pp_heights_underside (&heights, (PpPoint) { x, y });
+
+          if (hypot (x, y) <= heights.reach - step)
+            greatest = fmax (greatest, fabs (second) / (step * step));
+        }
+  g_assert_cmpfloat (greatest, <=, bound + slack);
+  g_assert_cmpfloat (greatest, >=, 0.99 * bound - slack);
+}
+
 int
 main (int    argc,
       char **argv)
@@ -132,7 +161,10 @@ main (int    argc,
     {
       g_autofree char *path = g_strconcat ("/height/underside/", undersides[i].name, NULL);
 
+      g_autofree char *bend = g_strdup_printf ("/height/bend/%s", undersides[i].name);
+
       g_test_add_data_func (path, &undersides[i], test_underside);
+      g_test_add_data_func (bend, &undersides[i], test_bend);
     }
   g_test_add_func ("/height/measured", test_measured);
   g_test_add_func ("/height/crown", test_crown);
