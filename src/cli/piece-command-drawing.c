@@ -7,32 +7,33 @@
 #include "cli/piece-command.h"
 
 #include "cli/command.h"
+#include "cli/piece-words.h"
 #include "file/save.h"
 #include "panel/i18n.h"
 #include "piece/drawing.h"
 
-#include <string.h>
-
 #define USUAL_THICKNESS 6 /* mm */
 
-/* The file's name without folder and ending. (transfer full) */
-static char *
-get_title (const char *file)
+/* What was not said of it; (nullable). */
+static const char *
+get_note (const PpAnswers *answers)
 {
-  g_autofree char *base = g_filename_display_basename (file);
-  char *dot = strrchr (base, '.');
-
-  return dot != NULL && dot != base ? g_strndup (base, (gsize) (dot - base))
-                                    : g_steal_pointer (&base);
+  if (isnan (answers->thickness))
+    return answers->touch == PP_AS_MADE
+             ? _("Not measured, so estimated: thickness, about 6 mm. It is taken to lie flat.")
+             : _("Not measured, so estimated: thickness, about 6 mm.");
+  return answers->touch == PP_AS_MADE ? _("It is taken to lie flat.") : NULL;
 }
 
 static int
 make (const char        *file,
+      const PpAnswers   *answers,
       const PpPieceWish *wish)
 {
-  g_autofree char *title = get_title (file);
+  g_autofree char *title = pp_piece_command_title (file);
   g_autoptr (GBytes) svg = NULL;
   g_autoptr (GError) error = NULL;
+  g_autoptr (PpPiece) made = NULL;
   g_autoptr (PpPiece) piece = NULL;
   PpPiece draft = pp_piece_draft ();
 
@@ -42,11 +43,11 @@ make (const char        *file,
   draft.name = title;
   draft.kind = PP_KIND_FILLER;
   draft.thickness = USUAL_THICKNESS;
-  piece = pp_drawing_make (svg, &draft, &error);
+  made = pp_drawing_make (svg, &draft, &error);
+  piece = made != NULL ? pp_answers_apply (answers, made, &error) : NULL;
   if (piece == NULL)
     return pp_command_fail (file, error->message);
-  return pp_piece_command_deliver (wish, piece, _("Not measured, so estimated: thickness, about "
-                                                  "6 mm. It is taken to lie flat."));
+  return pp_piece_command_deliver (wish, &piece, NULL, 1, get_note (answers));
 }
 
 int
@@ -54,14 +55,17 @@ pp_piece_command_drawing (int    argc,
                           char **argv)
 {
   g_auto (PpPieceWish) wish = { NULL };
-  g_auto (GStrv) args = pp_piece_command_parse (
-    argc, argv, _("SVG"),
+  PpAnswers answers = pp_answers_draft ();
+  g_autofree char *summary = g_strdup_printf (
     _("Makes a piece from a drawing in millimetres; its silhouette, lines included, becomes the "
-      "outline."), &wish);
+      "outline.\n\nKEY=VALUE, in mm unless a unit is written: %s"), pp_word_list_answers ());
+  g_auto (GStrv) args = pp_piece_command_parse (argc, argv, _("SVG [KEY=VALUE…]"), summary, &wish);
 
   if (args == NULL)
     return PP_EXIT_UNUSABLE;
-  if (g_strv_length (args) != 1)
+  if (args[0] == NULL)
     return pp_command_fail (NULL, _("one drawing must be named; --help tells more."));
-  return make (args[0], &wish);
+  if (!pp_piece_command_read_answers (args + 1, &answers))
+    return PP_EXIT_UNUSABLE;
+  return make (args[0], &answers, &wish);
 }

@@ -7,52 +7,12 @@
 #include "cli/piece-command.h"
 
 #include "cli/command.h"
+#include "cli/piece-words.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "piece/measures.h"
 
 #include <string.h>
-
-#define GRAMS_PER_OUNCE 28.349523125
-
-static gboolean
-read_count (const char *text,
-            guint       least,
-            guint      *count)
-{
-  guint64 number;
-
-  if (!g_ascii_string_to_unsigned (text, 10, least, G_MAXINT, &number, NULL))
-    return FALSE;
-  *count = (guint) number;
-  return TRUE;
-}
-
-/* "32", "32 g", "1.5 oz" */
-static gboolean
-read_weight (const char *text,
-             double     *g)
-{
-  char *end;
-  double number = g_ascii_strtod (text, &end);
-
-  if (end == text || !(number > 0 && number < 1e6))
-    return FALSE;
-  end += strspn (end, " ");
-  if (strcmp (end, "oz") == 0)
-    number *= GRAMS_PER_OUNCE;
-  else if (*end != '\0' && strcmp (end, "g") != 0)
-    return FALSE;
-  *g = number;
-  return TRUE;
-}
-
-static gboolean
-read_length (const char *text,
-             double     *mm)
-{
-  return pp_length_parse (text, PP_UNITS_MM, mm);
-}
 
 /* Keys that are no measures of the recipe. FALSE: no such key, or not such a value. */
 static gboolean
@@ -63,21 +23,21 @@ read_other (PpMeasures *measures,
   if (strcmp (key, "touches") == 0)
     return pp_touch_from_name (value, &measures->lying.touch);
   if (strcmp (key, "gap") == 0)
-    return read_length (value, &measures->lying.gap);
+    return pp_word_read_length (value, &measures->lying.gap);
   if (strcmp (key, "foot") == 0)
-    return read_length (value, &measures->lying.foot);
+    return pp_word_read_length (value, &measures->lying.foot);
   if (strcmp (key, "touching") == 0)
-    return read_length (value, &measures->lying.touching);
+    return pp_word_read_length (value, &measures->lying.touching);
   if (strcmp (key, "light") == 0)
     return pp_light_from_name (value, &measures->light);
   if (strcmp (key, "weight") == 0)
-    return read_weight (value, &measures->weight);
+    return pp_word_read_weight (value, &measures->weight);
   if (strcmp (key, "weighed") == 0)
-    return read_count (value, 1, &measures->weighed);
+    return pp_word_read_count (value, 1, &measures->weighed);
   if (strcmp (key, "count") == 0)
-    return read_count (value, 1, &measures->count);
+    return pp_word_read_count (value, 1, &measures->count);
   if (strcmp (key, "seed") == 0)
-    return read_count (value, 0, &measures->seed);
+    return pp_word_read_count (value, 0, &measures->seed);
   if (strcmp (key, "name") == 0)
     measures->name = value;
   else if (strcmp (key, "colour") == 0)
@@ -91,21 +51,20 @@ static gboolean
 read_pair (PpMeasures *measures,
            const char *pair)
 {
-  const char *equals = strchr (pair, '=');
   g_autofree char *key = NULL;
+  const char *value;
   PpMeasure measure;
   guint petals;
 
-  if (equals == NULL)
+  if (!pp_word_split (pair, &key, &value))
     return FALSE;
-  key = g_strndup (pair, (gsize) (equals - pair));
   if (!pp_measure_from_name (key, &measure))
-    return read_other (measures, key, equals + 1);
+    return read_other (measures, key, value);
   if (!pp_recipe_has (measures->recipe, measure))
     return FALSE;
   if (measure != PP_MEASURE_PETALS)
-    return read_length (equals + 1, &measures->measures[measure]);
-  if (!read_count (equals + 1, 1, &petals))
+    return pp_word_read_length (value, &measures->measures[measure]);
+  if (!pp_word_read_count (value, 1, &petals))
     return FALSE;
   measures->measures[measure] = petals;
   return TRUE;
@@ -156,7 +115,7 @@ make (char             **args,
   if (piece == NULL)
     return pp_command_fail (NULL, error->message);
   note = list_estimates (&measures);
-  return pp_piece_command_deliver (wish, piece, note);
+  return pp_piece_command_deliver (wish, &piece, NULL, 1, note);
 }
 
 int

@@ -7,6 +7,7 @@
 #include "cli/piece-command.h"
 
 #include "cli/command.h"
+#include "cli/piece-words.h"
 #include "file/panel-read.h"
 #include "file/panel-write.h"
 #include "file/records-write.h"
@@ -52,8 +53,11 @@ pp_piece_command_parse (int          argc,
   return g_strdupv (args + 1);
 }
 
+/* `at` (nullable): where the origins lay; at (0, 0). */
 static void
-print_json (const PpPiece *piece)
+print_json (PpPiece *const *pieces,
+            const PpPoint  *at,
+            guint           n_pieces)
 {
   g_autoptr (PpJsonWriter) w = pp_json_writer_new ();
   g_autoptr (GString) text = NULL;
@@ -62,13 +66,16 @@ print_json (const PpPiece *piece)
   pp_json_write_string (w, "format", "petalpane-pieces");
   pp_json_write_integer (w, "version", 1);
   pp_json_write_begin_array (w, "pieces");
-  pp_json_write_begin_object (w, NULL);
-  pp_write_piece_members (w, piece);
-  pp_json_write_begin_array (w, "at");
-  pp_json_write_number (w, NULL, 0);
-  pp_json_write_number (w, NULL, 0);
-  pp_json_write_end_array (w);
-  pp_json_write_end_object (w);
+  for (guint i = 0; i < n_pieces; i++)
+    {
+      pp_json_write_begin_object (w, NULL);
+      pp_write_piece_members (w, pieces[i]);
+      pp_json_write_begin_array (w, "at");
+      pp_json_write_number (w, NULL, at != NULL ? at[i].x : 0);
+      pp_json_write_number (w, NULL, at != NULL ? at[i].y : 0);
+      pp_json_write_end_array (w);
+      pp_json_write_end_object (w);
+    }
   pp_json_write_end_array (w);
   pp_json_write_end_object (w);
   text = pp_json_writer_finish (w);
@@ -76,8 +83,7 @@ print_json (const PpPiece *piece)
 }
 
 static void
-print_words (const PpPiece *piece,
-             const char    *note)
+print_words (const PpPiece *piece)
 {
   PpBox box = pp_outline_get_box (piece->outline);
   g_autofree char *size = pp_size_format (pp_box_width (box), pp_box_height (box), PP_UNITS_MM);
@@ -85,38 +91,74 @@ print_words (const PpPiece *piece,
 
   g_print (isnan (piece->mass) ? _("%s: %s, about %s.\n") : _("%s: %s, %s.\n"), piece->name, size,
            mass);
-  if (note != NULL)
-    g_print ("%s\n", note);
 }
 
 static gboolean
-add_to_tray (const char    *file,
-             const PpPiece *piece,
-             GError       **error)
+add_to_tray (const char     *file,
+             PpPiece *const *pieces,
+             guint           n_pieces,
+             GError        **error)
 {
   g_autoptr (PpPanel) panel = pp_panel_load (file, error);
-  g_autoptr (PpPanel) next = NULL;
 
-  if (panel == NULL)
-    return FALSE;
-  next = pp_edit_add_piece (panel, piece, NULL, error);
-  return next != NULL && pp_panel_save (next, file, error);
+  for (guint i = 0; panel != NULL && i < n_pieces; i++)
+    {
+      g_autoptr (PpPanel) before = g_steal_pointer (&panel);
+
+      panel = pp_edit_add_piece (before, pieces[i], NULL, error);
+    }
+  return panel != NULL && pp_panel_save (panel, file, error);
 }
 
 int
 pp_piece_command_deliver (const PpPieceWish *wish,
-                          const PpPiece     *piece,
+                          PpPiece *const    *pieces,
+                          const PpPoint     *at,
+                          guint              n_pieces,
                           const char        *note)
 {
   g_autoptr (GError) error = NULL;
 
-  if (wish->into != NULL && !add_to_tray (wish->into, piece, &error))
+  if (wish->into != NULL && !add_to_tray (wish->into, pieces, n_pieces, &error))
     return pp_command_fail (wish->into, error->message);
   if (wish->is_json)
-    print_json (piece);
-  else
-    print_words (piece, note);
+    {
+      print_json (pieces, at, n_pieces);
+      return PP_EXIT_DONE;
+    }
+  for (guint i = 0; i < n_pieces; i++)
+    print_words (pieces[i]);
+  if (note != NULL)
+    g_print ("%s\n", note);
   return PP_EXIT_DONE;
+}
+
+char *
+pp_piece_command_title (const char *file)
+{
+  g_autofree char *base = g_filename_display_basename (file);
+  char *dot = strrchr (base, '.');
+
+  return dot != NULL && dot != base ? g_strndup (base, (gsize) (dot - base))
+                                    : g_steal_pointer (&base);
+}
+
+gboolean
+pp_piece_command_read_answers (char     **words,
+                               PpAnswers *answers)
+{
+  for (guint i = 0; words[i] != NULL; i++)
+    {
+      g_autofree char *key = NULL;
+      const char *value;
+
+      if (!pp_word_split (words[i], &key, &value) || !pp_word_read_answer (answers, key, value))
+        {
+          pp_command_fail (words[i], _("this says nothing of a piece; --help tells what does."));
+          return FALSE;
+        }
+    }
+  return TRUE;
 }
 
 int
@@ -129,12 +171,14 @@ pp_command_piece (int    argc,
     int       (*run) (int argc, char **argv);
   } ways[] = {
     { "measures", pp_piece_command_measures },
+    { "ring", pp_piece_command_ring },
+    { "ladder", pp_piece_command_ladder },
     { "drawing", pp_piece_command_drawing },
   };
 
   for (guint i = 0; argc > 1 && i < G_N_ELEMENTS (ways); i++)
     if (strcmp (argv[1], ways[i].name) == 0)
       return ways[i].run (argc - 1, argv + 1);
-  return pp_command_fail (NULL, _("say how the piece is made: piece measures KIND "
-                                  "KEY=LENGTH… or piece drawing SVG."));
+  return pp_command_fail (NULL, _("say how the piece is made: piece measures, ring, "
+                                  "ladder or drawing, each with --help."));
 }

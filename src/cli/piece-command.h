@@ -4,7 +4,7 @@
  */
 #pragma once
 
-#include "panel/record.h"
+#include "piece/answers.h"
 
 G_BEGIN_DECLS
 
@@ -24,14 +24,23 @@ char **pp_piece_command_parse   (int                argc,
                                  const char        *usage,
                                  const char        *summary,
                                  PpPieceWish       *wish);
-/* Puts the piece where it is wished; `note` (nullable): a sentence that follows in words. Its
- * origin lay at (0, 0). Returns the exit status. */
+/* Puts the pieces where they are wished; `at` (nullable): where their origins lay, mm, else at
+ * (0, 0); `note` (nullable): a sentence that follows in words. Returns the exit status. */
 int    pp_piece_command_deliver (const PpPieceWish *wish,
-                                 const PpPiece     *piece,
+                                 PpPiece *const    *pieces,
+                                 const PpPoint     *at,
+                                 guint              n_pieces,
                                  const char        *note);
+/* The file's name without folder and ending. (transfer full) */
+char    *pp_piece_command_title        (const char *file);
+/* Reads KEY=VALUE after KEY=VALUE, up to a NULL. FALSE after a complaint. */
+gboolean pp_piece_command_read_answers (char      **words,
+                                        PpAnswers  *answers);
 
 int    pp_piece_command_drawing  (int argc, char **argv);
+int    pp_piece_command_ladder   (int argc, char **argv);
 int    pp_piece_command_measures (int argc, char **argv);
+int    pp_piece_command_ring     (int argc, char **argv);
 
 G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (PpPieceWish, pp_piece_wish_clear)
 

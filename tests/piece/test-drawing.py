@@ -137,6 +137,13 @@ def main():
         text = HEAD + DRAWINGS['a star'][0] + '</svg>'
         check('the same bytes again', run(folder, text, '--json').stdout
               == run(folder, text, '--json').stdout)
+        piece, = json.loads(run(folder, text, 'name=Sedge', 'thickness=4', 'touches=rim', 'gap=9',
+                                'weight=30', 'weighed=2', '--json').stdout)['pieces']
+        check('name, thickness, height and weight', [piece[key] for key in
+              ('name', 'thickness', 'form', 'mass')]
+              == ['Sedge', 4, {'type': 'domed', 'rise': 9}, 15], piece['form'])
+        done = run(folder, text, 'depth=4')
+        check('refused: an unknown key', done.returncode == 2 and done.stdout == b'')
         words = run(folder, text).stdout.decode()
         check('in words', 'Wall fern' in words and 'about' in words, words)
     print(f'1..{len(results)}')

@@ -1,0 +1,35 @@
+/* piece-words.h: what is written about a piece on the command line, KEY=VALUE.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "piece/answers.h"
+
+G_BEGIN_DECLS
+
+/* "3", from `least` up. */
+gboolean pp_word_read_count  (const char *text,
+                              guint       least,
+                              guint      *count);
+/* "32", "32 g", "1.5 oz" */
+gboolean pp_word_read_weight (const char *text,
+                              double     *g);
+/* mm unless a unit is written */
+gboolean pp_word_read_length (const char *text,
+                              double     *mm);
+/* "KEY=VALUE" as its key (transfer full) and where its value begins in `word`; FALSE without a
+ * key. */
+gboolean pp_word_split       (const char  *word,
+                              char       **key,
+                              const char **value);
+
+/* name, count, kind, touches, gap, light, thickness, weight, weighed: what may be said of a piece
+ * however it is made. A string stays that of the caller. FALSE: no such key or value. */
+gboolean pp_word_read_answer (PpAnswers  *answers,
+                              const char *key,
+                              const char *value);
+/* Those keys, for --help; (transfer none). */
+const char *pp_word_list_answers (void);
+
+G_END_DECLS
