@@ -183,17 +183,10 @@ sweep_left (PpPoint a,
   return (left + right) / 2 * share * (b.y - a.y);
 }
 
-static PpPoint
-turn_over (PpPoint p)
-{
-  return (PpPoint) { p.y, p.x };
-}
-
-/* How much of it lies to the left of x = middle or, `turned` over, above y = middle. */
+/* How much of it lies to the left of x = middle. */
 static double
-area_before (const PpOutline *outline,
-             double           middle,
-             gboolean         turned)
+area_left (const PpOutline *outline,
+           double           middle)
 {
   double sum = 0;
 
@@ -204,8 +197,7 @@ area_before (const PpOutline *outline,
       double ring = 0;
 
       for (guint i = 0; i + 1 < n; i++)
-        ring += turned ? sweep_left (turn_over (p[i]), turn_over (p[i + 1]), middle)
-                       : sweep_left (p[i], p[i + 1], middle);
+        ring += sweep_left (p[i], p[i + 1], middle);
       sum += r == 0 ? fabs (ring) : -fabs (ring);
     }
   return sum;
@@ -215,7 +207,7 @@ static PpSpread
 find_spread (const PpOutline *outline,
              double           middle)
 {
-  return (PpSpread) { pp_outline_area (outline), area_before (outline, middle, FALSE) };
+  return (PpSpread) { pp_outline_area (outline), area_left (outline, middle) };
 }
 
 static void
@@ -285,24 +277,74 @@ is_plainly_inside (const PpScene *scene,
          && pp_cover_contains (background, (PpPoint) { box.x0, box.y1 });
 }
 
-/* What lies to one side of the background's box lies outside it: often that is soon enough told. */
+/* A line, and which way is beyond it. */
+typedef struct
+{
+  PpPoint on;
+  PpPoint out; /* of unit length */
+} Beyond;
+
+/* Beyond the side of a convex background that is nearest to `p`. */
+static Beyond
+find_beyond (const PpScene *scene,
+             PpPoint        p)
+{
+  guint n;
+  const PpPoint *ring = pp_outline_get_ring (scene->background_outline, 0, &n);
+  PpPoint a = ring[0], b = ring[1];
+  double least = INFINITY, length;
+
+  for (guint i = 0; i + 1 < n; i++)
+    {
+      double distance = pp_segment_distance (ring[i], ring[i + 1], p);
+
+      if (distance >= least)
+        continue;
+      least = distance;
+      a = ring[i];
+      b = ring[i + 1];
+    }
+  length = pp_point_distance (a, b);
+  if (pp_point_cross (a, b, pp_box_middle (pp_outline_get_box (scene->background_outline))) < 0)
+    length = -length; /* the inside is where the middle is */
+  return (Beyond) { a, { (b.y - a.y) / length, (a.x - b.x) / length } };
+}
+
+/* In the frame of the line, beyond being to the left of 0. */
+static PpPoint
+turn_beyond (PpPoint       p,
+             gconstpointer data)
+{
+  const Beyond *beyond = data;
+  double dx = p.x - beyond->on.x, dy = p.y - beyond->on.y;
+
+  return (PpPoint) { -dx * beyond->out.x - dy * beyond->out.y,
+                     dx * beyond->out.y - dy * beyond->out.x };
+}
+
+/* More than a tie of it lies outside. What lies beyond a side of a convex background does; often
+ * that is soon enough told, `farthest` being its corner farthest out. */
 static gboolean
 has_outside (const PpScene *scene,
-             const PpBody  *body)
+             const PpBody  *body,
+             PpPoint        farthest)
 {
-  PpBox box = pp_outline_get_box (scene->background_outline);
-  double area = pp_outline_area (body->outline);
   g_autoptr (PpRegion) outside = NULL;
 
-  if (area_before (body->outline, box.x0, FALSE) > PP_TIE
-      || area_before (body->outline, box.y0, TRUE) > PP_TIE
-      || area - area_before (body->outline, box.x1, FALSE) > PP_TIE
-      || area - area_before (body->outline, box.y1, TRUE) > PP_TIE)
-    return TRUE;
+  if (scene->panel->background->shape != PP_SHAPE_FREE)
+    {
+      Beyond beyond = find_beyond (scene, farthest);
+      g_autoptr (PpOutline) turned = pp_outline_map (body->outline, turn_beyond, &beyond);
+
+      if (area_left (turned, -PP_TIE) > 2 * PP_TIE)
+        return TRUE;
+    }
   outside = pp_region_difference (body->region, scene->background);
   return pp_region_get_area (outside) > PP_TIE;
 }
 
+/* Along the outline the distance grows no faster than the way, so what cannot be the greatest need
+ * not be measured. */
 static double
 find_overhang (const PpScene *scene,
                const PpBody  *body)
@@ -310,14 +352,26 @@ find_overhang (const PpScene *scene,
   PpCover background = pp_cover_of_background (scene);
   guint n;
   const PpPoint *p = pp_outline_get_ring (body->outline, 0, &n);
-  double greatest = 0;
+  double greatest = 0, bound = INFINITY;
+  PpPoint farthest = { 0, 0 };
 
   if (is_plainly_inside (scene, &background, body->box))
     return 0;
   for (guint i = 0; i + 1 < n; i++)
-    if (!pp_cover_contains (&background, p[i]))
-      greatest = fmax (greatest, pp_cover_distance (&background, p[i], INFINITY));
-  return greatest > 0 && has_outside (scene, body) ? greatest : 0;
+    {
+      double distance;
+
+      bound += i > 0 ? pp_point_distance (p[i - 1], p[i]) + PP_TIE : 0;
+      if (bound <= greatest || pp_cover_contains (&background, p[i]))
+        continue;
+      distance = bound = pp_cover_distance (&background, p[i], INFINITY);
+      if (distance > greatest)
+        {
+          greatest = distance;
+          farthest = p[i];
+        }
+    }
+  return greatest > 0 && has_outside (scene, body, farthest) ? greatest : 0;
 }
 
 PpComposition *

@@ -106,12 +106,50 @@ draw_in (PpRegion *piece,
   return pp_region_inset (near, distance);
 }
 
-/* The pieces over a box, the darkest first: they leave the least to split. (transfer full) */
+/* A disc on the front face and how far pieces are drawn in, mm. */
+typedef struct
+{
+  PpPoint centre;
+  double  radius;
+  double  drawn_in;
+} Disc;
+
+/* TRUE where no border comes near the disc: then the piece covers all of it or nothing. */
+static gboolean
+is_plain (const Disc   *disc,
+          const PpBody *body,
+          gboolean     *covers)
+{
+  PpCover cover = pp_cover_of_body (body);
+  double reach = disc->radius + disc->drawn_in + PP_TIE;
+
+  if (pp_cover_distance (&cover, disc->centre, reach + PP_TIE) < reach)
+    return FALSE;
+  *covers = pp_cover_contains (&cover, disc->centre);
+  return TRUE;
+}
+
+static void
+add_screen (GArray       *screens,
+            const PpBody *body,
+            PpBox         reach,
+            double        drawn_in)
+{
+  Screen screen = { .through = body->piece->transmittance };
+
+  screen.region = drawn_in > 0 ? draw_in (body->region, reach, drawn_in)
+                               : pp_region_ref (body->region);
+  g_array_append_val (screens, screen);
+}
+
+/* The pieces whose borders part the disc, the darkest first: they leave the least to split.
+ * `through` gets what shines through those that cover all of it. (transfer full) */
 static GArray *
-find_screens (const PpScene *scene,
+find_screens (const Disc    *disc,
+              const PpScene *scene,
               PpRest       **rests,
               PpBox          reach,
-              double         drawn_in)
+              double        *through)
 {
   GArray *screens = g_array_new (FALSE, FALSE, sizeof (Screen));
 
@@ -119,13 +157,14 @@ find_screens (const PpScene *scene,
   for (guint i = 0; i < scene->n_bodies; i++)
     {
       const PpBody *body = scene->bodies[i];
-      Screen screen = { .through = body->piece->transmittance };
+      gboolean covers;
 
       if (!pp_conceal_counts (rests, i) || !pp_box_meets (body->box, reach))
         continue;
-      screen.region = drawn_in > 0 ? draw_in (body->region, reach, drawn_in)
-                                   : pp_region_ref (body->region);
-      g_array_append_val (screens, screen);
+      if (!is_plain (disc, body, &covers))
+        add_screen (screens, body, reach, disc->drawn_in);
+      else if (covers)
+        *through *= body->piece->transmittance;
     }
   g_array_sort (screens, compare_screens);
   return screens;
@@ -150,43 +189,22 @@ split_faces (GArray       *faces,
   return split;
 }
 
-/* One opaque piece that reaches far over the disc is enough. */
-static gboolean
-is_plainly_hidden (const PpScene *scene,
-                   PpRest       **rests,
-                   const PpHole  *hole,
-                   double         radius)
-{
-  double opaque = pp_panel_get_limit (scene->panel, PP_LIMIT_OPAQUE);
-  PpPoint middle = { hole->x, hole->y };
-
-  for (guint i = 0; i < scene->n_bodies; i++)
-    {
-      PpCover cover = pp_cover_of_body (scene->bodies[i]);
-
-      if (pp_conceal_counts (rests, i) && !pp_is_over (cover.transmittance, opaque)
-          && pp_cover_contains (&cover, middle)
-          && pp_cover_distance (&cover, middle, radius + 2 * PP_TIE) >= radius + PP_TIE)
-        return TRUE;
-    }
-  return FALSE;
-}
-
 static double
-share_of (const PpScene *scene,
-          PpRest       **rests,
-          PpRegion      *disc,
-          double         drawn_in)
+share_of (Disc           disc,
+          const PpScene *scene,
+          PpRest       **rests)
 {
-  g_autoptr (GArray) screens = find_screens (scene, rests, pp_region_get_box (disc), drawn_in);
-  g_autoptr (GArray) faces = faces_new ();
+  g_autoptr (PpRegion) region = pp_region_new_disc (disc.centre, disc.radius);
   double opaque = pp_panel_get_limit (scene->panel, PP_LIMIT_OPAQUE);
-  double area = pp_region_get_area (disc), shown = 0;
+  double area = pp_region_get_area (region), through = 1, shown = 0;
+  g_autoptr (GArray) faces = faces_new ();
+  g_autoptr (GArray) screens = NULL;
 
   if (area <= 0) /* nothing to see */
     return 1;
-  add_face (faces, pp_region_ref (disc), 1, opaque);
-  for (guint i = 0; i < screens->len; i++)
+  screens = find_screens (&disc, scene, rests, pp_region_get_box (region), &through);
+  add_face (faces, pp_region_ref (region), through, opaque);
+  for (guint i = 0; i < screens->len && faces->len > 0; i++)
     {
       GArray *split = split_faces (faces, &g_array_index (screens, Screen, i), opaque);
 
@@ -196,21 +214,6 @@ share_of (const PpScene *scene,
   for (guint i = 0; i < faces->len; i++)
     shown += pp_region_get_area (g_array_index (faces, Face, i).region);
   return CLAMP (1 - shown / area, 0, 1);
-}
-
-static double
-share_of_disc (const PpScene *scene,
-               PpRest       **rests,
-               const PpHole  *hole,
-               double         radius,
-               double         drawn_in)
-{
-  g_autoptr (PpRegion) disc = NULL;
-
-  if (is_plainly_hidden (scene, rests, hole, radius + drawn_in))
-    return 1;
-  disc = pp_region_new_disc ((PpPoint) { hole->x, hole->y }, radius);
-  return share_of (scene, rests, disc, drawn_in);
 }
 
 /* `previous` (nullable): the shares of the same disc before `changes`. */
@@ -223,15 +226,16 @@ look_at_disc (const PpScene     *scene,
               const PpDiscShare *previous,
               GArray            *changes)
 {
+  Disc disc = { { hole->x, hole->y }, diameter / 2, 0 }, barely = disc;
   double reach = diameter / 2 + PP_TIE;
   PpBox box = { hole->x - reach, hole->y - reach, hole->x + reach, hole->y + reach };
 
   if (previous != NULL && !pp_changes_meet (changes, box))
     return *previous;
+  barely.drawn_in = drawn_in;
   return (PpDiscShare) {
-    .share = share_of_disc (scene, rests, hole, diameter / 2, 0),
-    .barely = isnan (drawn_in) ? (double) NAN
-                               : share_of_disc (scene, rests, hole, diameter / 2, drawn_in),
+    .share = share_of (disc, scene, rests),
+    .barely = isnan (drawn_in) ? (double) NAN : share_of (barely, scene, rests),
   };
 }
 

@@ -15,8 +15,6 @@
 
 #include <string.h>
 
-#define NOT_FILLABLE G_MAXUINT
-
 #define CELL_AREA (PP_CELL * PP_CELL)
 #define MM3_PER_ML 1000.0
 
@@ -39,7 +37,6 @@ typedef struct
   int     j0;
   int     width;
   int     height;
-  guint  *cell;    /* of each square: its cell in the bed, or NOT_FILLABLE */
   int    *squared; /* in cells: distance to the nearest that is not fillable, as far as it matters */
   GArray *runs;    /* Run */
 } Ground;
@@ -156,16 +153,11 @@ measure_distances (Ground *self,
   g_autofree guint8 *full = g_new0 (guint8, n);
   double enough = fmin (ceil (dab / 2 / PP_CELL), G_MAXINT);
 
-  self->cell = g_new (guint, n);
-  memset (self->cell, 0xff, n * sizeof *self->cell); /* NOT_FILLABLE */
   for (guint r = 0; r < self->runs->len; r++)
     {
       const Run *run = &g_array_index (self->runs, Run, r);
-      gsize at = square_at (self, run->i0, run->row);
 
-      memset (full + at, 1, (gsize) (run->i1 - run->i0));
-      for (guint k = 0; k < (guint) (run->i1 - run->i0); k++)
-        self->cell[at + k] = run->first + k;
+      memset (full + square_at (self, run->i0, run->row), 1, (gsize) (run->i1 - run->i0));
     }
   self->squared = pp_distance_squared (full, self->width, self->height, (int) enough);
 }
@@ -331,24 +323,45 @@ pick_next (const Places *places,
   g_return_val_if_reached (FALSE);
 }
 
+/* The first run of a row or a later one. */
+static guint
+find_row (GArray *runs,
+          int     row)
+{
+  guint low = 0, high = runs->len;
+
+  while (low < high)
+    {
+      guint middle = (low + high) / 2;
+
+      if (g_array_index (runs, Run, middle).row < row)
+        low = middle + 1;
+      else
+        high = middle;
+    }
+  return low;
+}
+
 /* ml that the fillable gap holds within `radius` of a square. */
 static double
 glue_around (const Ground *self,
-             gsize         at,
+             int           column,
+             int           row,
              double        radius)
 {
   int reach = (int) ceil (radius / PP_CELL);
-  int column = (int) (at % (gsize) self->width), row = (int) (at / (gsize) self->width);
   double sum = 0;
 
-  for (int j = MAX (row - reach, 0); j <= MIN (row + reach, self->height - 1); j++)
-    for (int i = MAX (column - reach, 0); i <= MIN (column + reach, self->width - 1); i++)
-      {
-        guint k = self->cell[j * self->width + i];
+  for (guint r = find_row (self->runs, row - reach); r < self->runs->len; r++)
+    {
+      const Run *run = &g_array_index (self->runs, Run, r);
 
-        if (k != NOT_FILLABLE && !pp_is_over (PP_CELL * hypot (i - column, j - row), radius))
-          sum += glue_in_cell (self, k);
-      }
+      if (run->row > row + reach)
+        break;
+      for (int i = MAX (column - reach, run->i0); i < MIN (column + reach + 1, run->i1); i++)
+        if (!pp_is_over (PP_CELL * hypot (i - column, run->row - row), radius))
+          sum += glue_in_cell (self, run->first + (guint) (i - run->i0));
+    }
   return sum;
 }
 
@@ -362,8 +375,7 @@ make_dab (const Ground  *self,
   guint k = places->cell[place];
   PpPoint at = { bed->x[k] + bed->body->centroid.x, bed->y[k] + bed->body->centroid.y };
   int i = pp_cell_at (at.x), j = pp_cell_at (at.y);
-  double glue = glue_around (self, square_at (self, i - self->i0, j - self->j0),
-                             places->diameter[place] / 2);
+  double glue = glue_around (self, i - self->i0, j - self->j0, places->diameter[place] / 2);
 
   return (PpDab) {
     .at = { pp_cell_centre (i), pp_cell_centre (j) },
@@ -440,7 +452,6 @@ pp_joint_find_places (PpJoint       *self,
   find_greatest (&ground);
   sum_up (&ground, self);
   set_dabs (&ground, panel, self);
-  g_free (ground.cell);
   g_free (ground.squared);
   g_array_unref (ground.runs);
 }

@@ -33,26 +33,44 @@ find_heights (PpBody *self)
   self->mean_underside = cell > 0 ? sum / cell : 0;
 }
 
+/* What goes by the piece alone. `like` (nullable): a body of the same piece, already measured. */
+static void
+measure_piece (PpBody       *self,
+               const PpBody *like)
+{
+  if (like != NULL)
+    {
+      self->heights = like->heights;
+      self->area = like->area;
+      self->width = like->width;
+      self->length = like->length;
+      self->mass = like->mass;
+      return;
+    }
+  pp_heights_init (&self->heights, self->piece);
+  self->area = pp_outline_area (self->piece->outline);
+  self->width = pp_outline_width (self->piece->outline);
+  self->length = pp_outline_length (self->piece->outline);
+  self->mass = pp_piece_get_mass (self->piece);
+}
+
 static PpBody *
 body_new (const PpPiece     *piece,
-          const PpPlacement *placement)
+          const PpPlacement *placement,
+          const PpBody      *like)
 {
   PpBody *self = g_atomic_rc_box_new0 (PpBody);
 
   self->placement = pp_placement_ref (placement);
   self->piece = pp_piece_ref (piece);
   self->frame = pp_frame_of (placement);
-  pp_heights_init (&self->heights, self->piece);
+  measure_piece (self, like);
   self->outline = pp_place_outline (piece, placement);
   self->bands = pp_bands_new (self->outline, PP_TIE);
   self->region = pp_region_new (self->outline);
   self->cells = pp_cells_new (self->outline);
   self->box = pp_outline_get_box (self->outline);
   self->centroid = pp_frame_to_panel (&self->frame, pp_outline_centroid (piece->outline));
-  self->area = pp_outline_area (piece->outline);
-  self->width = pp_outline_width (piece->outline);
-  self->length = pp_outline_length (piece->outline);
-  self->mass = pp_piece_get_mass (piece);
   find_heights (self);
   return self;
 }
@@ -72,18 +90,32 @@ body_clear (gpointer data)
   pp_placement_unref (self->placement);
 }
 
+/* Of the same piece among those before it, or NULL. */
+static const PpBody *
+find_like (const PpScene *self,
+           guint          index,
+           const PpPiece *piece)
+{
+  for (guint i = 0; i < index; i++)
+    if (self->bodies[i]->piece == piece)
+      return self->bodies[i];
+  return NULL;
+}
+
 static PpBody *
-find_body (const PpScene     *previous,
+find_body (const PpScene     *self,
+           guint              index,
+           const PpScene     *previous,
            const PpPiece     *piece,
            const PpPlacement *placement)
 {
-  guint index;
+  guint before;
 
   if (previous == NULL
-      || pp_panel_find_placement (previous->panel, placement->id, &index) != placement
-      || previous->bodies[index]->piece != piece)
-    return body_new (piece, placement);
-  return g_atomic_rc_box_acquire (previous->bodies[index]);
+      || pp_panel_find_placement (previous->panel, placement->id, &before) != placement
+      || previous->bodies[before]->piece != piece)
+    return body_new (piece, placement, find_like (self, index, piece));
+  return g_atomic_rc_box_acquire (previous->bodies[before]);
 }
 
 static void
@@ -167,7 +199,8 @@ make_bodies (PpScene       *self,
       const PpPlacement *placement = pp_panel_placement (panel, i);
       guint pocket;
 
-      self->bodies[i] = find_body (previous, pp_panel_get_piece_of (panel, placement), placement);
+      self->bodies[i] = find_body (self, i, previous, pp_panel_get_piece_of (panel, placement),
+                                   placement);
       self->pockets[i] = PP_NO_INDEX;
       if (placement->pocket != NULL
           && pp_panel_find_fused (panel, placement->pocket, &pocket) != NULL)
