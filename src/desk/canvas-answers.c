@@ -5,6 +5,7 @@
 #include "config.h"
 
 #include "desk/canvas-private.h"
+#include "desk/ink.h"
 #include "panel/measure.h"
 
 #define HATCH 5.0      /* px between the strokes of a hatching */
@@ -108,7 +109,7 @@ draw_holes_that_show (PpCanvas        *self,
       cairo_new_sub_path (cr);
       cairo_arc (cr, px.x, px.y, hole->diameter / 2 * self->zoom.scale + 6, 0, 2 * G_PI);
       cairo_set_dash (cr, (double[]) { 4, 3 }, 2, 0);
-      pp_canvas_stroke (cr, palette, &palette->note, 1.5);
+      pp_ink_stroke (cr, palette, &palette->note, 1.5);
       cairo_set_dash (cr, NULL, 0, 0);
     }
 }
@@ -155,7 +156,7 @@ draw_dab (PpCanvas        *self,
   cairo_arc (cr, px.x, px.y, fmax (dab->diameter / 2 * self->zoom.scale, 3), 0, 2 * G_PI);
   pp_palette_set (cr, &palette->paper, 0.6);
   cairo_fill_preserve (cr);
-  pp_canvas_stroke (cr, palette, &palette->ink, 1.5);
+  pp_ink_stroke (cr, palette, &palette->ink, 1.5);
 }
 
 /* A prop is a small square with a cross in it and its height. */
@@ -172,7 +173,7 @@ draw_prop (PpCanvas        *self,
   cairo_line_to (cr, px.x + 6, px.y + 6);
   cairo_move_to (cr, px.x - 6, px.y + 6);
   cairo_line_to (cr, px.x + 6, px.y - 6);
-  pp_canvas_stroke (cr, palette, &palette->caution, 1.5);
+  pp_ink_stroke (cr, palette, &palette->caution, 1.5);
   pp_canvas_draw_length (self, cr, palette, rest->prop_height, (PpPoint) { px.x, px.y + 20 });
 }
 

@@ -9,19 +9,11 @@
 #include "config.h"
 
 #include "desk/canvas-private.h"
+#include "desk/nudge.h"
 #include "panel/edit.h"
 #include "panel/i18n.h"
 
 #define MERGE "nudge"
-
-static double
-get_step (PpCanvas *self,
-          gboolean  is_large)
-{
-  if (pp_document_get_panel (self->document)->units == PP_UNITS_INCH)
-    return is_large ? PP_MM_PER_INCH / 2 : PP_MM_PER_INCH / 16;
-  return is_large ? 10 : 1;
-}
 
 static void
 nudge_pieces (PpCanvas *self,
@@ -75,7 +67,7 @@ nudge (PpCanvas *self,
        double    dy,
        gboolean  is_large)
 {
-  double step = get_step (self, is_large);
+  double step = pp_nudge_step (pp_document_get_panel (self->document)->units, is_large);
 
   if (self->zoom.from_behind)
     dx = -dx;

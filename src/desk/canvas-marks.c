@@ -5,6 +5,7 @@
 #include "config.h"
 
 #include "desk/canvas-private.h"
+#include "desk/ink.h"
 
 #define HANDLE 5        /* px, half of a handle */
 #define BELOW 24        /* px from the glass to its width */
@@ -35,7 +36,7 @@ draw_anchor (cairo_t         *cr,
   cairo_line_to (cr, px.x + HANDLE, px.y);
   cairo_move_to (cr, px.x, px.y - HANDLE);
   cairo_line_to (cr, px.x, px.y + HANDLE);
-  pp_canvas_stroke (cr, palette, &palette->accent, 1);
+  pp_ink_stroke (cr, palette, &palette->accent, 1);
 }
 
 void
@@ -50,7 +51,7 @@ pp_canvas_draw_chosen (PpCanvas        *self,
   add_outline (self, cr, body->outline, carried);
   if (body->placement->pinned)
     cairo_set_dash (cr, (double[]) { 5, 4 }, 2, 0);
-  pp_canvas_stroke (cr, palette, &palette->accent, 1.5);
+  pp_ink_stroke (cr, palette, &palette->accent, 1.5);
   cairo_set_dash (cr, NULL, 0, 0);
   draw_anchor (cr, palette,
                pp_canvas_to_px (self, body->frame.x + carried.x, body->frame.y + carried.y));
@@ -87,12 +88,12 @@ draw_turn_handle (PpCanvas        *self,
     return;
   cairo_move_to (cr, px.x, px.y + HANDLE);
   cairo_line_to (cr, px.x, px.y + TURN_REACH - 4);
-  pp_canvas_stroke (cr, palette, &palette->accent, 1);
+  pp_ink_stroke (cr, palette, &palette->accent, 1);
   cairo_new_sub_path (cr);
   cairo_arc (cr, px.x, px.y, HANDLE + 1, 0, 2 * G_PI);
   pp_palette_set (cr, &palette->paper, 1);
   cairo_fill_preserve (cr);
-  pp_canvas_stroke (cr, palette, &palette->accent, 2);
+  pp_ink_stroke (cr, palette, &palette->accent, 2);
 }
 
 static void
@@ -126,7 +127,7 @@ draw_distance (PpCanvas        *self,
   cairo_move_to (cr, a.x, a.y);
   cairo_line_to (cr, b.x, b.y);
   cairo_set_dash (cr, (double[]) { 3, 3 }, 2, 0);
-  pp_canvas_stroke (cr, palette, &palette->accent, 1);
+  pp_ink_stroke (cr, palette, &palette->accent, 1);
   cairo_set_dash (cr, NULL, 0, 0);
   pp_canvas_draw_length (self, cr, palette, hypot (to.x - from.x, to.y - from.y),
                          (PpPoint) { (a.x + b.x) / 2, (a.y + b.y) / 2 });
@@ -149,7 +150,7 @@ draw_chosen_hole (PpCanvas        *self,
   draw_distance (self, cr, palette, middle, (PpPoint) { hole->x, box.y0 });
   cairo_new_sub_path (cr);
   cairo_arc (cr, px.x, px.y, fmax (hole->diameter / 2 * self->zoom.scale, 4) + 3, 0, 2 * G_PI);
-  pp_canvas_stroke (cr, palette, &palette->accent, 2);
+  pp_ink_stroke (cr, palette, &palette->accent, 2);
 }
 
 static void
@@ -164,7 +165,7 @@ draw_chosen_wire (PpCanvas        *self,
 
   cairo_move_to (cr, a.x, a.y);
   cairo_line_to (cr, b.x, b.y);
-  pp_canvas_stroke (cr, palette, &palette->accent, 2);
+  pp_ink_stroke (cr, palette, &palette->accent, 2);
 }
 
 static void
@@ -175,7 +176,7 @@ draw_handle (cairo_t         *cr,
   cairo_rectangle (cr, px.x - HANDLE, px.y - HANDLE, 2 * HANDLE, 2 * HANDLE);
   pp_palette_set (cr, &palette->paper, 1);
   cairo_fill_preserve (cr);
-  pp_canvas_stroke (cr, palette, &palette->accent, 1.5);
+  pp_ink_stroke (cr, palette, &palette->accent, 1.5);
 }
 
 static void
@@ -189,7 +190,7 @@ draw_chosen_glass (PpCanvas        *self,
   PpPoint beside = pp_canvas_to_px (self, box.x0, middle.y);
 
   add_outline (self, cr, self->scene->background_outline, (PpPoint) { 0, 0 });
-  pp_canvas_stroke (cr, palette, &palette->accent, 2);
+  pp_ink_stroke (cr, palette, &palette->accent, 2);
   if (self->look.from_behind || self->look.sideways != 0)
     return;
   draw_handle (cr, palette, pp_canvas_to_px (self, box.x1, middle.y));
@@ -248,7 +249,7 @@ pp_canvas_draw_frame (PpCanvas        *self,
   pp_palette_set (cr, &palette->accent, 0.1);
   cairo_fill_preserve (cr);
   cairo_set_dash (cr, (double[]) { 6, 4 }, 2, 0);
-  pp_canvas_stroke (cr, palette, &palette->accent, 1);
+  pp_ink_stroke (cr, palette, &palette->accent, 1);
   cairo_set_dash (cr, NULL, 0, 0);
 }
 
@@ -270,7 +271,7 @@ pp_canvas_draw_measured (PpCanvas        *self,
   cairo_line_to (cr, b.x + aside.x, b.y + aside.y);
   cairo_move_to (cr, a.x, a.y);
   cairo_line_to (cr, b.x, b.y);
-  pp_canvas_stroke (cr, palette, &palette->accent, 1.5);
+  pp_ink_stroke (cr, palette, &palette->accent, 1.5);
   pp_canvas_draw_length (self, cr, palette,
                          pp_point_distance (self->measured[0], self->measured[1]),
                          (PpPoint) { (a.x + b.x) / 2, (a.y + b.y) / 2 - 18 });

@@ -5,6 +5,7 @@
 #include "config.h"
 
 #include "desk/canvas-private.h"
+#include "desk/ink.h"
 #include "desk/pin.h"
 
 #define PIN_STEP 0.8  /* of a pin's size, between pins that would lie on one another */
@@ -76,7 +77,7 @@ draw_stem (PpCanvas        *self,
   cairo_new_sub_path (cr);
   cairo_move_to (cr, pin.x, pin.y);
   cairo_line_to (cr, px.x, px.y);
-  pp_canvas_stroke (cr, palette, &palette->ink, 1);
+  pp_ink_stroke (cr, palette, &palette->ink, 1);
   cairo_new_sub_path (cr);
   cairo_arc (cr, px.x, px.y, 2.5, 0, 2 * G_PI);
   pp_palette_set (cr, &palette->ink, 1);

@@ -8,7 +8,7 @@
  * canvas-marks.c      what is chosen, marked; the frame and the ruler in hand
  * canvas-answers.c    wire and holes that show, heights, glue
  * canvas-pins.c       the pins of the findings
- * canvas-ink.c        lines and lettering of all these
+ * canvas-ink.c        lettering of all these
  * canvas-pointer.c    press, drag, scroll, drop
  * canvas-press.c      what a press takes hold of
  * canvas-drag.c       what a drag does to the panel
@@ -121,8 +121,6 @@ void      pp_canvas_snapshot        (GtkWidget *widget, GtkSnapshot *snapshot);
 
 /* canvas-ink.c, in widget px */
 PpPoint   pp_canvas_to_px           (PpCanvas *self, double x, double y);
-void      pp_canvas_stroke          (cairo_t *cr, const PpPalette *palette, const GdkRGBA *colour,
-                                     double width);
 /* `text` on a slip of paper with its middle at `px`. */
 void      pp_canvas_draw_slip       (PpCanvas *self, cairo_t *cr, const PpPalette *palette,
                                      const char *text, PpPoint px);

@@ -33,9 +33,6 @@ struct _PpMargin
   guint            timer;    /* of a refresh to come, or of "Looking" */
 };
 
-/* The number of the finding in `findings` that has the key, or -1. */
-int  pp_margin_find_key   (GPtrArray  *findings,
-                           const char *key);
 /* Makes the rows and lines follow the findings of the document. */
 void pp_margin_sync       (PpMargin   *self);
 void pp_margin_clear_rows (PpMargin   *self);

@@ -6,30 +6,17 @@
 
 #include "desk/margin-private.h"
 
+#include "desk/finding-acts.h"
 #include "desk/finding-line.h"
 #include "desk/finding-row.h"
 #include "desk/keyed-box.h"
-#include "panel/edit.h"
-#include "panel/i18n.h"
-
-int
-pp_margin_find_key (GPtrArray  *findings,
-                    const char *key)
-{
-  g_autoptr (GPtrArray) keys = pp_finding_keys (findings);
-  guint index;
-
-  if (!g_ptr_array_find_with_equal_func (keys, key, g_str_equal, &index))
-    return -1;
-  return (int) index;
-}
 
 static void
 show_me_cb (GtkWidget *row,
             PpMargin  *self)
 {
   GPtrArray *findings = pp_document_get_findings (self->document);
-  int index = pp_margin_find_key (findings, gtk_widget_get_name (row));
+  int index = pp_finding_acts_find (findings, gtk_widget_get_name (row));
 
   if (index >= 0)
     pp_margin_show_me (self, (guint) index);
@@ -39,14 +26,7 @@ static void
 put_right_cb (GtkWidget *row,
               PpMargin  *self)
 {
-  GPtrArray *findings = pp_document_get_findings (self->document);
-  int index = pp_margin_find_key (findings, gtk_widget_get_name (row));
-  const PpFinding *finding;
-
-  if (index < 0)
-    return;
-  finding = g_ptr_array_index (findings, (guint) index);
-  gtk_widget_activate_action (row, "win.put-right", "(s^as)", finding->code, finding->about);
+  pp_finding_acts_put_right (row, self->document);
 }
 
 static void
@@ -54,20 +34,7 @@ quiet_cb (GtkWidget *row,
           gboolean   quiet,
           PpMargin  *self)
 {
-  GPtrArray *findings = quiet ? pp_document_get_findings (self->document)
-                              : pp_document_get_known (self->document);
-  int index = pp_margin_find_key (findings, gtk_widget_get_name (row));
-  const PpFinding *finding;
-  GError *error = NULL;
-  PpPanel *next;
-
-  if (index < 0)
-    return;
-  finding = g_ptr_array_index (findings, (guint) index);
-  next = pp_edit_set_quiet (pp_document_get_panel (self->document), finding->code, finding->about,
-                            quiet, &error);
-  pp_document_take (self->document, next, error,
-                    quiet ? _("Keep a finding quiet") : _("Let a finding speak"), NULL);
+  pp_finding_acts_quiet (row, self->document, quiet);
 }
 
 static void
@@ -77,7 +44,7 @@ light_cb (GtkWidget *row,
 {
   GPtrArray *findings = pp_document_get_findings (self->document);
 
-  pp_margin_light (self, is_on ? pp_margin_find_key (findings, gtk_widget_get_name (row)) : -1);
+  pp_margin_light (self, is_on ? pp_finding_acts_find (findings, gtk_widget_get_name (row)) : -1);
 }
 
 static GtkWidget *
