@@ -11,6 +11,7 @@
 
 #include "panel/i18n.h"
 #include "panel/measure.h"
+#include "sheet/hanging-side.h"
 #include "sheet/map.h"
 #include "sheet/text.h"
 
@@ -271,44 +272,24 @@ draw_holes (PpBook      *book,
     }
 }
 
-/* Each piece a box between its base and its top. On a wall the glass stands upright before it; in
- * a window it leans as it hangs. */
 static void
 draw_from_side (PpBook      *book,
                 const PpMap *map,
                 double       x)
 {
   const PpCheck *check = book->job->check;
-  PpBox glass = pp_background_get_box (book->panel->background);
-  double thickness = book->panel->background->thickness;
-  gboolean leans = book->panel->display->place == PP_PLACE_WINDOW && check->hang != NULL
-                   && isfinite (check->hang->lean);
   cairo_t *cr = book->cr;
 
   cairo_save (cr);
   cairo_translate (cr, x, map->place.y0);
   cairo_scale (cr, map->scale, map->scale);
   cairo_translate (cr, 0, -map->box.y0);
-  if (leans)
-    {
-      double y = pp_scene_knot_hole (check->scene, 0)->y;
-
-      cairo_translate (cr, 0, y);
-      cairo_rotate (cr, check->hang->lean * G_PI / 180);
-      cairo_translate (cr, 0, -y);
-    }
-  for (guint i = 0; i < check->n; i++)
-    {
-      const PpRest *rest = check->rests[i];
-      PpBox box = check->scene->bodies[i]->box;
-
-      if (rest->state != PP_STATE_FLOATS)
-        cairo_rectangle (cr, rest->base, box.y0, rest->top - rest->base, pp_box_height (box));
-    }
+  pp_hanging_side_lean (cr, check->scene, check->hang);
+  pp_hanging_side_add_pieces (cr, check);
   pp_book_set_ink (book, PP_INK_DOWN);
   cairo_set_line_width (cr, PP_LINE_THIN / map->scale);
   cairo_stroke (cr);
-  cairo_rectangle (cr, -thickness, glass.y0, thickness, pp_box_height (glass));
+  pp_hanging_side_add_glass (cr, check->scene);
   pp_book_set_ink (book, PP_INK_GLASS);
   cairo_fill_preserve (cr);
   pp_book_set_ink (book, PP_INK_TEXT);
