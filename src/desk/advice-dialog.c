@@ -166,6 +166,18 @@ pp_advice_dialog_new (GtkWindow *parent,
   return self;
 }
 
+void
+pp_advice_dialog_set_words (PpAdviceDialog *self,
+                            const char     *title,
+                            const char     *sum)
+{
+  g_return_if_fail (PP_IS_ADVICE_DIALOG (self) && title != NULL && sum != NULL);
+
+  gtk_window_set_title (GTK_WINDOW (self), title);
+  if (self->advice->cured->len == 0)
+    gtk_label_set_text (self->sum, sum);
+}
+
 const PpAdvice *
 pp_advice_dialog_get_advice (PpAdviceDialog *self)
 {

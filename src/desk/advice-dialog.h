@@ -22,6 +22,10 @@ G_DECLARE_FINAL_TYPE (PpAdviceDialog, pp_advice_dialog, PP, ADVICE_DIALOG, GtkWi
 PpAdviceDialog *pp_advice_dialog_new        (GtkWindow      *parent,
                                              PpAdvice       *advice,
                                              PpGallery      *gallery);
+/* Another title, and what is said where nothing was amiss. */
+void            pp_advice_dialog_set_words  (PpAdviceDialog *self,
+                                             const char     *title,
+                                             const char     *sum);
 /* (transfer none) */
 const PpAdvice *pp_advice_dialog_get_advice (PpAdviceDialog *self);
 

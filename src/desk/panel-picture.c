@@ -64,6 +64,25 @@ outline_moved (cairo_t       *cr,
   cairo_stroke (cr);
 }
 
+/* Holes too, larger than they are, as they are small beside pieces. */
+static void
+ring_moved (cairo_t       *cr,
+            const PpPanel *panel,
+            const PpPanel *other)
+{
+  for (guint i = 0; i < panel->holes->len; i++)
+    {
+      const PpHole *hole = pp_panel_hole (panel, i);
+      const PpHole *there = pp_panel_find_hole (other, hole->id, NULL);
+
+      if (there != NULL && there->x == hole->x && there->y == hole->y)
+        continue;
+      cairo_new_sub_path (cr);
+      cairo_arc (cr, hole->x, hole->y, hole->diameter, 0, 2 * G_PI);
+    }
+  cairo_stroke (cr);
+}
+
 static void
 draw_moved (cairo_t       *cr,
             const PpScene *scene,
@@ -76,8 +95,10 @@ draw_moved (cairo_t       *cr,
   gdk_cairo_set_source_rgba (cr, colour);
   cairo_set_line_width (cr, LINE / scale);
   outline_moved (cr, scene, before);
+  ring_moved (cr, scene->panel, before->panel);
   cairo_set_dash (cr, &dash, 1, 0);
   outline_moved (cr, before, scene);
+  ring_moved (cr, before->panel, scene->panel);
 }
 
 GdkTexture *
