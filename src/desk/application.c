@@ -8,6 +8,7 @@
 
 #include "desk/edit-actions.h"
 #include "desk/file-actions.h"
+#include "desk/pages.h"
 #include "desk/palette.h"
 #include "desk/renderer.h"
 #include "desk/put-right.h"
@@ -68,6 +69,7 @@ set_keys (GtkApplication *application)
                                          (const char *[]) { "<Control>q", NULL });
   pp_edit_actions_set_keys (application);
   pp_file_actions_set_keys (application);
+  pp_pages_set_keys (application);
   pp_view_actions_set_keys (application);
   pp_put_right_set_keys (application);
 }

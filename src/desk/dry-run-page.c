@@ -14,10 +14,12 @@
 #include "desk/ruler.h"
 #include "desk/template.h"
 #include "desk/tray.h"
+#include "desk/true-scale.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
 
 #define CARD_GAP 18 /* px between a piece and its card */
+#define ZOOM_STEP 1.25
 
 struct _PpDryRunPage
 {
@@ -32,14 +34,20 @@ struct _PpDryRunPage
   PpCard        *card;
   PpMargin      *margin;
   PpTray        *tray;
-  GtkRevealer   *telling;
-  GtkLabel      *sentence;
   GtkAdjustment *sideways;
   GtkLabel      *zoom;
   GtkLabel      *unit;
 };
 
 G_DEFINE_FINAL_TYPE (PpDryRunPage, pp_dry_run_page, GTK_TYPE_WIDGET)
+
+enum
+{
+  PROP_DOCUMENT = 1,
+  N_PROPS,
+};
+
+static GParamSpec *props[N_PROPS];
 
 static void
 show_zoom (PpDryRunPage *self)
@@ -115,13 +123,6 @@ sideways_cb (GtkAdjustment *sideways,
   pp_canvas_set_look (self->canvas, look);
 }
 
-static void
-put_away_cb (GtkButton    *button,
-             PpDryRunPage *self)
-{
-  gtk_revealer_set_reveal_child (self->telling, FALSE);
-}
-
 /* Where the card hides least: beside the glass, or as far out as there is room, on the side where
  * what is chosen lies, or on the other where it would hide that. */
 static int
@@ -192,6 +193,42 @@ let_go (PpDryRunPage *self)
 }
 
 static void
+set_document (PpDryRunPage *self,
+              PpDocument   *document)
+{
+  let_go (self);
+  self->document = document != NULL ? g_object_ref (document) : NULL;
+  pp_canvas_set_document (self->canvas, document);
+  pp_card_set_document (self->card, document);
+  pp_margin_set_document (self->margin, document);
+  pp_tray_set_document (self->tray, document);
+  gtk_adjustment_set_value (self->sideways, 0);
+  if (document == NULL)
+    return;
+  g_signal_connect (document, "changed", G_CALLBACK (changed_cb), self);
+  g_signal_connect (document, "chosen", G_CALLBACK (moved_cb), self);
+  show_zoom (self);
+}
+
+static void
+pp_dry_run_page_set_property (GObject      *object,
+                              guint         prop_id,
+                              const GValue *value,
+                              GParamSpec   *pspec)
+{
+  if (prop_id == PROP_DOCUMENT)
+    set_document (PP_DRY_RUN_PAGE (object), g_value_get_object (value));
+  else
+    G_OBJECT_WARN_INVALID_PROPERTY_ID (object, prop_id, pspec);
+}
+
+static gboolean
+pp_dry_run_page_grab_focus (GtkWidget *widget)
+{
+  return gtk_widget_grab_focus (GTK_WIDGET (PP_DRY_RUN_PAGE (widget)->canvas));
+}
+
+static void
 pp_dry_run_page_dispose (GObject *object)
 {
   PpDryRunPage *self = PP_DRY_RUN_PAGE (object);
@@ -199,6 +236,38 @@ pp_dry_run_page_dispose (GObject *object)
   let_go (self);
   pp_template_dispose (GTK_WIDGET (self), PP_TYPE_DRY_RUN_PAGE);
   G_OBJECT_CLASS (pp_dry_run_page_parent_class)->dispose (object);
+}
+
+static void
+zoom_in_cb (GtkWidget  *widget,
+            const char *action,
+            GVariant   *parameter)
+{
+  pp_canvas_zoom_by (PP_DRY_RUN_PAGE (widget)->canvas, ZOOM_STEP);
+}
+
+static void
+zoom_out_cb (GtkWidget  *widget,
+             const char *action,
+             GVariant   *parameter)
+{
+  pp_canvas_zoom_by (PP_DRY_RUN_PAGE (widget)->canvas, 1 / ZOOM_STEP);
+}
+
+static void
+zoom_fit_cb (GtkWidget  *widget,
+             const char *action,
+             GVariant   *parameter)
+{
+  pp_canvas_zoom_fit (PP_DRY_RUN_PAGE (widget)->canvas);
+}
+
+static void
+zoom_true_cb (GtkWidget  *widget,
+              const char *action,
+              GVariant   *parameter)
+{
+  pp_canvas_zoom_to (PP_DRY_RUN_PAGE (widget)->canvas, pp_true_scale_of (widget));
 }
 
 static void
@@ -212,8 +281,6 @@ bind_children (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, card);
   gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, margin);
   gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, tray);
-  gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, telling);
-  gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, sentence);
   gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, sideways);
   gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, zoom);
   gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, unit);
@@ -225,6 +292,11 @@ pp_dry_run_page_class_init (PpDryRunPageClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = pp_dry_run_page_dispose;
+  G_OBJECT_CLASS (klass)->set_property = pp_dry_run_page_set_property;
+  widget_class->grab_focus = pp_dry_run_page_grab_focus;
+  props[PROP_DOCUMENT] = g_param_spec_object ("document", NULL, NULL, PP_TYPE_DOCUMENT,
+                                              G_PARAM_WRITABLE | G_PARAM_STATIC_STRINGS);
+  g_object_class_install_properties (G_OBJECT_CLASS (klass), N_PROPS, props);
   g_type_ensure (PP_TYPE_CANVAS);
   g_type_ensure (PP_TYPE_CARD);
   g_type_ensure (PP_TYPE_MARGIN);
@@ -241,8 +313,11 @@ pp_dry_run_page_class_init (PpDryRunPageClass *klass)
   gtk_widget_class_bind_template_callback (widget_class, place_cb);
   gtk_widget_class_bind_template_callback (widget_class, leave_cb);
   gtk_widget_class_bind_template_callback (widget_class, sideways_cb);
-  gtk_widget_class_bind_template_callback (widget_class, put_away_cb);
   gtk_widget_class_bind_template_callback (widget_class, place_card);
+  gtk_widget_class_install_action (widget_class, "page.zoom-in", NULL, zoom_in_cb);
+  gtk_widget_class_install_action (widget_class, "page.zoom-out", NULL, zoom_out_cb);
+  gtk_widget_class_install_action (widget_class, "page.zoom-fit", NULL, zoom_fit_cb);
+  gtk_widget_class_install_action (widget_class, "page.zoom-true", NULL, zoom_true_cb);
 }
 
 static void
@@ -251,40 +326,9 @@ pp_dry_run_page_init (PpDryRunPage *self)
   gtk_widget_init_template (GTK_WIDGET (self));
 }
 
-void
-pp_dry_run_page_set_document (PpDryRunPage *self,
-                              PpDocument   *document)
-{
-  g_return_if_fail (PP_IS_DRY_RUN_PAGE (self));
-
-  let_go (self);
-  self->document = document != NULL ? g_object_ref (document) : NULL;
-  pp_canvas_set_document (self->canvas, document);
-  pp_card_set_document (self->card, document);
-  pp_margin_set_document (self->margin, document);
-  pp_tray_set_document (self->tray, document);
-  gtk_revealer_set_reveal_child (self->telling, FALSE);
-  gtk_adjustment_set_value (self->sideways, 0);
-  if (document == NULL)
-    return;
-  g_signal_connect (document, "changed", G_CALLBACK (changed_cb), self);
-  g_signal_connect (document, "chosen", G_CALLBACK (moved_cb), self);
-  show_zoom (self);
-}
-
 PpCanvas *
 pp_dry_run_page_get_canvas (PpDryRunPage *self)
 {
   g_return_val_if_fail (PP_IS_DRY_RUN_PAGE (self), NULL);
   return self->canvas;
-}
-
-void
-pp_dry_run_page_tell (PpDryRunPage *self,
-                      const char   *sentence)
-{
-  g_return_if_fail (PP_IS_DRY_RUN_PAGE (self) && sentence != NULL);
-
-  gtk_label_set_text (self->sentence, sentence);
-  gtk_revealer_set_reveal_child (self->telling, TRUE);
 }

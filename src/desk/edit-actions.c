@@ -12,6 +12,7 @@
 #include "desk/clipboard.h"
 #include "desk/edit-acts.h"
 #include "desk/edit-keys.h"
+#include "desk/pages.h"
 
 #define TURN 15.0     /* degrees */
 #define TURN_FINE 1.0
@@ -141,10 +142,11 @@ static const GActionEntry entries[] = {
   { "stays-put", NULL, NULL, "false", stays_put_cb },
 };
 
-/* What the enabled actions depend on; all FALSE and 0 without a document. */
+/* What the enabled actions depend on; all FALSE and 0 without a document, and all but undo and redo
+ * where pieces are not to be seen. */
 typedef struct
 {
-  gboolean has_document;
+  gboolean is_dry_run;
   gboolean has_pieces;   /* on the glass at all */
   PpChosen chosen;
   guint    n;            /* pieces chosen */
@@ -188,17 +190,20 @@ look_at_chosen (const PpPanel      *panel,
 }
 
 static Facts
-look (PpDocument *document)
+look (PpWindow *window)
 {
+  PpDocument *document = pp_window_get_document (window);
   Facts facts = { 0 };
 
   if (document == NULL)
     return facts;
-  facts.has_document = TRUE;
-  facts.has_pieces = pp_document_get_panel (document)->placements->len > 0;
-  facts.chosen = pp_document_get_chosen (document);
   facts.can_undo = pp_document_get_undo (document) != NULL;
   facts.can_redo = pp_document_get_redo (document) != NULL;
+  if (g_strcmp0 (pp_window_get_page_name (window), PP_PAGE_DRY_RUN) != 0)
+    return facts;
+  facts.is_dry_run = TRUE;
+  facts.has_pieces = pp_document_get_panel (document)->placements->len > 0;
+  facts.chosen = pp_document_get_chosen (document);
   if (facts.chosen == PP_CHOSEN_PLACEMENTS)
     look_at_chosen (pp_document_get_panel (document), pp_document_get_chosen_ids (document),
                     &facts);
@@ -224,12 +229,12 @@ static const char * const of_pieces[] = {
 static void
 update (PpWindow *window)
 {
-  const Facts facts = look (pp_window_get_document (window));
+  const Facts facts = look (window);
   GAction *stays_put = g_action_map_lookup_action (G_ACTION_MAP (window), "stays-put");
 
   enable (window, "undo", facts.can_undo);
   enable (window, "redo", facts.can_redo);
-  enable (window, "paste", facts.has_document);
+  enable (window, "paste", facts.is_dry_run);
   enable (window, "select-all", facts.has_pieces);
   enable (window, "choose-nothing", facts.chosen != PP_CHOSEN_NOTHING);
   enable (window, "remove", facts.n > 0 || facts.chosen == PP_CHOSEN_HOLE
@@ -254,9 +259,9 @@ changed_cb (PpDocument *document,
 }
 
 static void
-document_cb (PpWindow   *window,
-             GParamSpec *pspec,
-             gpointer    data)
+page_cb (PpWindow   *window,
+         GParamSpec *pspec,
+         gpointer    data)
 {
   update (window);
 }
@@ -271,7 +276,8 @@ pp_edit_actions_add (PpWindow *window)
   g_signal_group_connect (signals, "chosen", G_CALLBACK (changed_cb), window);
   g_object_bind_property (window, "document", signals, "target", G_BINDING_SYNC_CREATE);
   g_object_set_data_full (G_OBJECT (window), "pp-edit-signals", signals, g_object_unref);
-  g_signal_connect (window, "notify::document", G_CALLBACK (document_cb), NULL);
+  g_signal_connect (window, "notify::document", G_CALLBACK (page_cb), NULL);
+  g_signal_connect (window, "notify::page-name", G_CALLBACK (page_cb), NULL);
   update (window);
   pp_edit_keys_add (window);
 }

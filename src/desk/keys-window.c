@@ -38,6 +38,7 @@ static const Row panel_rows[] = {
 
 static const Row choose_rows[] = {
   { N_("Next part of the window"), "Tab" },
+  { N_("The pages, by number"), "<Alt>1 <Alt>2" },
   { N_("Place a piece of the tray"), "Return" },
   { N_("Next piece up, next piece down"), "Page_Down Page_Up" },
   { N_("Lowest piece, topmost piece"), "Home End" },

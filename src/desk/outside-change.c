@@ -76,7 +76,7 @@ keep_mine_cb (PpChangeBar *bar,
 {
   pp_watch_accept (pp_file_state_of (window)->watch);
   pp_document_set_lost (pp_window_get_document (window));
-  gtk_widget_grab_focus (GTK_WIDGET (pp_window_get_canvas (window)));
+  gtk_widget_grab_focus (pp_window_get_page (window));
 }
 
 static void

@@ -12,6 +12,7 @@
 #include "advise/curable.h"
 #include "desk/advice-dialog.h"
 #include "desk/file-state.h"
+#include "desk/pages.h"
 #include "desk/work-dialog.h"
 #include "panel/i18n.h"
 
@@ -223,12 +224,12 @@ static void
 update (PpWindow *window)
 {
   PpDocument *document = pp_window_get_document (window);
+  gboolean is_dry_run = g_strcmp0 (pp_window_get_page_name (window), PP_PAGE_DRY_RUN) == 0;
   GAction *one = g_action_map_lookup_action (G_ACTION_MAP (window), "put-right");
   GAction *all = g_action_map_lookup_action (G_ACTION_MAP (window), "put-all-right");
 
-  g_simple_action_set_enabled (G_SIMPLE_ACTION (one), document != NULL);
-  g_simple_action_set_enabled (G_SIMPLE_ACTION (all),
-                               document != NULL && has_curable (document));
+  g_simple_action_set_enabled (G_SIMPLE_ACTION (one), is_dry_run);
+  g_simple_action_set_enabled (G_SIMPLE_ACTION (all), is_dry_run && has_curable (document));
 }
 
 static void
@@ -239,9 +240,9 @@ checked_cb (PpDocument *document,
 }
 
 static void
-document_cb (PpWindow   *window,
-             GParamSpec *pspec,
-             gpointer    data)
+page_cb (PpWindow   *window,
+         GParamSpec *pspec,
+         gpointer    data)
 {
   update (window);
 }
@@ -259,7 +260,7 @@ pp_put_right_add (PpWindow *window)
   g_signal_group_connect (signals, "checked", G_CALLBACK (checked_cb), window);
   g_object_bind_property (window, "document", signals, "target", G_BINDING_SYNC_CREATE);
   g_object_set_data_full (G_OBJECT (window), "pp-put-right-signals", signals, g_object_unref);
-  g_signal_connect (window, "notify::document", G_CALLBACK (document_cb), NULL);
+  g_signal_connect (window, "notify::page-name", G_CALLBACK (page_cb), NULL);
   update (window);
 }
 

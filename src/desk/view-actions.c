@@ -6,52 +6,17 @@
 
 #include "desk/view-actions.h"
 
-#define STEP 1.25
+#include "desk/pages.h"
 
+/* Each page knows for itself what is larger on it; one without such an action has nothing to zoom. */
 static void
-zoom_in_cb (GSimpleAction *action,
-            GVariant      *parameter,
-            gpointer       window)
+zoom_cb (GSimpleAction *action,
+         GVariant      *parameter,
+         gpointer       window)
 {
-  pp_canvas_zoom_by (pp_window_get_canvas (window), STEP);
-}
+  g_autofree char *name = g_strconcat ("page.", g_action_get_name (G_ACTION (action)), NULL);
 
-static void
-zoom_out_cb (GSimpleAction *action,
-             GVariant      *parameter,
-             gpointer       window)
-{
-  pp_canvas_zoom_by (pp_window_get_canvas (window), 1 / STEP);
-}
-
-static void
-zoom_fit_cb (GSimpleAction *action,
-             GVariant      *parameter,
-             gpointer       window)
-{
-  pp_canvas_zoom_fit (pp_window_get_canvas (window));
-}
-
-/* px a mm of the screen the window is on; 96 dots an inch where that is not known. */
-static double
-get_true_scale (GtkWidget *window)
-{
-  GdkSurface *surface = gtk_native_get_surface (GTK_NATIVE (window));
-  GdkMonitor *monitor = gdk_display_get_monitor_at_surface (gtk_widget_get_display (window), surface);
-  GdkRectangle geometry;
-
-  if (monitor == NULL || gdk_monitor_get_width_mm (monitor) <= 0)
-    return 96 / PP_MM_PER_INCH;
-  gdk_monitor_get_geometry (monitor, &geometry);
-  return (double) geometry.width / gdk_monitor_get_width_mm (monitor);
-}
-
-static void
-zoom_true_cb (GSimpleAction *action,
-              GVariant      *parameter,
-              gpointer       window)
-{
-  pp_canvas_zoom_to (pp_window_get_canvas (window), get_true_scale (window));
+  gtk_widget_activate_action (pp_window_get_page (window), name, NULL);
 }
 
 static void
@@ -100,29 +65,45 @@ measure_cb (GSimpleAction *action,
 }
 
 static const GActionEntry entries[] = {
-  { "zoom-in", zoom_in_cb },
-  { "zoom-out", zoom_out_cb },
-  { "zoom-fit", zoom_fit_cb },
-  { "zoom-true", zoom_true_cb },
+  { "zoom-in", zoom_cb },
+  { "zoom-out", zoom_cb },
+  { "zoom-fit", zoom_cb },
+  { "zoom-true", zoom_cb },
   { "heights", NULL, NULL, "false", heights_cb },
   { "glue", NULL, NULL, "false", glue_cb },
   { "from-behind", NULL, NULL, "false", from_behind_cb },
   { "measure", NULL, NULL, "false", measure_cb },
 };
 
-/* A new document is looked at straight on; without one there is nothing to look at. */
+/* How the panel is looked at is a matter of the dry run. */
+static void
+page_cb (PpWindow   *window,
+         GParamSpec *pspec,
+         gpointer    data)
+{
+  const char *page = pp_window_get_page_name (window);
+
+  for (guint i = 0; i < G_N_ELEMENTS (entries); i++)
+    {
+      GAction *action = g_action_map_lookup_action (G_ACTION_MAP (window), entries[i].name);
+      gboolean is_zoom = g_action_get_state_type (action) == NULL;
+
+      g_simple_action_set_enabled (G_SIMPLE_ACTION (action),
+                                   is_zoom ? page != NULL
+                                           : g_strcmp0 (page, PP_PAGE_DRY_RUN) == 0);
+    }
+}
+
+/* A new document is looked at straight on. */
 static void
 document_cb (PpWindow   *window,
              GParamSpec *pspec,
              gpointer    data)
 {
-  gboolean has_document = pp_window_get_document (window) != NULL;
-
   for (guint i = 0; i < G_N_ELEMENTS (entries); i++)
     {
       GAction *action = g_action_map_lookup_action (G_ACTION_MAP (window), entries[i].name);
 
-      g_simple_action_set_enabled (G_SIMPLE_ACTION (action), has_document);
       if (g_action_get_state_type (action) != NULL)
         g_simple_action_set_state (G_SIMPLE_ACTION (action), g_variant_new_boolean (FALSE));
     }
@@ -133,6 +114,7 @@ pp_view_actions_add (PpWindow *window)
 {
   g_action_map_add_action_entries (G_ACTION_MAP (window), entries, G_N_ELEMENTS (entries), window);
   g_signal_connect (window, "notify::document", G_CALLBACK (document_cb), NULL);
+  g_signal_connect (window, "notify::page-name", G_CALLBACK (page_cb), NULL);
 }
 
 void

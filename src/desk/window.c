@@ -9,8 +9,9 @@
 #include "desk/dry-run-page.h"
 #include "desk/edit-actions.h"
 #include "desk/file-actions.h"
-#include "desk/start-page.h"
+#include "desk/pages.h"
 #include "desk/put-right.h"
+#include "desk/start-page.h"
 #include "desk/view-actions.h"
 #include "panel/i18n.h"
 
@@ -21,7 +22,9 @@ struct _PpWindow
 
   GtkStack            *stack;
   PpStartPage         *start_page;
-  PpDryRunPage        *dry_run_page;
+  GtkBox              *switcher;
+  GtkRevealer         *telling;
+  GtkLabel            *sentence;
   GtkLabel            *title;
   GtkLabel            *subtitle;
   GtkWidget           *undo;
@@ -35,10 +38,13 @@ G_DEFINE_FINAL_TYPE (PpWindow, pp_window, GTK_TYPE_APPLICATION_WINDOW)
 enum
 {
   PROP_DOCUMENT = 1,
+  PROP_PAGE_NAME,
   N_PROPS,
 };
 
 static GParamSpec *props[N_PROPS];
+
+#define START "start" /* in the stack, where it is no page of the work */
 
 static void
 begin_cb (PpStartPage   *page,
@@ -57,6 +63,14 @@ open_cb (PpStartPage *page,
          PpWindow    *self)
 {
   pp_file_actions_open (self, file, as_copy);
+}
+
+static void
+put_away_cb (GtkButton *button,
+             PpWindow  *self)
+{
+  gtk_revealer_set_reveal_child (self->telling, FALSE);
+  gtk_widget_grab_focus (gtk_stack_get_visible_child (self->stack));
 }
 
 static void
@@ -163,6 +177,8 @@ pp_window_get_property (GObject    *object,
 {
   if (prop_id == PROP_DOCUMENT)
     g_value_set_object (value, PP_WINDOW (object)->document);
+  else if (prop_id == PROP_PAGE_NAME)
+    g_value_set_string (value, pp_window_get_page_name (PP_WINDOW (object)));
   else
     G_OBJECT_WARN_INVALID_PROPERTY_ID (object, prop_id, pspec);
 }
@@ -172,8 +188,8 @@ pp_window_dispose (GObject *object)
 {
   PpWindow *self = PP_WINDOW (object);
 
-  if (self->dry_run_page != NULL)
-    pp_dry_run_page_set_document (self->dry_run_page, NULL);
+  if (self->stack != NULL)
+    pp_pages_set_document (self->stack, NULL);
   let_go (self);
   gtk_widget_dispose_template (GTK_WIDGET (self), PP_TYPE_WINDOW);
   G_OBJECT_CLASS (pp_window_parent_class)->dispose (object);
@@ -188,14 +204,17 @@ pp_window_class_init (PpWindowClass *klass)
   G_OBJECT_CLASS (klass)->get_property = pp_window_get_property;
   props[PROP_DOCUMENT] = g_param_spec_object ("document", NULL, NULL, PP_TYPE_DOCUMENT,
                                               G_PARAM_READABLE | G_PARAM_STATIC_STRINGS);
+  props[PROP_PAGE_NAME] = g_param_spec_string ("page-name", NULL, NULL, NULL,
+                                               G_PARAM_READABLE | G_PARAM_STATIC_STRINGS);
   g_object_class_install_properties (G_OBJECT_CLASS (klass), N_PROPS, props);
   g_type_ensure (PP_TYPE_START_PAGE);
-  g_type_ensure (PP_TYPE_DRY_RUN_PAGE);
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/petalpane/Petalpane/window.ui");
   gtk_widget_class_bind_template_child (widget_class, PpWindow, stack);
   gtk_widget_class_bind_template_child (widget_class, PpWindow, start_page);
-  gtk_widget_class_bind_template_child (widget_class, PpWindow, dry_run_page);
+  gtk_widget_class_bind_template_child (widget_class, PpWindow, switcher);
+  gtk_widget_class_bind_template_child (widget_class, PpWindow, telling);
+  gtk_widget_class_bind_template_child (widget_class, PpWindow, sentence);
   gtk_widget_class_bind_template_child (widget_class, PpWindow, title);
   gtk_widget_class_bind_template_child (widget_class, PpWindow, subtitle);
   gtk_widget_class_bind_template_child (widget_class, PpWindow, undo);
@@ -204,12 +223,14 @@ pp_window_class_init (PpWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, PpWindow, menu);
   gtk_widget_class_bind_template_callback (widget_class, begin_cb);
   gtk_widget_class_bind_template_callback (widget_class, open_cb);
+  gtk_widget_class_bind_template_callback (widget_class, put_away_cb);
 }
 
 static void
 pp_window_init (PpWindow *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  pp_pages_add (self, self->stack, self->switcher);
   pp_edit_actions_add (self);
   pp_file_actions_add (self);
   pp_view_actions_add (self);
@@ -240,6 +261,26 @@ follow (PpWindow *self)
   show_history (self);
 }
 
+static void
+show (PpWindow   *self,
+      const char *name)
+{
+  gtk_stack_set_visible_child_name (self->stack, name);
+  g_object_notify_by_pspec (G_OBJECT (self), props[PROP_PAGE_NAME]);
+  gtk_widget_grab_focus (gtk_stack_get_visible_child (self->stack));
+}
+
+/* Another document is shown on the page that is open. */
+static const char *
+choose_page (PpWindow *self)
+{
+  const char *name = pp_window_get_page_name (self);
+
+  if (self->document == NULL)
+    return START;
+  return name != NULL ? name : PP_PAGE_DRY_RUN;
+}
+
 void
 pp_window_set_document (PpWindow   *self,
                         PpDocument *document)
@@ -251,20 +292,47 @@ pp_window_set_document (PpWindow   *self,
   self->document = document != NULL ? g_object_ref (document) : NULL;
   if (document != NULL)
     follow (self);
-  pp_dry_run_page_set_document (self->dry_run_page, document);
+  pp_pages_set_document (self->stack, document);
   gtk_widget_set_visible (self->history, document != NULL);
-  gtk_stack_set_visible_child_name (self->stack, document != NULL ? "dry-run" : "start");
+  gtk_widget_set_visible (GTK_WIDGET (self->switcher), document != NULL);
+  gtk_revealer_set_reveal_child (self->telling, FALSE);
   show_title (self);
   g_object_notify_by_pspec (G_OBJECT (self), props[PROP_DOCUMENT]);
-  if (document != NULL)
-    gtk_widget_grab_focus (GTK_WIDGET (pp_window_get_canvas (self)));
+  show (self, choose_page (self));
 }
 
 PpCanvas *
 pp_window_get_canvas (PpWindow *self)
 {
   g_return_val_if_fail (PP_IS_WINDOW (self), NULL);
-  return pp_dry_run_page_get_canvas (self->dry_run_page);
+  return pp_dry_run_page_get_canvas (
+      PP_DRY_RUN_PAGE (gtk_stack_get_child_by_name (self->stack, PP_PAGE_DRY_RUN)));
+}
+
+const char *
+pp_window_get_page_name (PpWindow *self)
+{
+  const char *name;
+
+  g_return_val_if_fail (PP_IS_WINDOW (self), NULL);
+
+  name = gtk_stack_get_visible_child_name (self->stack);
+  return g_str_equal (name, START) ? NULL : name;
+}
+
+GtkWidget *
+pp_window_get_page (PpWindow *self)
+{
+  g_return_val_if_fail (PP_IS_WINDOW (self), NULL);
+  return pp_window_get_page_name (self) != NULL ? gtk_stack_get_visible_child (self->stack) : NULL;
+}
+
+void
+pp_window_show_page (PpWindow   *self,
+                     const char *name)
+{
+  g_return_if_fail (PP_IS_WINDOW (self) && name != NULL && self->document != NULL);
+  show (self, name);
 }
 
 void
@@ -272,5 +340,7 @@ pp_window_tell (PpWindow   *self,
                 const char *sentence)
 {
   g_return_if_fail (PP_IS_WINDOW (self) && sentence != NULL);
-  pp_dry_run_page_tell (self->dry_run_page, sentence);
+
+  gtk_label_set_text (self->sentence, sentence);
+  gtk_revealer_set_reveal_child (self->telling, TRUE);
 }

@@ -2,8 +2,9 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Holds one document (property "document", notified), or the start page. Its actions ("win.undo", ...) are added by the files
- * named for them: edit-actions.c, view-actions.c, file-actions.c.
+ * Holds one document (property "document", notified), or the start page. With a document it shows
+ * one of the pages of pages.c (property "page-name", notified). Its actions ("win.undo", ...) are
+ * added by the files named for them: edit-actions.c, view-actions.c, file-actions.c.
  */
 #pragma once
 
@@ -24,7 +25,14 @@ PpDocument *pp_window_get_document (PpWindow       *self);
 void        pp_window_set_document (PpWindow       *self,
                                     PpDocument     *document);
 PpCanvas   *pp_window_get_canvas   (PpWindow       *self);
-/* One calm sentence at the bottom of the page, until the next one or until it is put away. */
+/* NULL while the start page is shown. (transfer none) */
+const char *pp_window_get_page_name (PpWindow      *self);
+/* The page shown, with its class actions; NULL while the start page is. (transfer none) */
+GtkWidget  *pp_window_get_page     (PpWindow       *self);
+/* Needs a document. */
+void        pp_window_show_page    (PpWindow       *self,
+                                    const char     *name);
+/* One calm sentence at the foot of the window, until the next one or until it is put away. */
 void        pp_window_tell         (PpWindow       *self,
                                     const char     *sentence);
 
