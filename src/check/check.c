@@ -60,11 +60,14 @@ hang_and_hide (PpCheck       *self,
 }
 
 static void
-say_findings (PpCheck *self)
+say_findings (PpCheck       *self,
+              const PpCheck *previous)
 {
   PpFindings findings;
 
+  self->names = pp_piece_names_new (self->scene, previous != NULL ? previous->names : NULL);
   pp_findings_init (&findings, self->panel);
+  findings.names = self->names;
   pp_ask_holes (&findings, self->scene);
   pp_ask_rests (&findings, self->scene, self->rests);
   pp_ask_joints (&findings, self->scene, self->rests, self->joints);
@@ -97,7 +100,7 @@ pp_check_new (const PpPanel  *panel,
   hang_and_hide (self, previous);
   if (g_cancellable_set_error_if_cancelled (cancellable, error))
     return NULL;
-  say_findings (self);
+  say_findings (self, previous);
   if (progress != NULL)
     progress (1, data);
   return g_steal_pointer (&self);
@@ -124,6 +127,7 @@ check_clear (gpointer data)
   g_free (self->hang);
   g_clear_pointer (&self->conceal, pp_conceal_free);
   g_clear_pointer (&self->composition, pp_composition_free);
+  g_clear_pointer (&self->names, pp_piece_names_free);
   g_clear_pointer (&self->findings, g_ptr_array_unref);
   pp_scene_unref (self->scene);
   pp_panel_unref (self->panel);

@@ -7,6 +7,7 @@
  */
 #pragma once
 
+#include "check/piece-name.h"
 #include "check/questions.h"
 
 #include <gio/gio.h>
@@ -27,6 +28,7 @@ typedef struct
   PpHang        *hang;        /* NULL without a wire */
   PpConceal     *conceal;     /* NULL without wire and holes */
   PpComposition *composition;
+  PpPieceNames  *names;       /* as the findings say them */
   GPtrArray     *findings;    /* PpFinding, worst first */
 } PpCheck;
 

@@ -70,7 +70,7 @@ ask_overhang (PpFindings    *findings,
 
   if (overhang <= 0)
     return;
-  name = pp_piece_name_of (scene, index);
+  name = pp_findings_name (findings, scene, index);
   distance = pp_length_format (overhang, scene->panel->units);
   if (is_far)
     pp_findings_add (findings, finding,

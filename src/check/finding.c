@@ -49,6 +49,7 @@ pp_findings_init (PpFindings    *self,
                   const PpPanel *panel)
 {
   self->panel = panel;
+  self->names = NULL;
   self->list = g_ptr_array_new_with_free_func (finding_free);
 }
 

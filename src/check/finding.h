@@ -43,13 +43,17 @@ typedef struct
 const char *pp_level_get_name    (PpLevel   level);  /* "fault", "caution", "note" */
 const char *pp_origin_get_name   (PpOrigin  origin); /* "own", "std", "practice" */
 
+typedef struct _PpPieceNames PpPieceNames; /* piece-name.h */
+
 /* A growing list of findings about one panel, while they are asked. */
 typedef struct
 {
   const PpPanel *panel;
-  GPtrArray     *list; /* PpFinding */
+  GPtrArray     *list;  /* PpFinding */
+  PpPieceNames  *names; /* nullable, borrowed: of its pieces */
 } PpFindings;
 
+/* Without names. */
 void        pp_findings_init     (PpFindings *self,
                                   const PpPanel *panel);
 void        pp_findings_clear    (PpFindings *self);

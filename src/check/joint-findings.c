@@ -25,7 +25,7 @@ static const char *
 get_name (Question *self)
 {
   if (self->name == NULL)
-    self->name = pp_piece_name_of (self->scene, self->index);
+    self->name = pp_findings_name (self->findings, self->scene, self->index);
   return self->name;
 }
 

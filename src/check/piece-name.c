@@ -24,16 +24,99 @@ is_alone (const PpScene *scene,
   return TRUE;
 }
 
+static char *
+name_with_place (const PpScene *scene,
+                 guint          index)
+{
+  const char *name = plain_name (scene->bodies[index]->piece);
+  g_autofree char *place = pp_place_format (scene->panel, scene->bodies[index]->centroid);
+
+  /* Translators: a piece and where it lies: "Oxeye (12 mm from the left and 45 mm from the top)" */
+  return g_strdup_printf (_("%s (%s)"), name, place);
+}
+
 char *
 pp_piece_name_of (const PpScene *scene,
                   guint          index)
 {
   const char *name = plain_name (scene->bodies[index]->piece);
-  g_autofree char *place = NULL;
 
-  if (is_alone (scene, index, name))
-    return g_strdup (name);
-  place = pp_place_format (scene->panel, scene->bodies[index]->centroid);
-  /* Translators: a piece and where it lies: "Oxeye (12 mm from the left and 45 mm from the top)" */
-  return g_strdup_printf (_("%s (%s)"), name, place);
+  return is_alone (scene, index, name) ? g_strdup (name) : name_with_place (scene, index);
+}
+
+/* A name with its place goes by the body, by the corner that places are told from, and by the unit. */
+struct _PpPieceNames
+{
+  const PpScene *scene;
+  GHashTable    *counts; /* placements by plain name */
+  char         **names;  /* counted, with their places; NULL: not asked for, or alone with it */
+};
+
+static void
+count_names (PpPieceNames *self)
+{
+  self->counts = g_hash_table_new (g_str_hash, g_str_equal);
+  for (guint i = 0; i < self->scene->n_bodies; i++)
+    {
+      const char *name = plain_name (self->scene->bodies[i]->piece);
+      guint n = GPOINTER_TO_UINT (g_hash_table_lookup (self->counts, name));
+
+      g_hash_table_insert (self->counts, (gpointer) name, GUINT_TO_POINTER (n + 1));
+    }
+}
+
+PpPieceNames *
+pp_piece_names_new (const PpScene      *scene,
+                    const PpPieceNames *previous)
+{
+  PpPieceNames *self = g_new0 (PpPieceNames, 1);
+
+  self->scene = scene;
+  self->names = g_new0 (char *, scene->n_bodies);
+  count_names (self);
+  if (previous == NULL || previous->scene->panel->units != scene->panel->units
+      || previous->scene->panel->background != scene->panel->background)
+    return self;
+  for (guint i = 0; i < MIN (scene->n_bodies, previous->scene->n_bodies); i++)
+    if (previous->names[i] != NULL && previous->scene->bodies[i] == scene->bodies[i])
+      self->names[i] = g_ref_string_acquire (previous->names[i]);
+  return self;
+}
+
+void
+pp_piece_names_free (PpPieceNames *self)
+{
+  if (self == NULL)
+    return;
+  for (guint i = 0; i < self->scene->n_bodies; i++)
+    g_clear_pointer (&self->names[i], g_ref_string_release);
+  g_free (self->names);
+  g_hash_table_unref (self->counts);
+  g_free (self);
+}
+
+static const char *
+get_name (PpPieceNames *self,
+          guint         index)
+{
+  const char *name = plain_name (self->scene->bodies[index]->piece);
+
+  if (GPOINTER_TO_UINT (g_hash_table_lookup (self->counts, name)) == 1)
+    return name;
+  if (self->names[index] == NULL)
+    {
+      g_autofree char *text = name_with_place (self->scene, index);
+
+      self->names[index] = g_ref_string_new (text);
+    }
+  return self->names[index];
+}
+
+char *
+pp_findings_name (const PpFindings *findings,
+                  const PpScene    *scene,
+                  guint             index)
+{
+  return findings->names != NULL ? g_strdup (get_name (findings->names, index))
+                                 : pp_piece_name_of (scene, index);
 }

@@ -4,6 +4,7 @@
  */
 #pragma once
 
+#include "check/finding.h"
 #include "shape/scene.h"
 
 G_BEGIN_DECLS
@@ -12,5 +13,15 @@ G_BEGIN_DECLS
  * the same name; the id of the tray piece stands for a name that is empty. (transfer full) */
 char *pp_piece_name_of (const PpScene *scene,
                         guint          index);
+
+/* The names of a scene's placements, each made once it is asked for; borrows the scene. `previous`
+ * (nullable): of an earlier scene, whose names are taken over where they hold. */
+PpPieceNames *pp_piece_names_new  (const PpScene      *scene,
+                                   const PpPieceNames *previous);
+void          pp_piece_names_free (PpPieceNames       *self);
+/* The same as pp_piece_name_of(), from the findings' names if they have any. (transfer full) */
+char         *pp_findings_name    (const PpFindings   *findings,
+                                   const PpScene      *scene,
+                                   guint               index);
 
 G_END_DECLS

@@ -34,7 +34,7 @@ ask_state (PpFindings    *findings,
 
   if (rest->state == PP_STATE_STEADY) /* of most, before a name is made */
     return;
-  name = pp_piece_name_of (scene, index);
+  name = pp_findings_name (findings, scene, index);
   switch (rest->state)
     {
     case PP_STATE_STEADY:
@@ -78,7 +78,7 @@ ask_slope (PpFindings    *findings,
 
   if (!pp_is_over (slope, limit) || scene->pockets[index] != PP_NO_INDEX)
     return;
-  name = pp_piece_name_of (scene, index);
+  name = pp_findings_name (findings, scene, index);
   angle = pp_angle_format (slope);
   finding = about_piece ("slope", PP_LEVEL_CAUTION, body->centroid, slope, limit);
   finding.about = PP_ABOUT (body->placement->id);
@@ -125,7 +125,7 @@ ask_flat_on_shaped (PpFindings    *findings,
   if (ids->len == 1)
     return;
   g_ptr_array_add (ids, NULL);
-  name = pp_piece_name_of (scene, index);
+  name = pp_findings_name (findings, scene, index);
   finding = about_piece ("flat-on-shaped", PP_LEVEL_CAUTION, body->centroid, NAN, NAN);
   finding.origin = PP_ORIGIN_PRACTICE;
   finding.about = (const char * const *) ids->pdata;

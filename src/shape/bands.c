@@ -49,17 +49,25 @@ keep_side (PpBands *self,
   self->sides[at[band]++] = side;
 }
 
+/* In how many bands a side may lie on the average. */
+#define CROWDED 8.0
+
+/* One for two positions, but fewer where many sides run from top to bottom. */
 static guint
-count_positions (const PpOutline *outline)
+count_bands (const PpOutline *outline)
 {
-  guint sum = 0, n;
+  double height = pp_box_height (pp_outline_get_box (outline)), sum = 0;
+  guint positions = 0, n;
 
   for (guint ring = 0; ring < pp_outline_get_n_rings (outline); ring++)
     {
-      pp_outline_get_ring (outline, ring, &n);
-      sum += n;
+      const PpPoint *p = pp_outline_get_ring (outline, ring, &n);
+
+      positions += n;
+      for (guint i = 0; i + 1 < n; i++)
+        sum += fabs (p[i + 1].y - p[i].y);
     }
-  return sum;
+  return (guint) CLAMP (fmin (positions / 2, CROWDED * positions * height / sum), 1, MOST);
 }
 
 PpBands *
@@ -70,7 +78,7 @@ pp_bands_new (const PpOutline *outline,
   PpBox box = pp_outline_get_box (outline);
   g_autofree guint *at = NULL;
 
-  self->n = CLAMP (count_positions (outline) / 2, 1, MOST);
+  self->n = count_bands (outline);
   self->start = box.y0;
   self->step = fmax (pp_box_height (box), reach) / self->n;
   self->first = g_new0 (guint, self->n + 1);

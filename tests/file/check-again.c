@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Samples are edited at random as a maker would: dragged, turned, mirrored, lifted, lowered,
- * placed, removed; now and then the glass, a hole, the wire or a limit changes. After each edit the
+ * placed, removed; now and then the glass, a limit or the unit changes. After each edit the
  * check from the previous one and a check from nothing are written out and compared.
  */
 #include "file/check-write.h"
@@ -86,6 +86,8 @@ change_ground (GRand         *dice,
   PpBackground glass = *panel->background;
   g_autoptr (PpBackground) thicker = NULL;
 
+  if (g_rand_boolean (dice))
+    return pp_edit_set_units (panel, panel->units == PP_UNITS_MM ? PP_UNITS_INCH : PP_UNITS_MM);
   if (g_rand_boolean (dice))
     return pp_edit_set_limit (panel, PP_LIMIT_STEADY, g_rand_double_range (dice, 1, 6), NULL);
   glass.thickness += 0.5;
