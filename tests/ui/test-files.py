@@ -110,7 +110,7 @@ def picture(session):
     desk.key('ctrl+shift+e')
     desk.press('label', 'Choose where…')
     steps.answer_dialog(desk, out)
-    desk.find('label', steps.begins('The picture is'))
+    desk.find('label', lambda name: name.startswith('The picture is') and 'being drawn' not in name)
     image = Image.open(out).convert('RGB')
     scale = image.width / 300
     check('the picture is a PNG as wide and high as the glass', image.width > 200
