@@ -4,21 +4,24 @@
  *
  * In: "tasks links tucks mixing life largest", then a line "minutes volume stage depth" a task,
  * "first second lag" a link, "lower upper" a tuck. Out, a line each: the rule broken or "-",
- * whether proved, the end, the mixes, the tasks in order.
+ * whether proved, the end, the mixes, seconds of the processor, the tasks in order.
  */
 #include "verify.h"
 
 #include <math.h>
 #include <stdio.h>
+#include <time.h>
 
 static void
 say (const PpProblem *problem)
 {
+  clock_t begun = clock ();
   g_autoptr (PpSchedule) schedule = pp_schedule_new (problem, 0, NULL, NULL, NULL, NULL, NULL);
+  double seconds = (double) (clock () - begun) / CLOCKS_PER_SEC;
   const char *broken = verify_schedule (problem, schedule);
 
-  printf ("%s %d %.17g %u", broken != NULL ? broken : "-", schedule->optimal, schedule->end,
-          schedule->n_batches);
+  printf ("%s %d %.17g %u %.6f", broken != NULL ? broken : "-", schedule->optimal, schedule->end,
+          schedule->n_batches, seconds);
   for (guint i = 0; i < schedule->n_slots; i++)
     printf (" %u", schedule->slots[i].task);
   printf ("\n");

@@ -17,6 +17,7 @@ import tempfile
 MODEL = os.path.join(os.path.dirname(os.path.abspath(__file__)), "schedule.mzn")
 SECONDS = 20
 ENOUGH = 0.9
+NO_BOUND = 10**7  # more than anything costs
 
 
 def make(seed, n):
@@ -50,15 +51,16 @@ def as_text(p):
 
 
 def ask_ours(program, problems):
-    """Of each problem: the rule broken or "-", whether proved, the end, the mixes, the tasks in
-    order."""
+    """Of each problem: the rule broken or "-", whether proved, the end, the mixes, the seconds it
+    took, the tasks in order."""
     done = subprocess.run([program], input="".join(map(as_text, problems)), text=True, check=True,
                           stdout=subprocess.PIPE)
     answers = []
     for line in done.stdout.splitlines():
         words = line.split()
         answers.append({"rule": words[0], "optimal": words[1] == "1", "end": float(words[2]),
-                        "mixes": int(words[3]), "order": list(map(int, words[4:]))})
+                        "mixes": int(words[3]), "seconds": float(words[4]),
+                        "order": list(map(int, words[5:]))})
     return answers
 
 
@@ -89,19 +91,25 @@ n_tucks = {len(p["tucks"])}; tucks = array2d (1..{len(p["tucks"])}, 1..2, {as_ro
 """
 
 
-def solve(p, below=10**7):
-    """The least cost below that; None if there is none, False if the solver did not come to an
-    end."""
+def ask_solver(p, below):
+    """What it prints, its own account of the time with it."""
     with tempfile.NamedTemporaryFile("w", suffix=".dzn") as data:
         data.write(as_data(p, below))
         data.flush()
-        done = subprocess.run(["minizinc", "--solver", "gecode", "--time-limit", str(1000 * SECONDS),
-                               MODEL, data.name], text=True, check=True, capture_output=True)
-    if "UNSATISFIABLE" in done.stdout:
+        return subprocess.run(["minizinc", "--solver", "gecode", "--solver-statistics",
+                               "--time-limit", str(1000 * SECONDS), MODEL, data.name],
+                              text=True, check=True, capture_output=True).stdout
+
+
+def solve(p, below=NO_BOUND):
+    """The least cost below that; None if there is none, False if the solver did not come to an
+    end."""
+    said = ask_solver(p, below)
+    if "UNSATISFIABLE" in said:
         return None
-    if "==========" not in done.stdout:
+    if "==========" not in said:
         return False
-    return int([line for line in done.stdout.splitlines() if line.isdigit()][-1])
+    return int([line for line in said.splitlines() if line.isdigit()][-1])
 
 
 def find_wrong(p, answer, is_large):

@@ -26,6 +26,8 @@ ROOT = pathlib.Path(os.environ.get('PP_SOURCE_ROOT', pathlib.Path(__file__).pare
 BUILD = pathlib.Path(os.environ['PP_BUILD_ROOT'])
 PATIENCE = 60  # seconds: two slow cores under sanitizers
 PR_SET_PDEATHSIG = 1
+# For a program whose leaks are hunted.
+LEAKS = {'ASAN_OPTIONS': 'fast_unwind_on_malloc=0:malloc_context_size=12'}
 
 
 class Gone(Exception):
@@ -49,7 +51,7 @@ def end_with_us():
 
 
 class Session:
-    def __init__(self, screen='1600x1000x24', theme=None, resources=None, leaks=False):
+    def __init__(self, screen='1600x1000x24', theme=None, resources=None):
         # short: a socket's name has at most 107 bytes
         self.folder = pathlib.Path(tempfile.mkdtemp(prefix='pane-'))
         atexit.register(shutil.rmtree, self.folder, ignore_errors=True)
@@ -59,7 +61,7 @@ class Session:
         self.bus = None
         self.programs = []
         self.env = dict(os.environ)
-        self.set_env(theme, leaks)
+        self.set_env(theme)
         self.start_screen(screen)
         self.start_bus()
         self.start_window_manager()
@@ -67,7 +69,7 @@ class Session:
             text = ''.join(f'{name}: {value}\n' for name, value in resources.items())
             subprocess.run(['xrdb', '-merge', '-'], input=text, text=True, env=self.env, check=True)
 
-    def set_env(self, theme, leaks):
+    def set_env(self, theme):
         for name in ('DISPLAY', 'WAYLAND_DISPLAY', 'AT_SPI_BUS_ADDRESS', 'DBUS_SESSION_BUS_ADDRESS', 'GTK_THEME',
                      'GTK_A11Y', 'MALLOC_CHECK_'):
             self.env.pop(name, None)
@@ -81,7 +83,7 @@ class Session:
             'GDK_DEBUG': 'gl-disable', 'G_DEBUG': 'fatal-warnings', 'GTK_USE_PORTAL': '0',
             'LC_ALL': 'C.UTF-8',
             'LSAN_OPTIONS': f'suppressions="{ROOT}/tests/ui/lsan.supp":print_suppressions=0',
-            'ASAN_OPTIONS': 'fast_unwind_on_malloc=0:malloc_context_size=12' if leaks else 'detect_leaks=0',
+            'ASAN_OPTIONS': 'detect_leaks=0',
             'UBSAN_OPTIONS': 'halt_on_error=1:print_stacktrace=1',
         })
         if theme is not None:
