@@ -7,6 +7,7 @@
 #include "desk/window.h"
 
 #include "desk/dry-run-page.h"
+#include "desk/drilling.h"
 #include "desk/edit-actions.h"
 #include "desk/file-actions.h"
 #include "desk/pages.h"
@@ -235,6 +236,7 @@ pp_window_init (PpWindow *self)
   pp_file_actions_add (self);
   pp_view_actions_add (self);
   pp_put_right_add (self);
+  pp_drilling_add (self);
   pp_window_set_document (self, NULL);
 }
 
