@@ -30,8 +30,17 @@ typedef struct
   guint          n_legs;
   PpSightRow     rows[MOST_LEGS]; /* the legs as they are, before a view */
   PpBox          reaches[MOST_LEGS];
+  PpPoint        slant;   /* the most of all views */
+  PpPoint        shift;
   PpSightRoom    room;
 } Looking;
+
+/* A leg in one view. */
+typedef struct
+{
+  PpSightRow row;
+  PpBox      reach;
+} Sight;
 
 static void
 screen_clear (gpointer data)
@@ -58,15 +67,14 @@ compare_steepest (gconstpointer a,
   return p->steepest < q->steepest ? -1 : p->steepest > q->steepest;
 }
 
-/* Whether it may be before the wire in any view that slants and shifts by no more. */
+/* Whether it may be before the wire in any view. */
 static gboolean
 may_hide (const Looking      *self,
-          const PpMidsurface *piece,
-          PpPoint             slant,
-          PpPoint             shift)
+          const PpMidsurface *piece)
 {
-  double far = hypot (slant.x, slant.y) * fmax (fabs (piece->lowest), fabs (piece->highest))
-               + hypot (shift.x, shift.y) + PP_TIE;
+  double far = hypot (self->slant.x, self->slant.y)
+                   * fmax (fabs (piece->lowest), fabs (piece->highest))
+               + hypot (self->shift.x, self->shift.y) + PP_TIE;
 
   for (guint leg = 0; leg < self->n_legs; leg++)
     if (pp_box_meets (pp_box_grow (piece->cover.box, far), self->reaches[leg]))
@@ -76,9 +84,7 @@ may_hide (const Looking      *self,
 
 static void
 add_pieces (Looking         *self,
-            const PpSettled *settled,
-            PpPoint          slant,
-            PpPoint          shift)
+            const PpSettled *settled)
 {
   g_autoptr (GArray) pieces = g_array_new (FALSE, FALSE, sizeof (PpMidsurface));
 
@@ -87,7 +93,7 @@ add_pieces (Looking         *self,
       {
         PpMidsurface piece = pp_midsurface_make (settled->rests[i], settled->scene->bodies[i]);
 
-        if (may_hide (self, &piece, slant, shift))
+        if (may_hide (self, &piece))
           g_array_append_val (pieces, piece);
       }
   g_array_sort (pieces, compare_steepest); /* which leaves equals in their order */
@@ -117,7 +123,6 @@ row_of (const PpRun *run,
     .n = n,
     .asides = { 0, -radius, radius },
     .opaque = opaque,
-    .through = g_new (double, PP_N_LINES * n),
   };
 }
 
@@ -151,14 +156,14 @@ looking_init (Looking         *self,
   const PpScene *scene = settled->scene;
   const PpPanel *panel = scene->panel;
   double radius = panel->wire->diameter / 2;
-  PpPoint slant = slant_of (panel->display->sideways, panel->display->updown);
-  PpPoint shift = shift_of (panel, slant);
 
   *self = (Looking) {
     .panel = panel,
     .run = pp_run_hung (scene, hang),
     .screens = g_array_new (FALSE, FALSE, sizeof (PpScreen)),
+    .slant = slant_of (panel->display->sideways, panel->display->updown),
   };
+  self->shift = shift_of (panel, self->slant);
   g_array_set_clear_func (self->screens, screen_clear);
   for (; self->n_legs < self->run.n_legs; self->n_legs++)
     {
@@ -172,15 +177,13 @@ looking_init (Looking         *self,
   add_glass (self, pp_cover_of_background (scene));
   for (guint i = 0; i < scene->n_parts; i++)
     add_glass (self, pp_cover_of_part (&scene->parts[i]));
-  add_pieces (self, settled, slant, shift);
+  add_pieces (self, settled);
 }
 
 static void
 looking_clear (Looking *self)
 {
   g_array_unref (self->screens);
-  for (guint i = 0; i < self->n_legs; i++)
-    g_free (self->rows[i].through);
   pp_sight_room_clear (&self->room);
 }
 
@@ -201,47 +204,70 @@ share_of_row (const PpSightRow *row)
   return (double) count / row->n;
 }
 
-static double
-share_of_leg (Looking *self,
-              guint    leg,
-              PpPoint  slant,
-              PpPoint  shift)
+/* `through` has room for the leg's lines. */
+static Sight
+sight_of (const Looking *self,
+          guint          leg,
+          const PpView  *view,
+          double        *through)
 {
-  PpSightRow row = self->rows[leg];
-  PpBox reach = pp_box_move (self->reaches[leg], shift);
+  Sight sight = { .row = self->rows[leg] };
+  PpPoint slant = slant_of (view->sideways, view->updown), shift = shift_of (self->panel, slant);
 
-  row.from.x += shift.x;
-  row.from.y += shift.y;
-  row.slant = slant;
-  for (guint i = 0; i < PP_N_LINES * row.n; i++)
-    row.through[i] = 1;
+  sight.reach = pp_box_move (self->reaches[leg], shift);
+  sight.row.from.x += shift.x;
+  sight.row.from.y += shift.y;
+  sight.row.slant = slant;
+  sight.row.through = through;
+  for (guint i = 0; i < PP_N_LINES * sight.row.n; i++)
+    through[i] = 1;
+  return sight;
+}
+
+static void
+look_at_leg (Looking      *self,
+             guint         leg,
+             const PpView *views,
+             double       *shares)
+{
+  gsize n = PP_N_LINES * (gsize) self->rows[leg].n;
+  g_autofree double *through = g_new (double, n * PP_N_VIEWS);
+  Sight sights[PP_N_VIEWS];
+
+  for (guint view = 0; view < PP_N_VIEWS; view++)
+    sights[view] = sight_of (self, leg, &views[view], through + view * n);
   for (guint i = 0; i < self->screens->len; i++)
     {
       const PpScreen *screen = &g_array_index (self->screens, PpScreen, i);
 
-      if (pp_box_meets (pp_screen_get_shadow (screen, slant), reach))
-        pp_sight_row_dim (&row, screen, &self->room);
+      pp_sight_room_take (&self->room, screen, &self->rows[leg], self->slant, self->shift);
+      for (guint view = 0; view < PP_N_VIEWS; view++)
+        if (pp_box_meets (pp_screen_get_shadow (screen, sights[view].row.slant),
+                          sights[view].reach))
+          pp_sight_row_dim (&sights[view].row, &self->room);
     }
-  return share_of_row (&row);
+  for (guint view = 0; view < PP_N_VIEWS; view++)
+    shares[view] = share_of_row (&sights[view].row);
 }
 
 /* A wire without length is hidden, as straight on. */
-static double
-look_from (Looking *self,
-           double   sideways,
-           double   updown)
+static void
+look_at_legs (Looking *self,
+              PpView  *views)
 {
-  PpPoint slant = slant_of (sideways, updown), shift = shift_of (self->panel, slant);
-  double length = 0, hidden = 0;
+  double length = 0, hidden[PP_N_VIEWS] = { 0 }, shares[PP_N_VIEWS];
 
   for (guint i = 0; i < self->n_legs; i++)
     {
       double leg = pp_run_get_leg (&self->run, i).length;
 
       length += leg;
-      hidden += leg * share_of_leg (self, i, slant, shift);
+      look_at_leg (self, i, views, shares);
+      for (guint view = 0; view < PP_N_VIEWS; view++)
+        hidden[view] += leg * shares[view];
     }
-  return length > 0 ? CLAMP (hidden / length, 0, 1) : 1;
+  for (guint view = 0; view < PP_N_VIEWS; view++)
+    views[view].share = length > 0 ? CLAMP (hidden[view] / length, 0, 1) : 1;
 }
 
 /* The first of those within PP_TIE of the least, in the order of the views: sideways rising, in
@@ -268,15 +294,15 @@ pp_conceal_look_aslant (PpConceal       *self,
   Looking looking;
   PpView *view = self->views;
 
-  looking_init (&looking, settled, hang);
   for (int h = -3; h <= 3; h++)
     for (int v = -1; v <= 1; v++, view++)
       {
         /* + 0.0 makes a plain zero of the negative one. */
         view->sideways = display->sideways * h / 3 + 0.0;
         view->updown = display->updown * v + 0.0;
-        view->share = look_from (&looking, view->sideways, view->updown);
       }
+  looking_init (&looking, settled, hang);
+  look_at_legs (&looking, self->views);
   looking_clear (&looking);
   self->worst = find_worst (self->views);
 }

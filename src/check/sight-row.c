@@ -122,46 +122,58 @@ along_of (const PpSightRow *row,
          + (p.y - row->from.y - p.z * row->slant.y) * row->direction.y;
 }
 
+/* Points of the rim that follow one another, first to last - 1. */
+typedef struct
+{
+  guint first;
+  guint last;
+} Stretch;
+
 static void
 find_asides (const PpSightRow *row,
-             const PpScreen   *screen,
-             double           *asides)
+             PpSightRoom      *room,
+             Stretch           stretch)
 {
-  guint n = screen->ends[screen->n_rings - 1];
+  const PpRimPoint *rim = room->screen->rim;
   double start = row->from.x * row->normal.x + row->from.y * row->normal.y;
   double rise = row->slant.x * row->normal.x + row->slant.y * row->normal.y;
 
-  for (guint i = 0; i < n; i++)
-    asides[i] = screen->rim[i].x * row->normal.x + screen->rim[i].y * row->normal.y
-                - screen->rim[i].z * rise - start;
+  for (guint i = stretch.first; i < stretch.last; i++)
+    room->asides[i] = rim[i].x * row->normal.x + rim[i].y * row->normal.y - rim[i].z * rise - start;
 }
 
-/* Each line's marks in its own array of n + 1. */
-static void
-mark_rim (Marking       lines[PP_N_LINES],
-          const double *asides)
+/* Beside the leg so far, a side touches no line of it. */
+static double
+find_reach (const PpSightRow *row,
+            double            near)
 {
-  const PpSightRow *row = lines[0].row;
-  const PpScreen *screen = lines[0].screen;
-  double near = lines[0].near, least = INFINITY, greatest = -INFINITY;
+  double reach = 0;
 
   for (guint k = 0; k < PP_N_LINES; k++)
-    {
-      least = MIN (least, row->asides[k] - near);
-      greatest = MAX (greatest, row->asides[k] + near);
-    }
-  for (guint r = 0, i = 0; r < screen->n_rings; r++, i++)
-    for (; i + 1 < screen->ends[r]; i++)
-      {
-        Place a, b;
+    reach = MAX (reach, fabs (row->asides[k]));
+  return reach + near;
+}
 
-        if (MIN (asides[i], asides[i + 1]) > greatest || MAX (asides[i], asides[i + 1]) < least)
-          continue;
-        a = (Place) { along_of (row, screen->rim[i]), asides[i] };
-        b = (Place) { along_of (row, screen->rim[i + 1]), asides[i + 1] };
-        for (guint k = 0; k < PP_N_LINES; k++)
-          mark_side (&lines[k], a, b);
-      }
+static void
+mark_stretch (Marking       lines[PP_N_LINES],
+              const double *asides,
+              Stretch       stretch)
+{
+  const PpSightRow *row = lines[0].row;
+  const PpRimPoint *rim = lines[0].screen->rim;
+  double reach = find_reach (row, lines[0].near);
+
+  for (guint i = stretch.first; i + 1 < stretch.last; i++)
+    {
+      Place a, b;
+
+      if (MIN (asides[i], asides[i + 1]) > reach || MAX (asides[i], asides[i + 1]) < -reach)
+        continue;
+      a = (Place) { along_of (row, rim[i]), asides[i] };
+      b = (Place) { along_of (row, rim[i + 1]), asides[i + 1] };
+      for (guint k = 0; k < PP_N_LINES; k++)
+        mark_side (&lines[k], a, b);
+    }
 }
 
 static gboolean
@@ -223,12 +235,12 @@ mark_fold (Marking *self,
 }
 
 static void
-make_room (PpSightRoom      *self,
-           const PpSightRow *row,
-           const PpScreen   *screen)
+make_room (PpSightRoom *self,
+           guint        n_marks,
+           guint        n_asides)
 {
-  guint n_marks = PP_N_LINES * (row->n + 1), n_asides = screen->ends[screen->n_rings - 1];
-
+  if (self->stretches == NULL)
+    self->stretches = g_array_new (FALSE, FALSE, sizeof (Stretch));
   if (self->n_marks < n_marks)
     {
       self->marks = g_renew (guint8, self->marks, n_marks);
@@ -242,28 +254,88 @@ make_room (PpSightRoom      *self,
     }
 }
 
+/* mm: parts as near to where the outline is taken to lie are doubtful. */
+static double
+find_near (const PpScreen *screen,
+           double          steep)
+{
+  double slope = screen->is_piece ? screen->piece.steepest : 0;
+
+  return screen->loose * steep + SPARE * (1 + slope * steep);
+}
+
+/* Longer by the side from point i to the next. */
+static void
+add_to_stretches (GArray *stretches,
+                  guint   i)
+{
+  Stretch *last = stretches->len > 0 ? &g_array_index (stretches, Stretch, stretches->len - 1) : NULL;
+  Stretch stretch = { i, i + 2 };
+
+  if (last != NULL && last->last == i + 1)
+    last->last = i + 2;
+  else
+    g_array_append_val (stretches, stretch);
+}
+
+void
+pp_sight_room_take (PpSightRoom      *self,
+                    const PpScreen   *screen,
+                    const PpSightRow *leg,
+                    PpPoint           slant,
+                    PpPoint           shift)
+{
+  guint n = screen->ends[screen->n_rings - 1];
+  double steep = hypot (slant.x, slant.y), far = hypot (shift.x, shift.y);
+  double reach = find_reach (leg, find_near (screen, steep)) + far + PP_TIE;
+  PpSightRow straight = *leg;
+
+  make_room (self, PP_N_LINES * (leg->n + 1), n);
+  self->screen = screen;
+  g_array_set_size (self->stretches, 0);
+  straight.slant = (PpPoint) { 0, 0 };
+  find_asides (&straight, self, (Stretch) { 0, n });
+  for (guint r = 0, i = 0; r < screen->n_rings; r++, i++)
+    for (; i + 1 < screen->ends[r]; i++)
+      {
+        double a = self->asides[i], b = self->asides[i + 1];
+        double high = reach + steep * MAX (fabs (screen->rim[i].z), fabs (screen->rim[i + 1].z));
+
+        if (MIN (a, b) <= high && MAX (a, b) >= -high)
+          add_to_stretches (self->stretches, i);
+      }
+}
+
+static void
+mark_rim (Marking           lines[PP_N_LINES],
+          const PpSightRow *row,
+          PpSightRoom      *room)
+{
+  for (guint i = 0; i < room->stretches->len; i++)
+    {
+      Stretch stretch = g_array_index (room->stretches, Stretch, i);
+
+      find_asides (row, room, stretch);
+      mark_stretch (lines, room->asides, stretch);
+    }
+}
+
 void
 pp_sight_row_dim (const PpSightRow *self,
-                  const PpScreen   *screen,
                   PpSightRoom      *room)
 {
-  double steep = hypot (self->slant.x, self->slant.y);
+  const PpScreen *screen = room->screen;
+  double near = find_near (screen, hypot (self->slant.x, self->slant.y));
   gboolean folds = screen->is_piece && pp_midsurface_may_fold (&screen->piece, self->slant);
-  double slope = screen->is_piece ? screen->piece.steepest : 0;
   Marking lines[PP_N_LINES];
 
-  make_room (room, self, screen);
   for (guint k = 0; k < PP_N_LINES; k++)
     lines[k] = (Marking) {
-      .row = self, .screen = screen, .line = k,
-      .near = screen->loose * steep + SPARE * (1 + slope * steep),
+      .row = self, .screen = screen, .line = k, .near = near,
       .marks = room->marks + k * (self->n + 1), .first = self->n,
     };
   if (self->spacing > 0)
-    {
-      find_asides (self, screen, room->asides);
-      mark_rim (lines, room->asides);
-    }
+    mark_rim (lines, self, room);
   for (guint k = 0; k < PP_N_LINES; k++)
     {
       if (self->spacing <= 0)
@@ -277,6 +349,7 @@ pp_sight_row_dim (const PpSightRow *self,
 void
 pp_sight_room_clear (PpSightRoom *self)
 {
+  g_clear_pointer (&self->stretches, g_array_unref);
   g_clear_pointer (&self->marks, g_free);
   g_clear_pointer (&self->asides, g_free);
 }

@@ -24,18 +24,26 @@ typedef struct
   double *through;   /* of each part's middle, line after line: the light that comes through */
 } PpSightRow;
 
-/* What the marking of parts needs room for; all 0 to begin with. */
+/* The screen in hand, and what the marking of parts needs room for; all 0 to begin with. */
 typedef struct
 {
-  guint8 *marks;
-  guint   n_marks;
-  double *asides;
-  guint   n_asides;
+  const PpScreen *screen;
+  GArray         *stretches; /* of its rim, those that may come over the leg */
+  guint8         *marks;     /* all 0 */
+  guint           n_marks;
+  double         *asides;    /* of each point of the rim */
+  guint           n_asides;
 } PpSightRoom;
 
-void pp_sight_row_dim   (const PpSightRow *self,
+/* Takes up a screen for one leg and all views of it that slant and shift by no more than these. */
+void pp_sight_room_take (PpSightRoom      *self,
                          const PpScreen   *screen,
-                         PpSightRoom      *room);
+                         const PpSightRow *leg,
+                         PpPoint           slant,
+                         PpPoint           shift);
 void pp_sight_room_clear (PpSightRoom     *self);
+/* Less light comes through the parts of the leg that the screen is before. */
+void pp_sight_row_dim   (const PpSightRow *self,
+                         PpSightRoom      *room);
 
 G_END_DECLS
