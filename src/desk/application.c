@@ -11,6 +11,7 @@
 #include "desk/pages.h"
 #include "desk/palette.h"
 #include "desk/renderer.h"
+#include "desk/piece-actions.h"
 #include "desk/put-right.h"
 #include "desk/view-actions.h"
 #include "desk/window.h"
@@ -72,6 +73,7 @@ set_keys (GtkApplication *application)
   pp_pages_set_keys (application);
   pp_view_actions_set_keys (application);
   pp_put_right_set_keys (application);
+  pp_piece_actions_set_keys (application);
 }
 
 static void

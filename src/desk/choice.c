@@ -118,3 +118,14 @@ pp_choice_set_words (PpChoice   *self,
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   spoken != NULL ? spoken : words, -1);
 }
+
+void
+pp_choice_set_picture (PpChoice  *self,
+                       GtkWidget *picture)
+{
+  g_return_if_fail (PP_IS_CHOICE (self) && GTK_IS_WIDGET (picture));
+
+  gtk_widget_set_halign (picture, GTK_ALIGN_CENTER);
+  gtk_box_prepend (GTK_BOX (gtk_check_button_get_child (GTK_CHECK_BUTTON (self))), picture);
+  gtk_widget_set_visible (GTK_WIDGET (self->words), *gtk_label_get_text (self->words) != '\0');
+}

@@ -21,4 +21,8 @@ void pp_choice_set_words (PpChoice   *self,
                           const char *words,
                           const char *spoken);
 
+/* In place of a sketch; `picture` is (transfer floating). */
+void pp_choice_set_picture (PpChoice  *self,
+                            GtkWidget *picture);
+
 G_END_DECLS

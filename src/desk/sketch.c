@@ -25,7 +25,13 @@ G_DEFINE_ENUM_TYPE (PpSketchKind, pp_sketch_kind,
                     G_DEFINE_ENUM_VALUE (PP_SKETCH_WINDOW, "window"),
                     G_DEFINE_ENUM_VALUE (PP_SKETCH_RECTANGLE, "rectangle"),
                     G_DEFINE_ENUM_VALUE (PP_SKETCH_OVAL, "oval"),
-                    G_DEFINE_ENUM_VALUE (PP_SKETCH_ARCH, "arch"))
+                    G_DEFINE_ENUM_VALUE (PP_SKETCH_ARCH, "arch"),
+                    G_DEFINE_ENUM_VALUE (PP_SKETCH_TOUCH_ALL, "touch-all"),
+                    G_DEFINE_ENUM_VALUE (PP_SKETCH_TOUCH_MIDDLE, "touch-middle"),
+                    G_DEFINE_ENUM_VALUE (PP_SKETCH_TOUCH_RIM, "touch-rim"),
+                    G_DEFINE_ENUM_VALUE (PP_SKETCH_TOUCH_ENDS, "touch-ends"),
+                    G_DEFINE_ENUM_VALUE (PP_SKETCH_TOUCH_BASE, "touch-base"),
+                    G_DEFINE_ENUM_VALUE (PP_SKETCH_TOUCH_TIP, "touch-tip"))
 
 #define UNIT 1.35 /* of the text's size */
 #define LINE 0.08 /* units */
@@ -40,6 +46,9 @@ static const struct
   [PP_SKETCH_NONE] = { 0, 0 },        [PP_SKETCH_WALL] = { 9, 4.9 },
   [PP_SKETCH_WINDOW] = { 9, 4.9 },    [PP_SKETCH_RECTANGLE] = { 2.4, 2.8 },
   [PP_SKETCH_OVAL] = { 2.4, 2.8 },    [PP_SKETCH_ARCH] = { 2.4, 2.8 },
+  [PP_SKETCH_TOUCH_ALL] = { 3.6, 1.3 },   [PP_SKETCH_TOUCH_MIDDLE] = { 3.6, 1.3 },
+  [PP_SKETCH_TOUCH_RIM] = { 3.6, 1.3 },   [PP_SKETCH_TOUCH_ENDS] = { 3.6, 1.3 },
+  [PP_SKETCH_TOUCH_BASE] = { 3.6, 1.3 },  [PP_SKETCH_TOUCH_TIP] = { 3.6, 1.3 },
 };
 
 static void
@@ -209,6 +218,62 @@ draw_arch (cairo_t         *cr,
   fill_glass (cr, palette);
 }
 
+#define TOP 1.15    /* units: where the flat top is */
+#define HALF 1.45   /* of the piece's length */
+#define RISE 0.62
+#define N_PLACES 24
+
+/* Height of the underside at `t`, -1 at the base to 1 at the tip. */
+static double
+lift (PpSketchKind kind,
+      double       t)
+{
+  switch ((int) kind)
+    {
+    case PP_SKETCH_TOUCH_MIDDLE:
+      return RISE * t * t;
+    case PP_SKETCH_TOUCH_RIM:
+    case PP_SKETCH_TOUCH_ENDS:
+      return RISE * (1 - t * t);
+    case PP_SKETCH_TOUCH_BASE:
+      return RISE * fmax (t + 0.1, 0) * fmax (t + 0.1, 0);
+    case PP_SKETCH_TOUCH_TIP:
+      return RISE * fmax (0.1 - t, 0) * fmax (0.1 - t, 0);
+    default:
+      return 0;
+    }
+}
+
+/* The piece's tip, at the right, is thinner, but for those that have none. */
+static void
+draw_touching (cairo_t         *cr,
+               const PpPalette *palette,
+               PpSketchKind     kind)
+{
+  gboolean is_round = kind == PP_SKETCH_TOUCH_RIM || kind == PP_SKETCH_TOUCH_MIDDLE;
+
+  cairo_move_to (cr, 0.1, TOP + LINE / 2);
+  cairo_line_to (cr, 3.5, TOP + LINE / 2);
+  stroke (cr, palette);
+  for (int i = 0; i <= N_PLACES; i++)
+    {
+      double t = 2.0 * i / N_PLACES - 1;
+
+      cairo_line_to (cr, 1.8 + HALF * t, TOP - LINE / 2 - lift (kind, t));
+    }
+  for (int i = N_PLACES; i >= 0; i--)
+    {
+      double t = 2.0 * i / N_PLACES - 1;
+      double thick = is_round ? 0.24 : 0.27 - 0.1 * t;
+
+      cairo_line_to (cr, 1.8 + HALF * t, TOP - LINE / 2 - lift (kind, t) - thick);
+    }
+  cairo_close_path (cr);
+  set_colour (cr, &palette->accent, 0.5);
+  cairo_fill_preserve (cr);
+  stroke (cr, palette);
+}
+
 typedef void (*DrawFunc) (cairo_t         *cr,
                           const PpPalette *palette);
 
@@ -255,7 +320,10 @@ pp_sketch_snapshot (GtkWidget   *widget,
   cairo_set_line_width (cr, LINE);
   cairo_set_line_cap (cr, CAIRO_LINE_CAP_ROUND);
   cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
-  drawings[kind] (cr, &palette);
+  if (kind >= PP_SKETCH_TOUCH_ALL)
+    draw_touching (cr, &palette, kind);
+  else
+    drawings[kind] (cr, &palette);
   cairo_destroy (cr);
 }
 

@@ -18,6 +18,12 @@ typedef enum
   PP_SKETCH_RECTANGLE,
   PP_SKETCH_OVAL,
   PP_SKETCH_ARCH,
+  PP_SKETCH_TOUCH_ALL, /* a piece on a flat top, seen from the side */
+  PP_SKETCH_TOUCH_MIDDLE,
+  PP_SKETCH_TOUCH_RIM,
+  PP_SKETCH_TOUCH_ENDS,
+  PP_SKETCH_TOUCH_BASE,
+  PP_SKETCH_TOUCH_TIP,
 } PpSketchKind;
 
 #define PP_TYPE_SKETCH_KIND (pp_sketch_kind_get_type ())

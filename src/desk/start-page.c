@@ -11,12 +11,11 @@
 #include "desk/panel-tile.h"
 #include "desk/recent.h"
 #include "desk/samples-folder.h"
+#include "desk/starter.h"
 #include "desk/template.h"
 #include "desk/wrap-layout.h"
-#include "file/box-read.h"
 #include "panel/i18n.h"
 
-#define STARTER "/org/petalpane/Petalpane/starter.petalbox"
 #define MOST_RECENT 6
 
 struct _PpStartPage
@@ -42,18 +41,6 @@ enum
 
 static guint signals[N_SIGNALS];
 
-/* The pieces every maker begins with. (transfer full) */
-static GPtrArray *
-read_starter_box (void)
-{
-  g_autoptr (GError) error = NULL;
-  g_autoptr (GBytes) bytes = g_resources_lookup_data (STARTER, 0, &error);
-  GPtrArray *pieces = bytes != NULL ? pp_box_read (bytes, &error) : NULL;
-
-  g_assert_no_error (error); /* it is part of the program */
-  return pieces;
-}
-
 static void
 begin_cb (PpNewPanelForm   *form,
           const PpNewPanel *wish,
@@ -61,7 +48,7 @@ begin_cb (PpNewPanelForm   *form,
 {
   g_autoptr (GDateTime) now = g_date_time_new_now_local ();
   g_autofree char *today = g_date_time_format (now, "%Y-%m-%d");
-  g_autoptr (GPtrArray) tray = read_starter_box ();
+  g_autoptr (GPtrArray) tray = pp_starter_pieces ();
   g_autoptr (GError) error = NULL;
   g_autoptr (PpPanel) panel = NULL;
   PpNewPanel dated = *wish;

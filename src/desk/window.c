@@ -11,6 +11,7 @@
 #include "desk/edit-actions.h"
 #include "desk/file-actions.h"
 #include "desk/pages.h"
+#include "desk/piece-actions.h"
 #include "desk/put-right.h"
 #include "desk/start-page.h"
 #include "desk/view-actions.h"
@@ -237,6 +238,7 @@ pp_window_init (PpWindow *self)
   pp_view_actions_add (self);
   pp_put_right_add (self);
   pp_drilling_add (self);
+  pp_piece_actions_add (self);
   pp_window_set_document (self, NULL);
 }
 

@@ -1,0 +1,109 @@
+/* piece-actions.c: actions on the pieces of the tray.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Those on one piece are told its id.
+ */
+#include "config.h"
+
+#include "desk/piece-actions.h"
+
+#include "desk/piece-bench.h"
+#include "desk/tray-words.h"
+#include "panel/edit.h"
+#include "panel/i18n.h"
+
+static const PpPiece *
+find (PpWindow *window,
+      GVariant *id)
+{
+  PpDocument *document = pp_window_get_document (window);
+
+  return pp_panel_find_piece (pp_document_get_panel (document), g_variant_get_string (id, NULL),
+                              NULL);
+}
+
+static void
+open_bench (PpWindow   *window,
+            const char *piece)
+{
+  PpPieceBench *bench = pp_piece_bench_new (GTK_WINDOW (window), pp_window_get_document (window),
+                                            piece);
+
+  gtk_window_present (GTK_WINDOW (bench));
+}
+
+static void
+new_piece_cb (GSimpleAction *action,
+              GVariant      *parameter,
+              gpointer       window)
+{
+  open_bench (window, NULL);
+}
+
+static void
+change_piece_cb (GSimpleAction *action,
+                 GVariant      *id,
+                 gpointer       window)
+{
+  if (find (window, id) != NULL)
+    open_bench (window, g_variant_get_string (id, NULL));
+}
+
+static void
+take_off_tray_cb (GSimpleAction *action,
+                  GVariant      *id,
+                  gpointer       window)
+{
+  PpDocument *document = pp_window_get_document (window);
+  const PpPiece *piece = find (window, id);
+  g_autofree char *label = NULL;
+  GError *error = NULL;
+  PpPanel *next;
+
+  if (piece == NULL)
+    return;
+  label = g_strdup_printf (_("Take %s off the tray"), pp_tray_words_name (piece));
+  next = pp_edit_remove_piece (pp_document_get_panel (document), piece->id, &error);
+  pp_document_take (document, next, error, label, NULL);
+}
+
+static const GActionEntry entries[] = {
+  { "new-piece", new_piece_cb },
+  { "change-piece", change_piece_cb, "s" },
+  { "take-off-tray", take_off_tray_cb, "s" },
+};
+
+static void
+document_cb (PpWindow   *window,
+             GParamSpec *pspec,
+             gpointer    data)
+{
+  gboolean has_document = pp_window_get_document (window) != NULL;
+
+  for (guint i = 0; i < G_N_ELEMENTS (entries); i++)
+    {
+      GAction *action = g_action_map_lookup_action (G_ACTION_MAP (window), entries[i].name);
+
+      g_simple_action_set_enabled (G_SIMPLE_ACTION (action), has_document);
+    }
+}
+
+void
+pp_piece_actions_add (PpWindow *window)
+{
+  g_return_if_fail (PP_IS_WINDOW (window));
+
+  g_action_map_add_action_entries (G_ACTION_MAP (window), entries, G_N_ELEMENTS (entries), window);
+  g_signal_connect (window, "notify::document", G_CALLBACK (document_cb), NULL);
+  document_cb (window, NULL, NULL);
+}
+
+void
+pp_piece_actions_set_keys (GtkApplication *application)
+{
+  static const char *const new_piece[] = { "<Control><Shift>n", NULL };
+
+  g_return_if_fail (GTK_IS_APPLICATION (application));
+  gtk_application_set_accels_for_action (application, "win.new-piece", new_piece);
+}

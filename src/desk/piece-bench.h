@@ -1,0 +1,37 @@
+/* piece-bench.h: the piece bench: one screen on which a piece for the tray is made or made otherwise.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The piece is drawn large with rulers, live; beside it how it is made (making-ways.h) and what is
+ * asked of any piece (making-questions.h). It has an undo of its own.
+ * Signal: changed, the making or the piece made of it.
+ */
+#pragma once
+
+#include "desk/document.h"
+#include "desk/making.h"
+
+#include <gtk/gtk.h>
+
+G_BEGIN_DECLS
+
+#define PP_TYPE_PIECE_BENCH (pp_piece_bench_get_type ())
+G_DECLARE_FINAL_TYPE (PpPieceBench, pp_piece_bench, PP, PIECE_BENCH, GtkWindow)
+
+/* `piece` (nullable): id of a tray piece that is made otherwise; else a new one. (transfer none) */
+PpPieceBench   *pp_piece_bench_new          (GtkWindow      *parent,
+                                             PpDocument     *document,
+                                             const char     *piece);
+PpDocument     *pp_piece_bench_get_document (PpPieceBench   *self);
+PpUnits         pp_piece_bench_get_units    (PpPieceBench   *self);
+/* (transfer none), until it is changed. */
+const PpMaking *pp_piece_bench_get_making   (PpPieceBench   *self);
+/* What it makes now; NULL where nothing can be made of it yet. (transfer none) */
+const PpPiece  *pp_piece_bench_get_piece    (PpPieceBench   *self);
+/* Makes a copy of `next` the present making: one step of undo, or the same as the last one with an
+ * equal `merge_key` (nullable). */
+void            pp_piece_bench_change       (PpPieceBench   *self,
+                                             const PpMaking *next,
+                                             const char     *merge_key);
+
+G_END_DECLS
