@@ -13,6 +13,7 @@
 #include "desk/renderer.h"
 #include "desk/piece-actions.h"
 #include "desk/put-right.h"
+#include "desk/recovery.h"
 #include "desk/view-actions.h"
 #include "desk/window.h"
 #include "panel/i18n.h"
@@ -20,6 +21,7 @@
 struct _PpApplication
 {
   GtkApplication parent_instance;
+  gboolean       has_offered; /* what was left behind unsaved */
 };
 
 G_DEFINE_FINAL_TYPE (PpApplication, pp_application, GTK_TYPE_APPLICATION)
@@ -92,6 +94,16 @@ pp_application_startup (GApplication *application)
 }
 
 static void
+offer_once (GApplication *application)
+{
+  PpApplication *self = PP_APPLICATION (application);
+
+  if (!self->has_offered)
+    pp_recovery_offer (GTK_APPLICATION (application));
+  self->has_offered = TRUE;
+}
+
+static void
 pp_application_activate (GApplication *application)
 {
   GtkWindow *active = gtk_application_get_active_window (GTK_APPLICATION (application));
@@ -99,6 +111,7 @@ pp_application_activate (GApplication *application)
   if (active == NULL)
     active = GTK_WINDOW (pp_window_new (GTK_APPLICATION (application)));
   gtk_window_present (active);
+  offer_once (application);
 }
 
 static void
@@ -114,6 +127,7 @@ pp_application_open (GApplication *application,
   gtk_window_present (window);
   for (int i = 0; i < n_files; i++)
     pp_file_actions_open (PP_WINDOW (window), files[i], FALSE);
+  offer_once (application);
 }
 
 static void

@@ -7,6 +7,7 @@
 #include "desk/window.h"
 
 #include "desk/dry-run-page.h"
+#include "desk/drafting.h"
 #include "desk/drilling.h"
 #include "desk/edit-actions.h"
 #include "desk/file-actions.h"
@@ -239,6 +240,7 @@ pp_window_init (PpWindow *self)
   pp_put_right_add (self);
   pp_drilling_add (self);
   pp_piece_actions_add (self);
+  pp_drafting_add (self);
   pp_window_set_document (self, NULL);
 }
 
