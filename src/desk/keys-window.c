@@ -42,6 +42,7 @@ static const Row choose_rows[] = {
   { N_("Place a piece of the tray"), "Return" },
   { N_("Make a new piece"), "win.new-piece" },
   { N_("Change a piece of the tray"), "F2" },
+  { N_("The box"), "win.box" },
   { N_("Next piece up, next piece down"), "Page_Down Page_Up" },
   { N_("Lowest piece, topmost piece"), "Home End" },
   { N_("Choose all pieces"), "win.select-all" },

@@ -8,8 +8,10 @@
 
 #include "desk/piece-actions.h"
 
+#include "desk/box-window.h"
 #include "desk/piece-bench.h"
 #include "desk/tray-words.h"
+#include "file/box.h"
 #include "panel/edit.h"
 #include "panel/i18n.h"
 
@@ -42,6 +44,15 @@ new_piece_cb (GSimpleAction *action,
 }
 
 static void
+box_cb (GSimpleAction *action,
+        GVariant      *parameter,
+        gpointer       window)
+{
+  gtk_window_present (GTK_WINDOW (pp_box_window_new (GTK_WINDOW (window),
+                                                     pp_window_get_document (window))));
+}
+
+static void
 change_piece_cb (GSimpleAction *action,
                  GVariant      *id,
                  gpointer       window)
@@ -68,10 +79,48 @@ take_off_tray_cb (GSimpleAction *action,
   pp_document_take (document, next, error, label, NULL);
 }
 
+/* The tray's piece then names the one in the box, so that gluing counts that down. */
+static void
+put_in_box_cb (GSimpleAction *action,
+               GVariant      *id,
+               gpointer       window)
+{
+  PpDocument *document = pp_window_get_document (window);
+  const PpPiece *piece = find (window, id);
+  g_autofree char *path = pp_box_get_path ();
+  g_autofree char *given = NULL, *label = NULL, *said = NULL;
+  g_autoptr (PpPiece) named = NULL;
+  GError *error = NULL;
+  PpPiece draft;
+  PpPanel *next = NULL;
+
+  if (piece == NULL)
+    return;
+  if (!pp_box_put (path, piece, &given, &error))
+    {
+      pp_window_tell (window, error->message);
+      g_error_free (error);
+      return;
+    }
+  draft = *piece;
+  draft.box = given;
+  label = g_strdup_printf (_("Put %s in the box"), pp_tray_words_name (piece));
+  said = g_strdup_printf (_("%s is in the box, for other panels too."), pp_tray_words_name (piece));
+  pp_window_tell (window, said);
+  if (g_strcmp0 (piece->box, given) == 0)
+    return;
+  named = pp_piece_new (&draft, &error);
+  if (named != NULL)
+    next = pp_edit_set_piece (pp_document_get_panel (document), named, &error);
+  pp_document_take (document, next, error, label, NULL);
+}
+
 static const GActionEntry entries[] = {
   { "new-piece", new_piece_cb },
+  { "box", box_cb },
   { "change-piece", change_piece_cb, "s" },
   { "take-off-tray", take_off_tray_cb, "s" },
+  { "put-in-box", put_in_box_cb, "s" },
 };
 
 static void
@@ -103,7 +152,9 @@ void
 pp_piece_actions_set_keys (GtkApplication *application)
 {
   static const char *const new_piece[] = { "<Control><Shift>n", NULL };
+  static const char *const box[] = { "<Control>b", NULL };
 
   g_return_if_fail (GTK_IS_APPLICATION (application));
   gtk_application_set_accels_for_action (application, "win.new-piece", new_piece);
+  gtk_application_set_accels_for_action (application, "win.box", box);
 }

@@ -33,7 +33,8 @@ struct _PpPieceBench
   guint              step;   /* the present one */
   guint              kept;   /* the step that the tray has */
   char              *merge_key; /* of the present step; NULL: none */
-  PpPiece           *piece;
+  PpPiece           *piece;     /* the last that could be made; NULL: none */
+  guint              piece_way; /* in which way */
   gboolean           is_showing;
   PpChoice         **ways;
 
@@ -79,12 +80,15 @@ static void
 show_piece (PpPieceBench *self,
             const char   *missing)
 {
-  const PpMakingWay *way = pp_making_way_get (pp_piece_bench_get_making (self)->way);
+  const PpMaking *making = pp_piece_bench_get_making (self);
+  const PpMakingWay *way = pp_making_way_get (making->way);
   g_autofree char *words = self->piece != NULL ? describe (self) : g_strdup ("");
 
-  pp_piece_view_set_piece (self->view, self->piece);
+  /* what another way made says nothing about this one */
+  pp_piece_view_set_piece (self->view, missing == NULL || self->piece_way == making->way
+                                         ? self->piece : NULL);
   if (way->add_marks != NULL && self->piece != NULL && missing == NULL)
-    way->add_marks (pp_piece_bench_get_making (self), self->piece, self->view);
+    way->add_marks (making, self->piece, self->view);
   gtk_label_set_text (self->summary, words);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->view), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   self->piece != NULL ? words : _("No piece yet"), -1);
@@ -116,6 +120,7 @@ show (PpPieceBench *self)
     {
       g_clear_pointer (&self->piece, pp_piece_unref);
       self->piece = piece;
+      self->piece_way = pp_piece_bench_get_making (self)->way;
     }
   show_piece (self, error != NULL ? error->message : NULL);
   show_way (self);

@@ -58,6 +58,8 @@ pp_tray_row_focus (GtkWidget        *widget,
 
   if (gtk_widget_get_focus_child (widget) == NULL)
     return go_to (self, find_last (self));
+  if (GTK_IS_POPOVER (gtk_widget_get_focus_child (widget)))
+    return gtk_widget_child_focus (gtk_widget_get_focus_child (widget), direction);
   if (direction == GTK_DIR_RIGHT)
     return go_to (self, find_last (self) + forward);
   if (direction == GTK_DIR_LEFT)
@@ -95,9 +97,46 @@ end_cb (GtkWidget *widget,
   return go_to (self, g_variant_get_boolean (last) ? (int) self->order->len - 1 : 0);
 }
 
+/* The one with the focus, if it has one. */
+static PpTrayCompartment *
+get_focused (GtkWidget *widget)
+{
+  GtkWidget *child = gtk_widget_get_focus_child (widget);
+
+  return PP_IS_TRAY_COMPARTMENT (child) ? PP_TRAY_COMPARTMENT (child) : NULL;
+}
+
+static gboolean
+menu_cb (GtkWidget *widget,
+         GVariant  *args,
+         gpointer   data)
+{
+  PpTrayCompartment *compartment = get_focused (widget);
+
+  if (compartment != NULL)
+    pp_tray_menu_open (compartment);
+  return compartment != NULL;
+}
+
+/* Does the window's action `args` names to the piece with the focus. */
+static gboolean
+act_cb (GtkWidget *widget,
+        GVariant  *args,
+        gpointer   data)
+{
+  PpTrayCompartment *compartment = get_focused (widget);
+
+  return compartment != NULL
+         && gtk_widget_activate_action (widget, g_variant_get_string (args, NULL), "s",
+                                        pp_tray_compartment_get_piece (compartment)->id);
+}
+
 void
 pp_tray_row_bind_keys (GtkWidgetClass *klass)
 {
+  gtk_widget_class_add_binding (klass, GDK_KEY_F2, 0, act_cb, "s", "win.change-piece");
+  gtk_widget_class_add_binding (klass, GDK_KEY_Menu, 0, menu_cb, NULL);
+  gtk_widget_class_add_binding (klass, GDK_KEY_F10, GDK_SHIFT_MASK, menu_cb, NULL);
   gtk_widget_class_add_binding (klass, GDK_KEY_Home, 0, end_cb, "b", FALSE);
   gtk_widget_class_add_binding (klass, GDK_KEY_KP_Home, 0, end_cb, "b", FALSE);
   gtk_widget_class_add_binding (klass, GDK_KEY_End, 0, end_cb, "b", TRUE);

@@ -62,6 +62,21 @@ pressed_cb (GtkGestureClick *click,
     gtk_widget_activate_action (GTK_WIDGET (compartment), "compartment.place", NULL);
 }
 
+static void
+menu_cb (GtkGestureClick *click,
+         int              n_press,
+         double           x,
+         double           y,
+         PpTrayRow       *self)
+{
+  PpTrayCompartment *compartment = pick (self, x, y);
+
+  if (compartment == NULL)
+    return;
+  gtk_widget_grab_focus (GTK_WIDGET (compartment));
+  pp_tray_menu_open (compartment);
+}
+
 static GdkContentProvider *
 prepare_cb (GtkDragSource *source,
             double         x,
@@ -82,11 +97,15 @@ void
 pp_tray_row_add_pointer (PpTrayRow *self)
 {
   GtkGesture *click = gtk_gesture_click_new ();
+  GtkGesture *menu = gtk_gesture_click_new ();
   GtkDragSource *drag = gtk_drag_source_new ();
 
   gtk_drag_source_set_actions (drag, GDK_ACTION_COPY);
   g_signal_connect (drag, "prepare", G_CALLBACK (prepare_cb), self);
   gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (drag));
+  gtk_gesture_single_set_button (GTK_GESTURE_SINGLE (menu), GDK_BUTTON_SECONDARY);
+  g_signal_connect (menu, "pressed", G_CALLBACK (menu_cb), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (menu));
   g_signal_connect (click, "pressed", G_CALLBACK (pressed_cb), self);
   gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (click));
 }

@@ -55,6 +55,9 @@ gboolean pp_tray_row_query_tooltip (GtkWidget  *widget,
                                     GtkTooltip *tooltip);
 void     pp_tray_row_add_pointer   (PpTrayRow  *self);
 
+/* tray-menu.c: opens the menu of a compartment of a row. */
+void     pp_tray_menu_open         (PpTrayCompartment *compartment);
+
 /* tray-row-draw.c: the wood and what is written on it. */
 void     pp_tray_row_snapshot  (GtkWidget        *widget,
                                 GtkSnapshot      *snapshot);

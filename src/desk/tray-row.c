@@ -101,7 +101,7 @@ static void
 pp_tray_row_set_focus_child (GtkWidget *widget,
                              GtkWidget *child)
 {
-  if (child != NULL)
+  if (PP_IS_TRAY_COMPARTMENT (child)) /* and not the menu */
     PP_TRAY_ROW (widget)->last = child;
   GTK_WIDGET_CLASS (pp_tray_row_parent_class)->set_focus_child (widget, child);
 }

@@ -1,0 +1,126 @@
+# test-piece-bench.py: pieces made at the piece bench by keys alone, as typed in inches
+#
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""What is typed is held against the outline in the saved file by shapely: its length is the height
+of its box, its widths are those of the lines that cross it."""
+import json
+
+import shapely.geometry
+
+import steps
+from panels import write_panel
+from session import Session, wait_for
+from tap import check, run
+
+INCH = 25.4
+CLOSE = 0.11  # mm: an outline of straight sides may lie this far inside the curve
+FIELDS = (('Length', '3 1/4', 3.25), ('Width a quarter up', '1"', 1), ('Width half-way', '1 1/8', 1.125),
+          ('Width three quarters up', '19 mm', 19 / INCH))
+
+
+def get_tray(path):
+    return {piece['name']: piece for piece in json.loads(path.read_bytes())['tray']}
+
+
+def save_until(desk, path, condition):
+    def look():
+        desk.key('ctrl+s')
+        return condition(get_tray(path))
+    return wait_for('the saved tray', look)
+
+
+def tab_to_field(desk, name):
+    steps.tab_to(desk, name, lambda node: node.role == 'text box' and node.name == name)
+
+
+def fill(desk, name, text):
+    tab_to_field(desk, name)
+    desk.key('ctrl+a')
+    desk.type(text)
+    desk.key('Return')
+
+
+def open_bench(session, name):
+    path = write_panel(session.folder, f'{name}.petalpane', [('cornflower', 60, 150)], units='in')
+    desk = steps.open_file(session, path, 1)
+    steps.tab_to(desk, 'New piece', lambda node: node.name == 'New piece')
+    desk.key('Return')
+    desk.find('radio', 'From measures', 'checked')
+    return desk, path
+
+
+def get_width(outline, up):
+    x0, y0, x1, y1 = outline.bounds
+    y = y1 - up * (y1 - y0)
+    line = shapely.geometry.LineString([(x0 - 1, y), (x1 + 1, y)])
+    return outline.intersection(line).length
+
+
+def check_outline(piece):
+    outline = shapely.geometry.shape(piece['outline'])
+    x0, y0, x1, y1 = outline.bounds
+    found = (y1 - y0, *(get_width(outline, up) for up in (0.25, 0.5, 0.75)))
+    for (name, text, inches), mm in zip(FIELDS, found):
+        check(f'{name}: "{text}" is {inches * INCH:.2f} mm in the outline', abs(mm - inches * INCH) < CLOSE,
+              f'{mm:.3f}')
+
+
+def leaf(session):
+    desk, path = open_bench(session, 'leaf')
+    for name, text, _ in FIELDS:
+        fill(desk, name, text)
+    fill(desk, 'Name', 'Water dock')
+    fill(desk, 'How many', '4')
+    fill(desk, 'Weight', '1.5 oz')
+    fill(desk, 'of how many', '3')
+    desk.key('ctrl+Return')
+    desk.find('list item', steps.begins('Water dock, '))
+    tray = save_until(desk, path, lambda tray: 'Water dock' in tray and tray)
+    piece = tray['Water dock']
+    check_outline(piece)
+    check('it has the count that was typed', piece['count'] == 4, piece['count'])
+    check('it weighs a third of what three weigh', abs(piece['mass'] - 28.349523125 / 2) < 1e-6, piece['mass'])
+    desk.key('ctrl+z')
+    tray = save_until(desk, path, lambda tray: 'Water dock' not in tray and tray)
+    check('undo takes it off the tray', 'Cornflower' in tray, list(tray))
+    steps.end(desk)
+
+
+def undo_in_bench(session):
+    desk, path = open_bench(session, 'undo')
+    before = get_tray(path)
+    fill(desk, 'Length', '5 in')
+    desk.find('label', lambda name: '× 5 in' in name)
+    desk.key('ctrl+z')
+    desk.find('label', lambda name: '× 2 3/4 in' in name)
+    check('a step of the bench is undone there', desk.find_now('radio', 'From measures') is not None)
+    desk.key('ctrl+shift+z')
+    desk.find('label', lambda name: '× 5 in' in name)
+    desk.key('ctrl+z')
+    desk.find('label', lambda name: '× 2 3/4 in' in name)
+    desk.key('Escape')
+    desk.wait_gone('radio', 'From measures')
+    desk.key('ctrl+s')
+    check('Escape leaves without a question where nothing changed', desk.find_now('button', 'Leave it') is None)
+    check('and the tray is as it was', get_tray(path) == before)
+    steps.end(desk)
+
+
+def change(session):
+    """F2 on a compartment: a tray piece is made otherwise and keeps its id."""
+    path = write_panel(session.folder, 'change.petalpane', [('cornflower', 60, 150)], units='in')
+    desk = steps.open_file(session, path, 1)
+    before = get_tray(path)['Cornflower']
+    steps.tab_to(desk, 'the compartment', lambda node: node.role == 'list item' and node.name.startswith('Cornflower'))
+    desk.key('F2')
+    fill(desk, 'Its longer side', '4 in')
+    desk.key('ctrl+Return')
+    desk.wait_gone('radio', 'From measures')
+    now = save_until(desk, path, lambda tray: tray['Cornflower']['outline'] != before['outline'] and tray)['Cornflower']
+    x0, y0, x1, y1 = shapely.geometry.shape(now['outline']).bounds
+    check('its longer side is as typed', abs(max(x1 - x0, y1 - y0) - 4 * INCH) < 1e-6, (x1 - x0, y1 - y0))
+    check('it is the same piece of the tray', now['id'] == before['id'] and now['count'] == before['count'])
+    steps.end(desk)
+
+
+run(Session(), [leaf, undo_in_bench, change])
