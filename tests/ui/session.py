@@ -136,6 +136,8 @@ class Session:
         """Ends those still running; what any of them had to say, and ends that were not good."""
         faults = [fault for program in self.programs for fault in program.stop()]
         self.programs = []
+        # what those that were stopped had not saved would be offered to the next
+        shutil.rmtree(self.folder / 'state' / 'petalpane', ignore_errors=True)
         return faults
 
     def grab(self):

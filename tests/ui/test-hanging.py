@@ -1,0 +1,167 @@
+# test-hanging.py: the Hanging page: hook and holes dragged and moved by keys, where to drill
+#
+# SPDX-License-Identifier: GPL-3.0-or-later
+import math
+import shutil
+import signal
+
+import steps
+from desk import Desk
+from panels import write_panel
+from session import ROOT, Session, wait_for
+from steps import begins, read, save_until
+from tap import check, run
+
+APART = 120   # mm between the holes of the panel
+PIECES = [('oxeye', 90, 60), ('cornflower', 150, 80), ('oxeye', 210, 60)]
+
+
+def get_holes(panel):
+    return {hole['id']: (hole['x'], hole['y']) for hole in panel['holes']}
+
+
+def get_length(panel):
+    return panel['wire']['length']
+
+
+def find_hole(desk, letter):
+    return desk.find('image', begins(f'Hole {letter}, '))
+
+
+def find_hook(desk):
+    return desk.find('image', begins('Hook, '))
+
+
+def start(session, name):
+    path = write_panel(session.folder, f'{name}.petalpane', PIECES)
+    desk = steps.open_file(session, path, len(PIECES))
+    desk.key('alt+2')
+    desk.find('group', 'The panel as it hangs')
+    find_hook(desk)
+    return desk, path
+
+
+def get_middles(desk):
+    """Hook, hole A, hole B on the screen, and px a mm."""
+    hook, a, b = (desk.get_middle(node) for node in (find_hook(desk), find_hole(desk, 'A'), find_hole(desk, 'B')))
+    return hook, a, b, math.dist(a, b) / APART
+
+
+def dragged(session):
+    desk, path = start(session, 'hanging dragged')
+    hook, a, b, scale = get_middles(desk)
+    desk.drag(hook, (hook[0], hook[1] - 40))
+    up = (hook[0], hook[1] - 40)
+    wanted = (math.dist(up, a) + math.dist(up, b)) / scale
+    panel = save_until(desk, path, lambda p: abs(get_length(p) - wanted) < 2 / scale)
+    check('the hook dragged up makes the wire as long as its legs', abs(get_length(panel) - wanted) < 2 / scale,
+          f'{get_length(panel)}, not {wanted}')
+    check('and leaves the holes', get_holes(panel) == {'left': (90, 50), 'right': (210, 50)}, get_holes(panel))
+
+    hook, a, b, scale = get_middles(desk)
+    desk.drag(a, (a[0] - 33, a[1] + 21))
+    x, y = 90 - 33 / scale, 50 + 21 / scale
+    panel = save_until(desk, path, lambda p: math.dist(get_holes(p)['left'], (x, y)) < 1 / scale)
+    check('a hole dragged is where it was let go, to a pixel',
+          math.dist(get_holes(panel)['left'], (x, y)) < 1 / scale, f'{get_holes(panel)["left"]}, not {(x, y)}')
+    check('and leaves the wire its length', abs(get_length(panel) - wanted) < 2 / scale, get_length(panel))
+    desk.key('ctrl+z')
+    panel = save_until(desk, path, lambda p: get_holes(p)['left'] == (90, 50))
+    check('the whole drag is one step of undo', get_holes(panel)['left'] == (90, 50), get_holes(panel))
+    steps.end(desk)
+
+
+def by_keys(session):
+    desk, path = start(session, 'hanging keys')
+    steps.tab_to(desk, 'hook', lambda node: node.name.startswith('Hook, '))
+    desk.key('shift+Up')
+    panel = save_until(desk, path, lambda p: get_length(p) > 140)
+    sag = math.sqrt((140 / 2) ** 2 - (APART / 2) ** 2)
+    wanted = 2 * math.hypot(APART / 2, sag + 10)
+    # the weight is not quite in the middle, so the hook is not either
+    check('Shift and Up put the hook 10 mm higher', abs(get_length(panel) - wanted) < 0.5,
+          f'{get_length(panel)}, not {wanted}')
+    steps.tab_to(desk, 'hole', lambda node: node.name.startswith('Hole B, '))
+    desk.key('Left')
+    panel = save_until(desk, path, lambda p: get_holes(p)['right'] == (209, 50))
+    check('Left moves a hole by 1 mm', get_holes(panel)['right'] == (209, 50), get_holes(panel))
+    field = desk.find('text box', 'From the right')
+    check('its card is beside it', field is not None)
+    steps.end(desk)
+
+
+def drilled(session):
+    path = write_panel(session.folder, 'hanging drilled.petalpane', PIECES,
+                       holes=[{'id': 'left', 'x': 90, 'y': 50, 'diameter': 6, 'drilled': True},
+                              {'id': 'right', 'x': 210, 'y': 50, 'diameter': 6}])
+    desk = steps.open_file(session, path, len(PIECES))
+    desk.key('alt+2')
+    a = desk.get_middle(find_hole(desk, 'A'))
+    desk.drag(a, (a[0] + 50, a[1] + 20))
+    said = desk.find('label', begins('That hole is drilled already'))
+    check('a drilled hole says that it stays', said is not None)
+    check('and stays', get_holes(read(path))['left'] == (90, 50) and desk.find('label', path.name) is not None)
+    steps.end(desk)
+
+
+def where_to_drill(session):
+    path = session.folder / 'hanging drill.petalpane'
+    shutil.copy(ROOT / 'samples' / 'towpath-in-june.petalpane', path)
+    before = read(path)
+    desk = steps.open_file(session, path, len(before['placements']))
+    desk.key('alt+2')
+    desk.press('button', 'Where to drill')
+    desk.press('label', 'Do it')
+    panel = save_until(desk, path, lambda p: get_holes(p) != get_holes(before))
+    holes = get_holes(panel)
+    check('where to drill moves the holes', holes != get_holes(before), holes)
+    check('to one height', abs(holes['left'][1] - holes['right'][1]) < 1e-6, holes)
+    desk.find('button', 'Undo: Where to drill')
+    desk.key('ctrl+z')
+    panel = save_until(desk, path, lambda p: get_holes(p) == get_holes(before))
+    check('and is one step of undo', get_holes(panel) == get_holes(before)
+          and get_length(panel) == get_length(before), panel['holes'])
+    desk.find('button', 'Nothing to undo')
+    steps.end(desk)
+
+
+def without_wire(session):
+    path = write_panel(session.folder, 'hanging bare.petalpane', PIECES, wire=None)
+    desk = steps.open_file(session, path, len(PIECES))
+    desk.key('alt+2')
+    check('without a wire one sentence says how to get one',
+          desk.find('label', begins('This panel has no wire yet.')) is not None)
+    desk.press('button', 'Put a wire on')
+    find_hook(desk)
+    panel = save_until(desk, path, lambda p: p.get('wire') is not None)
+    check('and the button puts one on', panel.get('wire') is not None)
+    steps.end(desk)
+
+
+def killed(session):
+    """The program is killed with an act not saved; the next one offers it."""
+    desk, path = start(session, 'hanging killed')
+    before = path.read_bytes()
+    steps.tab_to(desk, 'hole', lambda node: node.name.startswith('Hole A, '))
+    desk.key('Right')
+    find_moved = begins('Hole A, 91 mm from the left')
+    desk.find('image', find_moved)
+    drafts = session.folder / 'state' / 'petalpane' / 'drafts'
+    wait_for('the draft', lambda: drafts.exists() and list(drafts.glob('*.draft')))
+    desk.program.process.send_signal(signal.SIGKILL)
+    desk.program.process.wait()
+    session.programs.remove(desk.program)
+    again = Desk(session)
+    again.press('label', 'Open it')
+    again.find('group', 'The glass')
+    again.key('alt+2')
+    check('what was not saved is there again', again.find('image', find_moved) is not None)
+    check('and the file is as it was', path.read_bytes() == before)
+    panel = save_until(again, path, lambda p: get_holes(p)['left'] == (91, 50))
+    check('until it is saved', get_holes(panel)['left'] == (91, 50), get_holes(panel))
+    wait_for('the draft to go', lambda: not list(drafts.glob('*.draft')))
+    steps.end(again)
+    check('nothing is left behind', not list(drafts.iterdir()), list(drafts.iterdir()))
+
+
+run(Session(), [dragged, by_keys, drilled, where_to_drill, without_wire, killed])
