@@ -63,7 +63,7 @@ take_file (PpDrawingForm *self,
     {
       pp_making_set_text (&next.drawing_name, title);
       pp_making_set_text (&next.element, NULL);
-      piece = pp_making_make (&next, &error);
+      piece = pp_making_make (&next, pp_piece_bench_get_units (self->bench), &error);
     }
   if (piece == NULL)
     pp_ask_tell (GTK_WINDOW (self->bench), error->message);
@@ -150,6 +150,7 @@ new_form (PpPieceBench *bench)
 
 static PpPiece *
 make (const PpMaking *making,
+      PpUnits         units,
       GError        **error)
 {
   PpPiece draft = pp_piece_draft ();
@@ -166,4 +167,6 @@ make (const PpMaking *making,
   return pp_drawing_make (making->drawing, &draft, error);
 }
 
-const PpMakingWay pp_making_way_drawing = { "drawing", N_("From a drawing"), make, new_form, NULL };
+const PpMakingWay pp_making_way_drawing = {
+  "drawing", N_("From a drawing"), make, new_form, NULL, NULL,
+};

@@ -157,6 +157,7 @@ new_form (PpPieceBench *bench)
 
 static PpPiece *
 make (const PpMaking *making,
+      PpUnits         units,
       GError        **error)
 {
   double scale = 1;
@@ -172,4 +173,4 @@ make (const PpMaking *making,
   return pp_like_make (making->like, NULL, scale, error);
 }
 
-const PpMakingWay pp_making_way_like = { "like", N_("Like another"), make, new_form, NULL };
+const PpMakingWay pp_making_way_like = { "like", N_("Like another"), make, new_form, NULL, NULL };

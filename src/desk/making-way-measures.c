@@ -262,6 +262,7 @@ new_form (PpPieceBench *bench)
 
 static PpPiece *
 make (const PpMaking *making,
+      PpUnits         units,
       GError        **error)
 {
   PpMeasures measures = pp_making_get_measures (making);
@@ -273,6 +274,7 @@ make (const PpMaking *making,
  * the notches go. */
 static void
 add_marks (const PpMaking *making,
+           PpUnits         units,
            const PpPiece  *piece,
            PpPieceView    *view)
 {
@@ -297,5 +299,5 @@ add_marks (const PpMaking *making,
 }
 
 const PpMakingWay pp_making_way_measures = {
-  "measures", N_("From measures"), make, new_form, add_marks,
+  "measures", N_("From measures"), make, new_form, add_marks, NULL,
 };

@@ -8,6 +8,8 @@
 static const PpMakingWay *const ways[] = {
   &pp_making_way_like,
   &pp_making_way_measures,
+  &pp_making_way_ring,
+  &pp_making_way_ladder,
   &pp_making_way_drawing,
 };
 

@@ -23,14 +23,21 @@ typedef struct
   /* The piece without the common answers, which pp_making_make() adds; (transfer full). Errors: one
    * plain sentence, also about what is still to be told. */
   PpPiece   *(*make)     (const PpMaking *making,
+                          PpUnits         units,
                           GError        **error);
   /* What is asked of it, for the side of the bench (transfer floating). It follows the bench by its
    * signal "changed" and changes its making by pp_piece_bench_change(). */
   GtkWidget *(*new_form) (PpPieceBench   *bench);
   /* Shows on the piece drawn large where its measures are taken; NULL: nowhere. */
   void       (*add_marks) (const PpMaking *making,
+                           PpUnits         units,
                            const PpPiece  *piece,
                            PpPieceView    *view);
+  /* Takes a press on the piece drawn large, mm in its frame; FALSE where it means nothing. NULL:
+   * never. */
+  gboolean   (*press)     (PpMaking       *making,
+                           PpUnits         units,
+                           PpPoint         at);
 } PpMakingWay;
 
 guint              pp_making_n_ways   (void);
@@ -40,6 +47,8 @@ guint              pp_making_way_find (const char *name);
 
 extern const PpMakingWay pp_making_way_like;
 extern const PpMakingWay pp_making_way_measures;
+extern const PpMakingWay pp_making_way_ring;
+extern const PpMakingWay pp_making_way_ladder;
 extern const PpMakingWay pp_making_way_drawing;
 
 G_END_DECLS

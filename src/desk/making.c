@@ -13,9 +13,14 @@ pp_making_new (guint way)
 {
   PpMeasures measures = pp_measures_draft (PP_RECIPE_LEAF);
   PpMaking self = { .way = way, .answers = pp_answers_draft (), .name = g_strdup (""),
-                    .offcut = NAN, .size = NAN, .recipe = measures.recipe };
+                    .offcut = NAN, .size = NAN, .recipe = measures.recipe,
+                    .ladder = NAN };
 
   memcpy (self.measures, measures.measures, sizeof self.measures);
+  for (guint i = 0; i < PP_SHEET_SPOKES; i++)
+    self.spokes[i] = NAN;
+  for (guint i = 0; i < PP_MAKING_RUNGS; i++)
+    self.widths[i] = NAN;
   return self;
 }
 
@@ -104,10 +109,11 @@ pp_making_get_measures (const PpMaking *self)
 
 PpPiece *
 pp_making_make (const PpMaking *self,
+                PpUnits         units,
                 GError        **error)
 {
   const PpMakingWay *way = pp_making_way_get (self->way);
-  g_autoptr (PpPiece) made = way->make (self, error);
+  g_autoptr (PpPiece) made = way->make (self, units, error);
   PpAnswers answers = self->answers;
 
   if (made == NULL)

@@ -10,8 +10,11 @@
 #include "panel/panel.h"
 #include "piece/answers.h"
 #include "piece/measures.h"
+#include "piece/readings.h"
 
 G_BEGIN_DECLS
+
+#define PP_MAKING_RUNGS 30
 
 typedef struct
 {
@@ -30,6 +33,11 @@ typedef struct
   double         measures[PP_N_MEASURES]; /* NAN: not measured */
   char          *colour;   /* #rrggbb; NULL: the recipe's own */
   guint          seed;
+
+  /* from the ring sheet and the ladder */
+  double         spokes[PP_SHEET_SPOKES];  /* mm from the middle, from 12 on; NAN: not read */
+  double         widths[PP_MAKING_RUNGS];  /* mm, at each rung from the foot up; NAN: not read */
+  double         ladder;                   /* mm from the foot to the tip; NAN: not read */
 
   /* from a drawing */
   GBytes        *drawing;  /* SVG; NULL: none chosen */
@@ -53,8 +61,9 @@ void      pp_making_set_like  (PpMaking        *self,
                                const PpPiece   *piece);
 /* All from measures, blanks and all, for the recipe. */
 PpMeasures pp_making_get_measures (const PpMaking *self);
-/* The piece; (transfer full). Errors: one plain sentence, also about what is still to be told. */
+/* The piece; (transfer full). `units` are the maker's, by which the ladder has its rungs. Errors: one plain sentence, also about what is still to be told. */
 PpPiece  *pp_making_make  (const PpMaking  *self,
+                           PpUnits          units,
                            GError         **error);
 
 G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (PpMaking, pp_making_clear)

@@ -88,7 +88,7 @@ show_piece (PpPieceBench *self,
   pp_piece_view_set_piece (self->view, missing == NULL || self->piece_way == making->way
                                          ? self->piece : NULL);
   if (way->add_marks != NULL && self->piece != NULL && missing == NULL)
-    way->add_marks (making, self->piece, self->view);
+    way->add_marks (making, pp_piece_bench_get_units (self), self->piece, self->view);
   gtk_label_set_text (self->summary, words);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->view), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   self->piece != NULL ? words : _("No piece yet"), -1);
@@ -114,7 +114,8 @@ static void
 show (PpPieceBench *self)
 {
   g_autoptr (GError) error = NULL;
-  PpPiece *piece = pp_making_make (pp_piece_bench_get_making (self), &error);
+  PpPiece *piece = pp_making_make (pp_piece_bench_get_making (self),
+                                   pp_piece_bench_get_units (self), &error);
 
   if (piece != NULL)
     {
@@ -324,6 +325,20 @@ way_cb (PpChoice     *choice,
 }
 
 static void
+pressed_cb (PpPieceView  *view,
+            double        x,
+            double        y,
+            PpPieceBench *self)
+{
+  const PpMaking *making = pp_piece_bench_get_making (self);
+  const PpMakingWay *way = pp_making_way_get (making->way);
+  g_auto (PpMaking) next = pp_making_copy (making);
+
+  if (way->press != NULL && way->press (&next, pp_piece_bench_get_units (self), (PpPoint) { x, y }))
+    pp_piece_bench_change (self, &next, NULL);
+}
+
+static void
 pp_piece_bench_dispose (GObject *object)
 {
   PpPieceBench *self = PP_PIECE_BENCH (object);
@@ -360,6 +375,7 @@ bind_children (GtkWidgetClass *klass)
   gtk_widget_class_bind_template_child (klass, PpPieceBench, put);
   gtk_widget_class_bind_template_child (klass, PpPieceBench, put_on);
   gtk_widget_class_bind_template_callback (klass, key_cb);
+  gtk_widget_class_bind_template_callback (klass, pressed_cb);
 }
 
 static void
