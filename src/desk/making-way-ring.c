@@ -213,8 +213,8 @@ add_marks (const PpMaking *making,
       PpPoint out = { sin (turn), -cos (turn) };
       g_autofree char *name = name_spoke (i);
 
-      pp_piece_view_add_line (view, (PpPoint) { 0, 0 },
-                              (PpPoint) { out.x * reach, out.y * reach },
+      pp_piece_view_add_line (view, (PpPoint) { out.x * reach * 0.4, out.y * reach * 0.4 },
+                              (PpPoint) { out.x * reach * 1.06, out.y * reach * 1.06 },
                               i % 6 == 0 ? name : NULL);
     }
 }
