@@ -331,3 +331,17 @@ pp_bench_read (PpBench       *self,
   if (is_plan_good (&reading))
     read_bench (self, &reading);
 }
+
+double
+pp_bench_age_of (const PpPlan  *plan,
+                 const PpPanel *panel,
+                 guint          job,
+                 GDateTime     *now)
+{
+  g_return_val_if_fail (plan != NULL && panel != NULL && now != NULL, (double) NAN);
+  g_return_val_if_fail (job < plan->order->n_jobs, (double) NAN);
+
+  const Reading reading = { .plan = plan, .panel = panel };
+
+  return minutes_of (now) - find_done_at (&reading, job);
+}

@@ -40,4 +40,10 @@ void pp_bench_read (PpBench       *self,
                     const PpPanel *panel,
                     GDateTime     *now);
 
+/* min since a job was done; NAN: it is not, or it is not known when. */
+double pp_bench_age_of (const PpPlan  *plan,
+                        const PpPanel *panel,
+                        guint          job,
+                        GDateTime     *now);
+
 G_END_DECLS

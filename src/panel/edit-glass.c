@@ -221,6 +221,18 @@ pp_edit_set_titles (const PpPanel *panel,
   return pp_panel_new (&draft, NULL);
 }
 
+PpPanel *
+pp_edit_set_order (const PpPanel      *panel,
+                   const char * const *jobs,
+                   GError            **error)
+{
+  PpPanel draft = *panel;
+
+  draft.plan = jobs;
+  draft.plan_extra = jobs != NULL ? panel->plan_extra : NULL;
+  return pp_panel_new (&draft, error);
+}
+
 static gboolean
 is_same_set (const char * const *a,
              const char * const *b)

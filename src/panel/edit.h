@@ -97,6 +97,10 @@ PpPanel *pp_edit_set_units         (const PpPanel *panel, PpUnits units);
 /* Any of them NULL: as it is. */
 PpPanel *pp_edit_set_titles        (const PpPanel *panel, const char *title, const char *maker,
                                     const char *note);
+/* The order of gluing that the maker has accepted: jobs ended by NULL, "knot:left" or a placement's
+ * id. NULL: none, the shortest will do. */
+PpPanel *pp_edit_set_order         (const PpPanel *panel, const char * const *jobs,
+                                    GError **error);
 /* "I know": keeps a finding quiet, or lets it speak again. */
 PpPanel *pp_edit_set_quiet         (const PpPanel *panel, const char *code,
                                     const char * const *about, gboolean quiet, GError **error);
