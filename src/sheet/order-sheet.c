@@ -264,18 +264,6 @@ draw_mixes_and_closing (PpBook *book)
   closing_clear (&closing);
 }
 
-static const char *
-get_reason_for_none (const PpSheetJob *job)
-{
-  if (job->check->n == 0)
-    return _("Nothing lies on the glass yet. Lay out some pieces, then print their glue order.");
-  if (job->plan != NULL && job->plan->exists)
-    return _("All that lies on this glass is glued already.");
-  if (job->plan != NULL && job->plan->findings->len > 0)
-    return ((const PpFinding *) g_ptr_array_index (job->plan->findings, 0))->text;
-  return _("There is no glue order yet.");
-}
-
 void
 pp_order_sheet_draw (PpBook *book)
 {
@@ -284,7 +272,7 @@ pp_order_sheet_draw (PpBook *book)
   if (plan == NULL || !plan->exists || plan->n_steps == 0)
     {
       pp_book_begin_page (book, _("Nothing to glue"));
-      pp_empty_draw (book, get_reason_for_none (book->job));
+      pp_empty_draw (book, pp_no_order_words (book->job));
       return;
     }
   pp_order_opening_draw (book);

@@ -194,3 +194,15 @@ pp_step_act_format (const PpJobWords  *words,
   g_string_append_printf (text, "\n%s", step->clock);
   return g_string_free (text, FALSE);
 }
+
+const char *
+pp_no_order_words (const PpSheetJob *job)
+{
+  if (job->check->n == 0)
+    return _("Nothing lies on the glass yet. Lay out some pieces, then print their glue order.");
+  if (job->plan != NULL && job->plan->exists)
+    return _("All that lies on this glass is glued already.");
+  if (job->plan != NULL && job->plan->findings->len > 0)
+    return ((const PpFinding *) g_ptr_array_index (job->plan->findings, 0))->text;
+  return _("There is no glue order yet.");
+}

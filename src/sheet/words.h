@@ -76,6 +76,9 @@ char        *pp_step_act_format (const PpJobWords  *words,
 double       pp_sitting_start   (const PpPlan     *plan,
                                  guint             sitting);
 
+/* Why there is no step to take: one sentence. (transfer none), until the plan goes. */
+const char  *pp_no_order_words   (const PpSheetJob *job);
+
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpJobWords, pp_job_words_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpStepWords, pp_step_words_free)
 
