@@ -10,11 +10,16 @@
 
 #include "desk/checker.h"
 
+#include "desk/work.h"
+
+#include <math.h>
+
 struct _PpChecker
 {
   GObject        parent_instance;
   GCancellable  *cancellable;
   GCancellable  *planning;    /* or NULL */
+  PpWork        *search;      /* of the plan: how far, and whether the best so far will do */
   const PpPanel *waiting;
   const PpCheck *last;
   gboolean       is_running;
@@ -36,6 +41,7 @@ typedef struct
 {
   const PpPanel *panel;
   const PpCheck *check;
+  PpWork        *search; /* NULL for a check */
 } Work;
 
 static void
@@ -45,6 +51,7 @@ free_work (gpointer data)
 
   pp_panel_unref (work->panel);
   pp_check_unref (work->check);
+  pp_work_unref (work->search);
   g_free (work);
 }
 
@@ -74,7 +81,8 @@ plan_in_thread (GTask        *task,
 {
   Work *work = data;
   g_autoptr (GError) error = NULL;
-  PpPlan *plan = pp_plan_new (work->check, 0, cancellable, NULL, NULL, &error);
+  PpPlan *plan = pp_plan_new_until (work->check, 0, pp_work_get_cancellable (work->search),
+                                    cancellable, pp_work_report, work->search, &error);
 
   if (plan == NULL)
     g_task_return_error (task, g_steal_pointer (&error));
@@ -92,6 +100,7 @@ planned_cb (GObject      *source,
 
   self->is_running = FALSE;
   g_clear_object (&self->planning);
+  g_clear_pointer (&self->search, pp_work_unref);
   if (plan != NULL)
     g_signal_emit (self, signals[PLANNED], 0, plan);
   go_on (self);
@@ -110,6 +119,7 @@ start (PpChecker           *self,
 
   work->panel = panel;
   work->check = self->last != NULL ? pp_check_ref (self->last) : NULL;
+  work->search = panel == NULL ? pp_work_ref (self->search) : NULL;
   g_task_set_task_data (task, work, free_work);
   self->is_running = TRUE;
   g_task_run_in_thread (task, in_thread);
@@ -119,6 +129,7 @@ static void
 plan (PpChecker *self)
 {
   self->planning = g_cancellable_new ();
+  self->search = pp_work_new ();
   start (self, NULL, self->planning, plan_in_thread, planned_cb);
 }
 
@@ -158,6 +169,8 @@ pp_checker_dispose (GObject *object)
 
   pp_checker_stop (self);
   g_clear_object (&self->cancellable);
+  g_clear_object (&self->planning);
+  g_clear_pointer (&self->search, pp_work_unref);
   g_clear_pointer (&self->last, pp_check_unref);
   G_OBJECT_CLASS (pp_checker_parent_class)->dispose (object);
 }
@@ -207,4 +220,19 @@ pp_checker_stop (PpChecker *self)
     g_cancellable_cancel (self->cancellable);
   g_cancellable_cancel (self->planning);
   g_clear_pointer (&self->waiting, pp_panel_unref);
+}
+
+double
+pp_checker_get_planning (PpChecker *self)
+{
+  g_return_val_if_fail (PP_IS_CHECKER (self), (double) NAN);
+  return self->search != NULL ? pp_work_get_done (self->search) : (double) NAN;
+}
+
+void
+pp_checker_end_planning (PpChecker *self)
+{
+  g_return_if_fail (PP_IS_CHECKER (self));
+  if (self->search != NULL)
+    g_cancellable_cancel (pp_work_get_cancellable (self->search));
 }

@@ -21,6 +21,10 @@ G_DECLARE_FINAL_TYPE (PpChecker, pp_checker, PP, CHECKER, GObject)
 PpChecker *pp_checker_new  (void);
 void       pp_checker_ask  (PpChecker     *self,
                             const PpPanel *panel);
+/* How far the plan being made is, 0 to 1; NAN while none is. */
+double     pp_checker_get_planning (PpChecker *self);
+/* The best plan found so far will do. */
+void       pp_checker_end_planning (PpChecker *self);
 /* Lets go of what runs and waits; no signal comes after it. */
 void       pp_checker_stop (PpChecker     *self);
 

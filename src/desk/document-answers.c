@@ -204,6 +204,20 @@ pp_document_get_plan (PpDocument *self)
   return self->plan != NULL && self->plan->check == self->check ? self->plan : NULL;
 }
 
+double
+pp_document_get_planning (PpDocument *self)
+{
+  g_return_val_if_fail (PP_IS_DOCUMENT (self), (double) NAN);
+  return pp_checker_get_planning (self->checker);
+}
+
+void
+pp_document_stop_planning (PpDocument *self)
+{
+  g_return_if_fail (PP_IS_DOCUMENT (self));
+  pp_checker_end_planning (self->checker);
+}
+
 GPtrArray *
 pp_document_get_findings (PpDocument *self)
 {

@@ -152,6 +152,16 @@ pp_document_get_scene (PpDocument *self)
   return next;
 }
 
+/* (transfer full) (nullable) */
+static void
+refuse (PpDocument *self,
+        GError     *error)
+{
+  g_signal_emit (self, pp_document_signals[PP_DOCUMENT_REFUSED], 0,
+                 error != NULL ? error->message : _("That cannot be done."));
+  g_clear_error (&error);
+}
+
 gboolean
 pp_document_take (PpDocument *self,
                   PpPanel    *next,
@@ -166,9 +176,7 @@ pp_document_take (PpDocument *self,
 
   if (next == NULL)
     {
-      g_signal_emit (self, pp_document_signals[PP_DOCUMENT_REFUSED], 0,
-                     error != NULL ? error->message : _("That cannot be done."));
-      g_clear_error (&error);
+      refuse (self, error);
       return FALSE;
     }
   before = pp_panel_ref (pp_document_get_panel (self));
@@ -178,6 +186,29 @@ pp_document_take (PpDocument *self,
       pp_history_push (self->history, next, label, merge_key);
       follow (self, before, was_saved);
     }
+  pp_panel_unref (next);
+  return TRUE;
+}
+
+gboolean
+pp_document_record (PpDocument *self,
+                    PpPanel    *next,
+                    GError     *error)
+{
+  g_autoptr (PpPanel) before = NULL;
+  gboolean was_saved;
+
+  g_return_val_if_fail (PP_IS_DOCUMENT (self), FALSE);
+
+  if (next == NULL)
+    {
+      refuse (self, error);
+      return FALSE;
+    }
+  before = pp_panel_ref (pp_document_get_panel (self));
+  was_saved = pp_document_is_saved (self);
+  pp_history_barrier (self->history, next);
+  follow (self, before, was_saved);
   pp_panel_unref (next);
   return TRUE;
 }

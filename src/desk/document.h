@@ -53,6 +53,11 @@ gboolean            pp_document_take             (PpDocument    *self,
                                                   GError        *error,
                                                   const char    *label,
                                                   const char    *merge_key);
+/* What happened at the bench: `next` (transfer full) (nullable) and `error` as above, but nothing
+ * that was before can be brought back by undo. */
+gboolean            pp_document_record           (PpDocument    *self,
+                                                  PpPanel       *next,
+                                                  GError        *error);
 /* The drag has ended: the next edit is a step of its own. */
 void                pp_document_seal             (PpDocument    *self);
 void                pp_document_undo             (PpDocument    *self);
@@ -68,6 +73,10 @@ const char         *pp_document_get_redo         (PpDocument    *self);
 const PpCheck      *pp_document_get_check        (PpDocument    *self);
 /* NULL until one for the last check is there. (transfer none) */
 const PpPlan       *pp_document_get_plan         (PpDocument    *self);
+/* How far the plan being made is, 0 to 1; NAN while none is. */
+double              pp_document_get_planning     (PpDocument    *self);
+/* The best plan found so far will do. */
+void                pp_document_stop_planning    (PpDocument    *self);
 /* What to tell the maker: PpFinding, worst first, without those kept quiet and without those that
  * would nag at a panel just begun. Pin n is number n - 1. (transfer none), until "checked". */
 GPtrArray          *pp_document_get_findings     (PpDocument    *self);

@@ -7,6 +7,7 @@
 #include "desk/pages.h"
 
 #include "desk/dry-run-page.h"
+#include "desk/glue-page.h"
 #include "desk/hanging-page.h"
 #include "desk/sheets-page.h"
 #include "desk/typing.h"
@@ -21,6 +22,7 @@ static const struct
 } pages[] = {
   { PP_PAGE_DRY_RUN, N_("Dry run"), pp_dry_run_page_get_type },
   { PP_PAGE_HANGING, N_("Hanging"), pp_hanging_page_get_type },
+  { PP_PAGE_GLUE_UP, N_("Glue-up"), pp_glue_page_get_type },
   { PP_PAGE_SHEETS, N_("Sheets"), pp_sheets_page_get_type },
 };
 

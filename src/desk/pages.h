@@ -16,6 +16,7 @@ G_BEGIN_DECLS
 /* Names of pages, for pp_window_get_page_name() and "win.page". */
 #define PP_PAGE_DRY_RUN "dry-run"
 #define PP_PAGE_HANGING "hanging"
+#define PP_PAGE_GLUE_UP "glue-up"
 #define PP_PAGE_SHEETS "sheets"
 
 /* Makes the pages in `stack`, a button for each in `switcher`, and the action "win.page" (name),
