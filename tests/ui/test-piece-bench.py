@@ -123,4 +123,39 @@ def change(session):
     steps.end(desk)
 
 
-run(Session(), [leaf, undo_in_bench, change])
+def box(session):
+    """From the tray to the box, and from the box to the tray of another panel."""
+    path = write_panel(session.folder, 'box.petalpane', [('cornflower', 60, 150)], units='mm')
+    desk = steps.open_file(session, path, 1)
+    held = session.folder / 'data' / 'petalpane' / 'box.petalbox'
+    steps.tab_to(desk, 'the compartment', lambda node: node.role == 'list item' and node.name.startswith('Cornflower'))
+    desk.key('Menu')
+    desk.find('menu item', 'Put it in the box')
+    desk.key('Down', 'Return')
+    desk.find('label', 'Cornflower is in the box, for other panels too.')
+    pieces = json.loads(held.read_bytes())['pieces']
+    tray = save_until(desk, path, lambda tray: tray['Cornflower'].get('box') and tray)
+    check('the piece of the tray names the one in the box', tray['Cornflower']['box'] == pieces[0]['id'], pieces[0]['id'])
+    check('which has its outline and count', pieces[0]['outline'] == tray['Cornflower']['outline']
+          and pieces[0]['count'] == tray['Cornflower']['count'])
+    desk.key('ctrl+b')
+    desk.click(desk.find('label', 'Cornflower'))
+    desk.press('button', 'One to the tray')
+    desk.find('label', 'Cornflower is in the tray now.')
+    fill(desk, 'In the box', '9')
+    wait_for('the count in the box', lambda: json.loads(held.read_bytes())['pieces'][0]['count'] == 9)
+    desk.key('Escape')
+    desk.wait_gone('button', 'One to the tray')
+    more = save_until(desk, path, lambda now: now['Cornflower']['count'] != tray['Cornflower']['count'] and now)
+    check('one more of it is in the tray', more['Cornflower']['count'] == tray['Cornflower']['count'] + 1)
+    held.write_text('{"format": "petalpane-box", "version": 1, "pieces": [')
+    desk.key('ctrl+b')
+    said = desk.find('label', steps.begins('The box is damaged and is left as it is'))
+    check('of a damaged box it says one sentence', said is not None)
+    check('and keeps it', held.read_text().endswith('"pieces": ['))
+    desk.key('Escape')
+    desk.wait_gone('label', steps.begins('The box is damaged'))
+    steps.end(desk)
+
+
+run(Session(), [leaf, undo_in_bench, change, box])
