@@ -147,7 +147,7 @@ settle_anew (PpCheck         *check,
 {
   g_autoptr (PpField) field = pp_field_new (check->scene);
 
-  check->bare_depth = pp_field_get_depth (field);
+  check->bare_depth = field->depth;
   for (guint i = 0; i < check->n; i++)
     {
       if (g_cancellable_set_error_if_cancelled (cancellable, error))

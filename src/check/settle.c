@@ -175,12 +175,27 @@ find_plane (const PpBody  *body,
     above[i - span->i0] = height_of_cell (body, plane, i, span->j);
 }
 
+/* Of the cells from `cell` on, level; `room` has room for `n`. */
+static const double *
+get_tops (const PpBody *body,
+          guint         cell,
+          guint         n,
+          double       *room)
+{
+  if (body->top != NULL)
+    return body->top + cell;
+  for (guint i = 0; i < n; i++)
+    room[i] = body->underside[cell + i] + body->piece->thickness;
+  return room;
+}
+
 static void
 find_base_and_top (PpRest        *self,
                    const PpBody  *body,
                    const PpCells *pocket)
 {
-  g_autofree double *above = g_new (double, body->cells->box.i1 - body->cells->box.i0);
+  gsize width = (gsize) (body->cells->box.i1 - body->cells->box.i0);
+  g_autofree double *above = g_new (double, 2 * width);
   guint cell = 0;
 
   self->base = INFINITY;
@@ -190,15 +205,16 @@ find_base_and_top (PpRest        *self,
     {
       const PpSpan *span = &body->cells->spans[k];
       guint n = (guint) (span->i1 - span->i0);
+      const double *tops = get_tops (body, cell, n, above + width);
       double least, greatest;
 
       find_plane (body, &self->plane, span, above);
-      pp_loop_extremes (above, body->underside + cell, body->top + cell, n, &least, &greatest);
+      pp_loop_extremes (above, body->underside + cell, tops, n, &least, &greatest);
       self->base = MIN (self->base, least);
       self->top = MAX (self->top, greatest);
       for (guint i = 0; pocket != NULL && i < n; i++)
         if (!pp_cells_contain (pocket, span->i0 + (int) i, span->j))
-          self->raised = MAX (self->raised, above[i] + body->top[cell + i]);
+          self->raised = MAX (self->raised, above[i] + tops[i]);
       cell += n;
     }
   if (pocket == NULL)
@@ -400,9 +416,9 @@ raise_span (PpField      *field,
     {
       double top = above[i] + level[i];
 
-      if (top < height[i] - PP_TIE)
+      if (owners[i] != PP_OWNER_NOTHING && top < height[i] - PP_TIE)
         continue;
-      height[i] = MAX (top, height[i]);
+      height[i] = owners[i] == PP_OWNER_NOTHING ? top : MAX (top, height[i]);
       owners[i] = owner;
     }
 }
@@ -430,26 +446,28 @@ pp_rest_raise (const PpRest  *self,
 {
   const PpBody *body = scene->bodies[index];
   const PpCells *part = get_pocket (scene, index);
-  g_autofree double *above = g_new (double, body->cells->box.i1 - body->cells->box.i0);
-  const double *tops = body->top; /* of the span in hand on */
+  gsize width = (gsize) (body->cells->box.i1 - body->cells->box.i0);
+  g_autofree double *above = g_new (double, 2 * width);
+  guint next = 0; /* the span's first cell */
 
   if (self->state == PP_STATE_FLOATS)
     return;
   for (guint k = 0; k < body->cells->n_spans; k++)
     {
       const PpSpan *whole = &body->cells->spans[k];
-      const double *level = tops;
       PpSpan span = *whole;
+      const double *level;
+      guint first = next;
 
-      tops += whole->i1 - whole->i0;
+      next += (guint) (whole->i1 - whole->i0);
       if (!pp_field_clip (field, &span))
         continue;
+      level = get_tops (body, first + (guint) (span.i0 - whole->i0), (guint) (span.i1 - span.i0),
+                        above + width);
       find_plane (body, &self->plane, &span, above);
       if (part == NULL)
-        raise_span (field, span, above, level + (span.i0 - whole->i0),
-                    PP_OWNER (PP_OWNER_PLACEMENT, index));
+        raise_span (field, span, above, level, PP_OWNER (PP_OWNER_PLACEMENT, index));
       else
-        raise_beside (field, span, above, level + (span.i0 - whole->i0),
-                      PP_OWNER (PP_OWNER_PLACEMENT, index), part);
+        raise_beside (field, span, above, level, PP_OWNER (PP_OWNER_PLACEMENT, index), part);
     }
 }

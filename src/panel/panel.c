@@ -7,6 +7,7 @@
  */
 #include "panel/panel.h"
 
+#include "panel/bounds.h"
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
 #include "panel/record-private.h"
@@ -191,7 +192,8 @@ check_panel (FullPanel *self,
          && check_count ("placements", panel->placements->len, PP_PANEL_MAX_PLACEMENTS, error)
          && pp_rule_date (panel->created, "created", error)
          && check_limits (panel, error) && add_ids (self, error)
-         && check_wire_ends (panel, error) && check_placements (panel, error);
+         && check_wire_ends (panel, error) && check_placements (panel, error)
+         && pp_bounds_check (panel, error);
 }
 
 /* Larger numbers are nobody's count, and would leave no room for the next. */

@@ -32,7 +32,8 @@ add_layer (PpField       *self,
       at = pp_field_at (self, span.i0, span.j);
       for (int i = span.i0; i < span.i1; i++, at++)
         {
-          self->height[at] = MAX (self->height[at], 0) + thickness;
+          self->height[at] += thickness;
+          self->depth = MAX (self->depth, self->height[at]);
           self->owner[at] = owner;
         }
     }
@@ -51,7 +52,12 @@ add_pocket (PpField      *self,
         continue;
       for (int i = span.i0; i < span.i1; i++)
         if (pp_cells_contain (part->insert_cells, i, span.j))
-          self->height[pp_field_at (self, i, span.j)] += part->fused->pocket.insert_thickness;
+          {
+            double *height = &self->height[pp_field_at (self, i, span.j)];
+
+            *height += part->fused->pocket.insert_thickness;
+            self->depth = MAX (self->depth, *height);
+          }
     }
 }
 
@@ -125,10 +131,8 @@ pp_field_new_part (const PpScene *scene,
   self->room = find_box (scene);
   self->box = meet_of (self->room, within);
   n = (gsize) (self->box.i1 - self->box.i0) * (gsize) (self->box.j1 - self->box.j0);
-  self->height = g_new (double, n);
+  self->height = g_new0 (double, n);
   self->owner = g_new0 (PpOwner, n);
-  for (gsize k = 0; k < n; k++)
-    self->height[k] = -INFINITY;
   add_layer (self, scene->background_cells, 0, PP_OWNER (PP_OWNER_BACKGROUND, 0));
   for (guint i = 0; i < scene->n_parts; i++)
     {
@@ -151,15 +155,4 @@ pp_field_free (PpField *self)
   g_free (self->height);
   g_free (self->owner);
   g_free (self);
-}
-
-double
-pp_field_get_depth (const PpField *self)
-{
-  gsize n = (gsize) (self->box.i1 - self->box.i0) * (gsize) (self->box.j1 - self->box.j0);
-  double depth = 0;
-
-  for (gsize k = 0; k < n; k++)
-    depth = MAX (depth, self->height[k]);
-  return depth;
 }

@@ -42,8 +42,9 @@ typedef struct
 {
   PpCellBox room;   /* of the whole field */
   PpCellBox box;    /* of the cells held, within it */
-  double   *height; /* row after row; -INFINITY where nothing lies */
+  double   *height; /* row after row; 0 where nothing lies */
   PpOwner  *owner;  /* PP_OWNER_NOTHING there */
+  double    depth;  /* mm, greatest height of glass, fused parts and knots */
 } PpField;
 
 /* With background, fused parts and knots in it, and room for every body that may have support;
@@ -53,8 +54,6 @@ PpField *pp_field_new   (const PpScene *scene);
 PpField *pp_field_new_part (const PpScene *scene,
                             PpCellBox      within);
 void     pp_field_free  (PpField       *self);
-/* mm, greatest height. */
-double   pp_field_get_depth (const PpField *self);
 
 static inline gboolean
 pp_field_has_room (const PpField *self,

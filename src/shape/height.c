@@ -152,6 +152,8 @@ pp_heights_fill (const PpHeights *self,
       fill_row (self, PP_FORM_MEASURED, first, step, n, underside);
       break;
     }
+  if (top == NULL)
+    return;
   for (guint i = 0; i < n; i++)
     top[i] = underside[i] + self->thickness;
   if (self->crown.height > 0)

@@ -34,7 +34,7 @@ double pp_heights_get_bend  (const PpHeights *self);
 /* Underside, thickness and crown. */
 double pp_heights_top       (const PpHeights *self,
                              PpPoint          own);
-/* Underside and top of `n` points, the first at `first` and each a `step` from the one before. */
+/* Underside and top (nullable) of `n` points, the first at `first` and each a `step` from the one before. */
 void   pp_heights_fill      (const PpHeights *self,
                              PpPoint          first,
                              PpPoint          step,

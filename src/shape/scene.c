@@ -16,7 +16,8 @@ find_heights (PpBody *self)
   guint cell = 0;
 
   self->underside = g_new (double, self->cells->n_cells);
-  self->top = g_new (double, self->cells->n_cells);
+  if (self->heights.crown.height > 0)
+    self->top = g_new (double, self->cells->n_cells);
   for (guint k = 0; k < self->cells->n_spans; k++)
     {
       const PpSpan *span = &self->cells->spans[k];
@@ -25,7 +26,7 @@ find_heights (PpBody *self)
 
       pp_heights_fill (&self->heights, pp_frame_to_piece (&self->frame, first),
                        (PpPoint) { right.x - origin.x, right.y - origin.y }, n,
-                       self->underside + cell, self->top + cell);
+                       self->underside + cell, self->top == NULL ? NULL : self->top + cell);
       for (guint i = 0; i < n; i++)
         sum += self->underside[cell + i];
       cell += n;

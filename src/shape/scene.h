@@ -36,7 +36,7 @@ typedef struct
   double             length;   /* mm, longer side of the box in its own frame */
   double             mass;     /* g */
   double            *underside; /* mm, level, of each cell in the order of its spans */
-  double            *top;       /* likewise */
+  double            *top;       /* likewise; NULL without a crown: the thickness over the underside */
   double             mean_underside; /* mm over its cells, level; 0 without a cell */
 } PpBody;
 
