@@ -188,6 +188,17 @@ show_screen (PpBenchView        *self,
 }
 
 static void
+say_on (GtkWidget  *button,
+        GtkLabel   *label,
+        const char *text)
+{
+  if (g_str_equal (gtk_label_get_text (label), text))
+    return;
+  gtk_label_set_text (label, text);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, text, -1);
+}
+
+static void
 show_controls (PpBenchView        *self,
                const PpBenchWords *words)
 {
@@ -200,11 +211,12 @@ show_controls (PpBenchView        *self,
   gboolean waits = self->is_ready && words->waits
                    && (!self->is_hurried || words->action == NULL);
 
-  say (self->act_words, !self->is_ready ? _("All ready") : waits ? words->wait : words->action);
+  say_on (self->act, self->act_words,
+          !self->is_ready ? _("All ready") : waits ? words->wait : words->action);
   set_class (self->act, "pp-waits", waits);
   gtk_widget_set_visible (self->hurry, waits && words->next != PP_NEXT_PLAN);
   gtk_widget_set_visible (self->take_back, last != NULL);
-  say (self->take_back_words, take_back);
+  say_on (self->take_back, self->take_back_words, take_back);
   gtk_widget_set_visible (self->happened, self->is_ready);
   gtk_widget_set_sensitive (self->remixed, words->next == PP_NEXT_PLACE);
   gtk_widget_set_visible (self->bar, TRUE);

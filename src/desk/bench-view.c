@@ -286,6 +286,29 @@ pp_bench_view_end (PpBenchView *self)
   self->window = NULL;
 }
 
+/* Its height is asked without a width: large labels that wrap do not agree with themselves to the
+ * last pixel, and the screen is filled in any case. */
+static void
+pp_bench_view_measure (GtkWidget      *widget,
+                       GtkOrientation  orientation,
+                       int             for_size,
+                       int            *minimum,
+                       int            *natural,
+                       int            *minimum_baseline,
+                       int            *natural_baseline)
+{
+  gtk_widget_measure (PP_BENCH_VIEW (widget)->body, orientation, -1, minimum, natural, NULL, NULL);
+}
+
+static void
+pp_bench_view_size_allocate (GtkWidget *widget,
+                             int        width,
+                             int        height,
+                             int        baseline)
+{
+  gtk_widget_allocate (PP_BENCH_VIEW (widget)->body, width, height, baseline, NULL);
+}
+
 static void
 pp_bench_view_dispose (GObject *object)
 {
@@ -365,11 +388,12 @@ pp_bench_view_class_init (PpBenchViewClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = pp_bench_view_dispose;
+  widget_class->measure = pp_bench_view_measure;
+  widget_class->size_allocate = pp_bench_view_size_allocate;
   g_type_ensure (PP_TYPE_BACK_VIEW);
   g_type_ensure (PP_TYPE_GLUE_MAP);
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/petalpane/Petalpane/bench-view.ui");
-  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
   bind_screens (widget_class);
   bind_controls (widget_class);
   bind_callbacks (widget_class);

@@ -13,6 +13,8 @@
 
 #include <math.h>
 
+#define HAIR 0.01 /* s, by which a whole second may be missed in reckoning */
+
 /* What is asked for on the way. */
 typedef struct
 {
@@ -59,7 +61,7 @@ pp_bench_words_name (const PpPlan *plan,
 static char *
 format_left (double minutes)
 {
-  return pp_clock_format (ceil (fmax (minutes, 0) * 60 - 0.01) / 60);
+  return pp_clock_format (ceil (fmax (minutes, 0) * 60 - HAIR) / 60);
 }
 
 static void
@@ -228,7 +230,7 @@ say_clock (PpBenchWords *self,
       return;
     }
   left = format_left (bench->left);
-  self->age = pp_clock_format (floor (bench->age * 60) / 60);
+  self->age = pp_clock_format (floor (bench->age * 60 + HAIR) / 60);
   self->share = CLAMP (bench->age / life, 0, 1);
   self->is_late = bench->left <= PP_BENCH_BELL;
   self->life = self->is_late ? g_strdup_printf (_("only %s left"), left)

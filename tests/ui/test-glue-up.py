@@ -1,0 +1,144 @@
+# test-glue-up.py: the order of gluing and the bench, by the keyboard, through to the last piece
+#
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""The glue of these panels is mixed and grabs in no time, so that nothing waits for a clock; that
+waits are kept is held against the clock in tests/desk and tests/glue."""
+import steps
+from panels import write_panel
+from session import Session, wait_for
+from tap import check, run
+
+# no wire: knots are tested in tests/glue
+QUICK = {'working_life': 60, 'mixing': 0.001, 'grab': 0.001}
+THREE = [('cornflower', 60, 150), ('oxeye', 150, 170), ('cornflower', 240, 150)]
+
+
+def write(session, name, **glue):
+    return write_panel(session.folder, name, THREE, wire=None, adhesive={**QUICK, **glue})
+
+
+def get_log(path):
+    return [(entry['what'], *entry['about']) for entry in steps.read(path).get('log', [])]
+
+
+def wait_log(path, n):
+    return wait_for(f'{n} entries in the log', lambda: len(get_log(path)) >= n and get_log(path))
+
+
+def go_to_page(desk):
+    desk.key('alt+3')
+    desk.find('button', 'At the bench', 'sensitive')
+
+
+def begin(desk):
+    go_to_page(desk)
+    desk.key('Tab')
+    wait_for('the focus on the button', lambda: (now := desk.get_focused()) and now.name == 'At the bench')
+    desk.key('Return')
+    desk.find('button', 'Leave the bench')
+
+
+def press(desk, words):
+    """Space on the big control, once it says WORDS."""
+    desk.find('label', words)
+    desk.xdo('sleep', 0.6, 'key', 'space')
+
+
+def order(session):
+    path = write(session, 'order.petalpane')
+    desk = steps.open_file(session, path, 3)
+    go_to_page(desk)
+    rows = [node for node in desk.find_all('list item') if 'Clock:' in node.name]
+    check('a step for each piece', len(rows) == 3, [node.name for node in rows])
+    desk.key('Down', 'alt+Up')
+    desk.find('button', 'Back to the shortest')
+    panel = steps.save_until(desk, path, lambda panel: panel.get('plan'))
+    first = [node.name for node in rows]
+    kept = panel['plan']['jobs']
+    check('the new order is in the file', sorted(kept) == ['p0', 'p1', 'p2'], kept)
+    now = [node.name for node in desk.find_all('list item') if 'Clock:' in node.name]
+    check('and in the list', now != first and now[0].partition('. ')[2].partition(':')[0]
+          == first[1].partition('. ')[2].partition(':')[0], now)
+    desk.key('ctrl+z')
+    desk.wait_gone('button', 'Back to the shortest')
+    panel = steps.save_until(desk, path, lambda panel: not panel.get('plan'))
+    check('undo takes it back', not panel.get('plan'), panel.get('plan'))
+    steps.end(desk)
+
+
+def bench(session):
+    path = write(session, 'bench.petalpane')
+    desk = steps.open_file(session, path, 3)
+    begin(desk)
+    check('first the glass is cleaned', desk.find('label', steps.begins('Clean the front')) is not None)
+    press(desk, 'All ready')
+    press(desk, 'They touch')
+    check('mixed is on the disk', wait_log(path, 1) == [('mixed',)], get_log(path))
+    press(desk, 'Placed')
+    one = wait_log(path, 2)[1]
+    check('placed is on the disk', one[0] == 'placed' and one[1] in ('p0', 'p1', 'p2'), one)
+    panel = steps.read(path)
+    check('with its time', [placement['id'] for placement in panel['placements'] if placement.get('glued_at')]
+          == [one[1]], panel['placements'])
+    desk.find('label', 'Step 2 of 3')
+    desk.press('button', steps.begins('Take back'))
+    check('a stray press is taken back', wait_log(path, 3)[2] == ('taken-back', one[1]), get_log(path))
+    desk.find('label', 'Step 1 of 3')
+    press(desk, 'Placed')
+    wait_log(path, 4)
+    desk.find('label', 'Step 2 of 3')
+    # it is killed, and the file opened again
+    desk.program.process.kill()
+    desk.program.process.wait()
+    session.programs.remove(desk.program)
+    desk = steps.open_file(session, path, 3)
+    go_to_page(desk)
+    rows = [node for node in desk.find_all('list item') if 'Clock:' in node.name]
+    check('opened again two steps are left', len(rows) == 2, [node.name for node in rows])
+    begin(desk)
+    press(desk, 'Placed')
+    two = wait_log(path, 5)[4]
+    check('and the mix is still good', two[0] == 'placed' and two[1] != one[1], two)
+    broken(desk, path, two[1])
+
+
+def broken(desk, path, job):
+    count = next(piece['count'] for piece in steps.read(path)['tray'] if piece['id'] == piece_of(path, job))
+    desk.find('label', 'Step 2 of 2')
+    desk.press('toggle button', 'Something happened')
+    desk.press('button', 'It broke')
+    desk.find('label', 'What broke?')
+    listed = [node for node in desk.find_all('button') if ' from the left' in node.name]
+    check('what broke is asked', len(listed) == 3, [node.name for node in listed])
+    desk.click(next(node for node in listed if 'Leave' not in node.name and place_of(path, job) in node.name))
+    check('what broke is on the disk', wait_log(path, 6)[5] == ('broke', job), get_log(path))
+    panel = steps.read(path)
+    check('it is not glued any more', not next(placement for placement in panel['placements']
+                                               if placement['id'] == job).get('glued_at'))
+    check('the tray has one fewer', next(piece['count'] for piece in panel['tray']
+                                         if piece['id'] == piece_of(path, job)) == count - 1)
+    press(desk, 'Placed')
+    wait_log(path, 7)
+    press(desk, 'Placed')
+    log = wait_log(path, 8)
+    check('all is placed', sorted(entry[1] for entry in log[-2:]) != [] and all(
+        placement.get('glued_at') for placement in steps.read(path)['placements']), log)
+    desk.find('label', 'All of it is glued')
+    press(desk, 'Leave the bench')
+    desk.find('label', 'Nothing to glue')
+    desk.key('ctrl+z')
+    check('undo unglues nothing', get_log(path) == log and all(
+        placement.get('glued_at') for placement in steps.read(path)['placements']))
+    steps.end(desk)
+
+
+def piece_of(path, job):
+    return next(placement['piece'] for placement in steps.read(path)['placements'] if placement['id'] == job)
+
+
+def place_of(path, job):
+    """How the button of it tells its place apart: the pieces stand 90 mm from one another."""
+    return f'{next(p["x"] for p in steps.read(path)["placements"] if p["id"] == job):.0f} mm from the left'
+
+
+run(Session(), [order, bench])
