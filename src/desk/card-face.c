@@ -66,23 +66,35 @@ pp_card_face_take (PpCardFace *self,
 }
 
 static void
-put_back_under (GtkWidget *widget)
+put_back_under (GtkWidget *widget,
+                GtkWidget *but)
 {
   if (PP_IS_FIGURE_ENTRY (widget))
     {
-      pp_figure_entry_put_back (PP_FIGURE_ENTRY (widget));
+      if (but == NULL || !gtk_widget_is_ancestor (but, widget))
+        pp_figure_entry_put_back (PP_FIGURE_ENTRY (widget));
       return;
     }
   for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL;
        child = gtk_widget_get_next_sibling (child))
-    put_back_under (child);
+    put_back_under (child, but);
 }
 
 void
 pp_card_face_put_back (PpCardFace *self)
 {
   g_return_if_fail (PP_IS_CARD_FACE (self));
-  put_back_under (GTK_WIDGET (self));
+  put_back_under (GTK_WIDGET (self), NULL);
+}
+
+void
+pp_card_face_put_others_back (PpCardFace *self)
+{
+  GtkRoot *root;
+
+  g_return_if_fail (PP_IS_CARD_FACE (self));
+  root = gtk_widget_get_root (GTK_WIDGET (self));
+  put_back_under (GTK_WIDGET (self), root != NULL ? gtk_root_get_focus (root) : NULL);
 }
 
 void

@@ -40,6 +40,9 @@ void        pp_card_face_take         (PpCardFace  *self,
                                        const char  *merge_key);
 /* Every field shows again what it had, for another thing is about to be shown. */
 void        pp_card_face_put_back     (PpCardFace  *self);
+/* The same, but for the field that has the focus. */
+void        pp_card_face_put_others_back
+                                      (PpCardFace  *self);
 
 /* "" hides the label. */
 void        pp_card_set_text          (GtkLabel    *label,

@@ -86,12 +86,24 @@ chosen_cb (PpDocument *document,
            PpCard     *self)
 {
   finish_typing (self);
+  if (self->face != NULL)
+    pp_card_face_put_back (self->face);
+  show_face (self);
+}
+
+/* What could not be taken is gone once something else is done. */
+static void
+changed_cb (PpDocument *document,
+            PpCard     *self)
+{
+  if (self->face != NULL)
+    pp_card_face_put_others_back (self->face);
   show_face (self);
 }
 
 static void
-follow_cb (PpDocument *document,
-           PpCard     *self)
+checked_cb (PpDocument *document,
+            PpCard     *self)
 {
   show_face (self);
 }
@@ -273,8 +285,8 @@ pp_card_set_document (PpCard     *self,
   if (document != NULL)
     {
       g_signal_connect (document, "chosen", G_CALLBACK (chosen_cb), self);
-      g_signal_connect (document, "changed", G_CALLBACK (follow_cb), self);
-      g_signal_connect (document, "checked", G_CALLBACK (follow_cb), self);
+      g_signal_connect (document, "changed", G_CALLBACK (changed_cb), self);
+      g_signal_connect (document, "checked", G_CALLBACK (checked_cb), self);
     }
   show_face (self);
 }

@@ -12,6 +12,7 @@
 
 #include "desk/focus-within.h"
 #include "desk/template.h"
+#include "desk/typing.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
 
@@ -196,7 +197,14 @@ key_cb (GtkEventController *controller,
 {
   gboolean large = (state & GDK_SHIFT_MASK) != 0;
   double step = PP_FIGURE_ENTRY_GET_CLASS (self)->get_step (self, large);
+  const char *action = pp_typing_get_step (key, state);
 
+  if (action != NULL)
+    {
+      if (!pp_figure_entry_put_back (self))
+        gtk_widget_activate_action (GTK_WIDGET (self), action, NULL);
+      return GDK_EVENT_STOP;
+    }
   if ((state & (GDK_CONTROL_MASK | GDK_ALT_MASK)) != 0)
     return GDK_EVENT_PROPAGATE;
   switch (key)
@@ -364,7 +372,6 @@ pp_figure_entry_class_init (PpFigureEntryClass *klass)
   gtk_widget_class_bind_template_child_private (widget_class, PpFigureEntry, fault);
   gtk_widget_class_bind_template_callback (widget_class, activate_cb);
   gtk_widget_class_bind_template_callback (widget_class, changed_cb);
-  gtk_widget_class_bind_template_callback (widget_class, key_cb);
   gtk_widget_class_bind_template_callback (widget_class, leave_cb);
 }
 
@@ -378,6 +385,7 @@ pp_figure_entry_init (PpFigureEntry *self)
   priv->most = INFINITY;
   priv->shown = g_strdup ("");
   gtk_widget_init_template (GTK_WIDGET (self));
+  pp_typing_ask_first (GTK_EDITABLE (priv->entry), G_CALLBACK (key_cb), self);
 }
 
 double

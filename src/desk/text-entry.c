@@ -6,6 +6,8 @@
 
 #include "desk/text-entry.h"
 
+#include "desk/typing.h"
+
 struct _PpTextEntry
 {
   GtkEntry parent_instance;
@@ -36,7 +38,13 @@ key_cb (GtkEventController *controller,
         GdkModifierType     state,
         PpTextEntry        *self)
 {
-  return key == GDK_KEY_Escape && pp_text_entry_put_back (self);
+  const char *action = pp_typing_get_step (key, state);
+
+  if (action == NULL)
+    return key == GDK_KEY_Escape && pp_text_entry_put_back (self);
+  if (!pp_text_entry_put_back (self))
+    gtk_widget_activate_action (GTK_WIDGET (self), action, NULL);
+  return GDK_EVENT_STOP;
 }
 
 static void
@@ -58,15 +66,13 @@ static void
 pp_text_entry_init (PpTextEntry *self)
 {
   GtkEventController *focus = gtk_event_controller_focus_new ();
-  GtkEventController *keys = gtk_event_controller_key_new ();
 
   self->words = g_strdup ("");
+  gtk_editable_set_enable_undo (GTK_EDITABLE (self), FALSE);
   g_signal_connect (self, "activate", G_CALLBACK (pp_text_entry_commit), NULL);
   g_signal_connect (focus, "leave", G_CALLBACK (leave_cb), self);
   gtk_widget_add_controller (GTK_WIDGET (self), focus);
-  gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
-  g_signal_connect (keys, "key-pressed", G_CALLBACK (key_cb), self);
-  gtk_widget_add_controller (GTK_WIDGET (self), keys);
+  pp_typing_ask_first (GTK_EDITABLE (self), G_CALLBACK (key_cb), self);
 }
 
 void

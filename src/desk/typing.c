@@ -9,6 +9,32 @@
 #include "desk/figure-entry.h"
 #include "desk/text-entry.h"
 
+const char *
+pp_typing_get_step (guint           key,
+                    GdkModifierType state)
+{
+  guint plain = gdk_keyval_to_lower (key);
+  gboolean with_shift = (state & GDK_SHIFT_MASK) != 0;
+
+  if ((state & GDK_CONTROL_MASK) == 0 || (state & GDK_ALT_MASK) != 0)
+    return NULL;
+  if (plain == GDK_KEY_z)
+    return with_shift ? "win.redo" : "win.undo";
+  return plain == GDK_KEY_y && !with_shift ? "win.redo" : NULL;
+}
+
+void
+pp_typing_ask_first (GtkEditable *field,
+                     GCallback    key_cb,
+                     gpointer     data)
+{
+  GtkEventController *keys = gtk_event_controller_key_new ();
+
+  gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
+  g_signal_connect (keys, "key-pressed", key_cb, data);
+  gtk_widget_add_controller (GTK_WIDGET (gtk_editable_get_delegate (field)), keys);
+}
+
 void
 pp_typing_finish (GtkRoot *root)
 {

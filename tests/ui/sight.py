@@ -20,6 +20,7 @@ ACCESSIBLE = 'org.a11y.atspi.Accessible'
 COMPONENT = 'org.a11y.atspi.Component'
 WINDOW_COORDS = 1
 SECONDS = 60
+MANY = 1000  # letters; GTK 4.8 takes -1 for none
 # numbers of AtspiStateType
 STATES = {1: 'active', 4: 'checked', 10: 'expanded', 11: 'focusable', 12: 'focused', 20: 'pressed',
           23: 'selected', 24: 'sensitive', 30: 'visible', 36: 'invalid'}
@@ -68,7 +69,7 @@ class Node:
                                   Gio.DBusCallFlags.NONE, SECONDS * 1000, None).unpack()
 
     def get_text(self):
-        return self.call('org.a11y.atspi.Text', 'GetText', GLib.Variant('(ii)', (0, -1)))[0]
+        return self.call('org.a11y.atspi.Text', 'GetText', GLib.Variant('(ii)', (0, MANY)))[0]
 
     def get_value(self):
         return self.call('org.freedesktop.DBus.Properties', 'Get',

@@ -73,4 +73,47 @@ def nonsense(session):
     steps.end(desk)
 
 
-run(Session(), [places, turn_and_stack, nonsense])
+def get_text(desk, field):
+    return desk.find('text box', field).get_text()
+
+
+def undone(session):
+    desk, path = start(session, 'card undone')
+    for keys, name in (((), 'typed'), (('Tab',), 'typed and left')):
+        fill(desk, 'From the left', '99')
+        check_saved(desk, path, f'{name}: the piece moves', lambda p: p['p0']['x'] == 99)
+        for key in keys:
+            desk.key(key)
+        desk.key('ctrl+z')
+        check_saved(desk, path, f'{name}: Ctrl+Z takes the move back', lambda p: p['p0']['x'] == 60)
+        check(f'{name}: and the field has the old figure', get_text(desk, 'From the left') == '60', get_text(desk, 'From the left'))
+        desk.key('ctrl+shift+z')
+        check_saved(desk, path, f'{name}: Ctrl+Shift+Z brings it again', lambda p: p['p0']['x'] == 99)
+        desk.key('ctrl+z')
+        desk.find('button', 'Nothing to undo')
+    desk.key('ctrl+s')
+    steps.end(desk)
+
+
+def half_typed(session):
+    desk, path = start(session, 'card half typed')
+    desk.click(desk.find('text box', 'From the top'))
+    desk.key('ctrl+a')
+    desk.type('12')
+    desk.key('ctrl+z')
+    check('Ctrl+Z puts back what is half typed', get_text(desk, 'From the top') == '150', get_text(desk, 'From the top'))
+    fill(desk, 'From the left', 'a bit')
+    fill(desk, 'From the top', '140')
+    wait_for('the move', lambda: get_text(desk, 'From the top') == '140')
+    check('what cannot be read goes with the next change', get_text(desk, 'From the left') == '60')
+    fill(desk, 'From the left', 'a bit')
+    desk.click(steps.get_pieces(desk)[1])
+    wait_for('the other piece', lambda: get_text(desk, 'From the left') == '150')
+    desk.click(steps.get_pieces(desk)[0])
+    check('and with another choice', wait_for('its figure', lambda: get_text(desk, 'From the left') == '60'))
+    desk.key('ctrl+s')
+    steps.wait_saved(desk, path)
+    steps.end(desk)
+
+
+run(Session(), [places, turn_and_stack, nonsense, undone, half_typed])
