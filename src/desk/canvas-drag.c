@@ -9,6 +9,7 @@
 #include "config.h"
 
 #include "desk/canvas-private.h"
+#include "desk/tray.h"
 #include "panel/edit.h"
 #include "panel/i18n.h"
 #include "panel/resize.h"
@@ -166,7 +167,7 @@ move_hole (PpCanvas *self)
   draft.y += self->drag.now.y - self->drag.start.y;
   moved = pp_hole_new (&draft, &error);
   if (moved != NULL)
-    next = pp_edit_set_hole (self->drag.panel, moved, &error);
+    next = pp_edit_move_hole (self->drag.panel, moved, &error);
   take (self, next, g_steal_pointer (&error), _("Move hole"));
 }
 
@@ -292,12 +293,39 @@ pp_canvas_drag_forget (PpCanvas *self)
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
+static gboolean
+is_over_tray (PpCanvas *self)
+{
+  GtkWidget *root = GTK_WIDGET (gtk_widget_get_root (GTK_WIDGET (self)));
+  PpPoint px = pp_zoom_to_widget (&self->zoom, self->drag.now);
+  double x, y;
+  GtkWidget *under;
+
+  if (!gtk_widget_translate_coordinates (GTK_WIDGET (self), root, px.x, px.y, &x, &y))
+    return FALSE;
+  under = gtk_widget_pick (root, x, y, GTK_PICK_DEFAULT);
+  return under != NULL && gtk_widget_get_ancestor (under, PP_TYPE_TRAY) != NULL;
+}
+
+/* One step of undo with the move that led there. */
+static void
+put_into_tray (PpCanvas *self)
+{
+  g_auto (GStrv) ids = get_movable (self);
+  GError *error = NULL;
+  PpPanel *next = pp_edit_remove (self->drag.panel, (const char * const *) ids, &error);
+
+  take (self, next, error, _("Back into the tray"));
+}
+
 void
 pp_canvas_drag_end (PpCanvas *self)
 {
   if (self->drag.kind == PP_DRAG_NONE && self->drag.panel == NULL)
     return;
-  if (self->drag.kind == PP_DRAG_FRAME)
+  if (self->drag.kind == PP_DRAG_MOVE && is_over_tray (self))
+    put_into_tray (self);
+  else if (self->drag.kind == PP_DRAG_FRAME)
     choose_framed (self);
   else if (self->drag.kind == PP_DRAG_UNDECIDED)
     click (self);

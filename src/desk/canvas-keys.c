@@ -56,7 +56,7 @@ nudge_hole (PpCanvas *self,
   draft.y += dy;
   hole = pp_hole_new (&draft, &error);
   if (hole != NULL)
-    next = pp_edit_set_hole (panel, hole, &error);
+    next = pp_edit_move_hole (panel, hole, &error);
   pp_document_take (self->document, next, g_steal_pointer (&error), _("Move hole"), MERGE);
 }
 
@@ -117,6 +117,21 @@ go_to (PpCanvas *self,
   return TRUE;
 }
 
+/* The last thing begun: a drag, a measure, measuring. */
+static gboolean
+leave_off (PpCanvas *self)
+{
+  if (self->drag.panel != NULL)
+    pp_canvas_drag_cancel (self);
+  else if (self->measuring && self->has_measured)
+    pp_canvas_set_measuring (self, TRUE);
+  else if (self->measuring)
+    gtk_widget_activate_action (GTK_WIDGET (self), "win.measure", NULL);
+  else
+    return FALSE;
+  return TRUE;
+}
+
 static gboolean
 pressed_cb (GtkEventControllerKey *keys,
             guint                  keyval,
@@ -166,10 +181,7 @@ pressed_cb (GtkEventControllerKey *keys,
       pp_canvas_open_menu_by_key (self);
       return TRUE;
     case GDK_KEY_Escape:
-      if (self->drag.panel == NULL)
-        return FALSE;
-      pp_canvas_drag_cancel (self);
-      return TRUE;
+      return leave_off (self);
     default:
       return FALSE;
     }

@@ -8,6 +8,7 @@
 #include "desk/ink.h"
 
 #define HANDLE 5        /* px, half of a handle */
+#define CHOSEN 1.5      /* px of the line round a chosen piece, outside it */
 #define BELOW 24        /* px from the glass to its width */
 #define BESIDE 42       /* px from the glass to its height */
 #define TURN_REACH 26   /* px from the box of a piece to its turn handle */
@@ -39,6 +40,22 @@ draw_anchor (cairo_t         *cr,
   pp_ink_stroke (cr, palette, &palette->accent, 1);
 }
 
+/* Nothing of the piece itself is drawn over, however thin it is. */
+static void
+clip_outside (PpCanvas     *self,
+              cairo_t      *cr,
+              const PpBody *body,
+              PpPoint       carried)
+{
+  double x0, y0, x1, y1;
+
+  cairo_clip_extents (cr, &x0, &y0, &x1, &y1);
+  cairo_rectangle (cr, x0, y0, x1 - x0, y1 - y0);
+  add_outline (self, cr, body->outline, carried);
+  cairo_set_fill_rule (cr, CAIRO_FILL_RULE_EVEN_ODD);
+  cairo_clip (cr);
+}
+
 void
 pp_canvas_draw_chosen (PpCanvas        *self,
                        cairo_t         *cr,
@@ -47,12 +64,14 @@ pp_canvas_draw_chosen (PpCanvas        *self,
 {
   PpPoint carried = pp_canvas_get_carried (self, body);
 
+  cairo_save (cr);
+  clip_outside (self, cr, body, carried);
   cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
   add_outline (self, cr, body->outline, carried);
   if (body->placement->pinned)
     cairo_set_dash (cr, (double[]) { 5, 4 }, 2, 0);
-  pp_ink_stroke (cr, palette, &palette->accent, 1.5);
-  cairo_set_dash (cr, NULL, 0, 0);
+  pp_ink_stroke (cr, palette, &palette->accent, 2 * CHOSEN);
+  cairo_restore (cr);
   draw_anchor (cr, palette,
                pp_canvas_to_px (self, body->frame.x + carried.x, body->frame.y + carried.y));
 }

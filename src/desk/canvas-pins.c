@@ -51,9 +51,9 @@ pp_canvas_get_pin (PpCanvas *self,
   return px;
 }
 
-int
-pp_canvas_hit_pin (PpCanvas *self,
-                   PpPoint   px)
+static int
+hit_any (PpCanvas *self,
+         PpPoint   px)
 {
   GPtrArray *findings = pp_document_get_findings (self->document);
   double size = pp_pin_get_size (gtk_widget_get_pango_context (GTK_WIDGET (self)));
@@ -63,6 +63,16 @@ pp_canvas_hit_pin (PpCanvas *self,
         <= (is_pin (self, i) ? size : SMALL * size) / 2)
       return (int) i;
   return -1;
+}
+
+int
+pp_canvas_hit_pin (PpCanvas *self,
+                   PpPoint   px,
+                   gboolean  over_piece)
+{
+  int pin = hit_any (self, px);
+
+  return pin >= 0 && over_piece && !is_pin (self, (guint) pin) ? -1 : pin;
 }
 
 static void

@@ -48,6 +48,16 @@ hit_turn_handle (PpCanvas *self,
          && pp_point_distance (px, handle) <= HANDLE_REACH;
 }
 
+static int
+find_pin (PpCanvas *self,
+          PpPoint   px,
+          PpPoint   mm)
+{
+  double reach = REACH / self->zoom.scale;
+
+  return pp_canvas_hit_pin (self, px, pp_hit_body (self->scene, mm, reach) != PP_NO_INDEX);
+}
+
 const char *
 pp_canvas_get_cursor (PpCanvas *self,
                       PpPoint   px)
@@ -63,7 +73,7 @@ pp_canvas_get_cursor (PpCanvas *self,
     return "crosshair";
   if (scene == NULL)
     return NULL;
-  if (pp_canvas_hit_pin (self, px) >= 0)
+  if (find_pin (self, px, mm) >= 0)
     return "pointer";
   if (hit_turn_handle (self, px))
     return "alias";
@@ -148,7 +158,7 @@ pp_canvas_press (PpCanvas *self,
 {
   double reach = REACH / self->zoom.scale;
   PpPoint mm = self->drag.start;
-  int pin = pp_canvas_hit_pin (self, px);
+  int pin = find_pin (self, px, mm);
   int index;
 
   if (pin >= 0)

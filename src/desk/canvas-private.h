@@ -136,8 +136,8 @@ void      pp_canvas_draw_answers    (PpCanvas *self, cairo_t *cr, const PpPalett
 /* canvas-pins.c */
 void      pp_canvas_draw_pins       (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
 PpPoint   pp_canvas_get_pin         (PpCanvas *self, guint index);
-/* The finding whose pin is at a widget px, or -1. */
-int       pp_canvas_hit_pin         (PpCanvas *self, PpPoint px);
+/* The finding whose pin is at a widget px, or -1. A small mark over a piece is not in the way of a hand that takes the piece. */
+int       pp_canvas_hit_pin         (PpCanvas *self, PpPoint px, gboolean over_piece);
 
 /* canvas-marks.c */
 void      pp_canvas_draw_marks      (PpCanvas *self, cairo_t *cr, const PpPalette *palette);

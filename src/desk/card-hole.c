@@ -59,7 +59,7 @@ take (PpCardHole   *self,
   g_autofree char *key = g_strconcat ("card-", figure, ":", self->id, NULL);
   GError *error = NULL;
   g_autoptr (PpHole) hole = pp_hole_new (draft, &error);
-  PpPanel *next = hole != NULL ? pp_edit_set_hole (get_panel (self), hole, &error) : NULL;
+  PpPanel *next = hole != NULL ? pp_edit_move_hole (get_panel (self), hole, &error) : NULL;
 
   pp_card_face_take (PP_CARD_FACE (self), next, error, label, stepped ? key : NULL);
 }

@@ -67,7 +67,7 @@ move_hole (PpHangingView *self,
   draft.x = CLAMP (to.x, glass.x0, glass.x1);
   draft.y = CLAMP (to.y, glass.y0, glass.y1);
   hole = pp_hole_new (&draft, &error);
-  take (self, hole != NULL ? pp_edit_set_hole (panel, hole, &error) : NULL, error,
+  take (self, hole != NULL ? pp_edit_move_hole (panel, hole, &error) : NULL, error,
         _("Move the hole"));
 }
 

@@ -6,6 +6,8 @@
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
 
+#include <math.h>
+
 PpPanel *
 pp_edit_set_background (const PpPanel      *panel,
                         const PpBackground *background,
@@ -127,6 +129,37 @@ pp_edit_set_hole (const PpPanel *panel,
   put (list, is_there, index, pp_hole_ref (hole), (GDestroyNotify) pp_hole_unref);
   draft.holes = list;
   return pp_panel_new (&draft, error);
+}
+
+static double
+get_span (const PpPanel *panel)
+{
+  const PpHole *from = pp_panel_find_hole (panel, panel->wire->from, NULL);
+  const PpHole *to = pp_panel_find_hole (panel, panel->wire->to, NULL);
+
+  return pp_point_distance ((PpPoint) { from->x, from->y }, (PpPoint) { to->x, to->y });
+}
+
+PpPanel *
+pp_edit_move_hole (const PpPanel *panel,
+                   const PpHole  *hole,
+                   GError       **error)
+{
+  g_autoptr (PpPanel) moved = pp_edit_set_hole (panel, hole, error);
+  g_autoptr (PpWire) wire = NULL;
+  PpWire draft;
+  double longer;
+
+  if (moved == NULL || moved->wire == NULL || isnan (moved->wire->length)
+      || moved->wire->knotted_at != NULL)
+    return g_steal_pointer (&moved);
+  longer = get_span (moved) - get_span (panel);
+  draft = *moved->wire;
+  draft.length += longer;
+  if (longer == 0 || draft.length <= 0)
+    return g_steal_pointer (&moved);
+  wire = pp_wire_new (&draft, error);
+  return wire != NULL ? pp_edit_set_wire (moved, wire, error) : NULL;
 }
 
 PpPanel *

@@ -82,6 +82,9 @@ PpPanel *pp_edit_set_fused         (const PpPanel *panel, const PpFused *fused, 
 /* Stems in its pocket stay where they are, out of the pocket. */
 PpPanel *pp_edit_remove_fused      (const PpPanel *panel, const char *fused, GError **error);
 PpPanel *pp_edit_set_hole          (const PpPanel *panel, const PpHole *hole, GError **error);
+/* The same for a hole that is there, by hand: a wire of a set length that ends in it, and is not
+ * knotted, keeps its slack. */
+PpPanel *pp_edit_move_hole         (const PpPanel *panel, const PpHole *hole, GError **error);
 /* REFERENCE if the wire ends in it. */
 PpPanel *pp_edit_remove_hole       (const PpPanel *panel, const char *hole, GError **error);
 /* NULL takes the wire off. */

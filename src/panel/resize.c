@@ -59,7 +59,7 @@ carry_hole (const PpPanel *panel,
   draft.x = carry (draft.x, from_width, panel->background->width);
   draft.y = carry (draft.y, from_height, panel->background->height);
   hole = pp_hole_new (&draft, error);
-  return hole != NULL ? pp_edit_set_hole (panel, hole, error) : NULL;
+  return hole != NULL ? pp_edit_move_hole (panel, hole, error) : NULL;
 }
 
 PpPanel *

@@ -63,6 +63,51 @@ test_holes (void)
     }
 }
 
+/* Holes 40 mm from either side, a wire with 20 mm of slack. */
+static PpPanel *
+make_wired (PpPanel    *bare,
+            const char *knotted_at)
+{
+  g_autoptr (PpPanel) panel = bare;
+  g_autoptr (PpPanel) two = NULL;
+  g_autoptr (PpHole) hole = NULL;
+  g_autoptr (PpWire) wire = NULL;
+  PpHole other = *pp_panel_hole (panel, 0);
+  PpWire draft = pp_wire_draft ();
+
+  other.id = "other";
+  other.x = panel->background->width - 40;
+  hole = pp_hole_new (&other, NULL);
+  two = pp_edit_set_hole (panel, hole, NULL);
+  draft.from = "hole";
+  draft.to = "other";
+  draft.length = other.x - 40 + 20;
+  draft.knotted_at = knotted_at;
+  wire = pp_wire_new (&draft, NULL);
+  return pp_edit_set_wire (two, wire, NULL);
+}
+
+static void
+test_slack (void)
+{
+  g_autoptr (PpPanel) panel = make_wired (make_panel ((PpPoint) { 40, 50 }), NULL);
+  g_autoptr (PpPanel) wide = pp_edit_resize (panel, 400, 400, NULL);
+  g_autoptr (PpPanel) knotted = make_wired (make_panel ((PpPoint) { 40, 50 }),
+                                            "2026-06-01T10:00:00+01:00");
+  g_autoptr (PpPanel) moved = NULL, held = NULL;
+  g_autoptr (PpHole) hole = NULL;
+  PpHole draft = *pp_panel_hole (panel, 1);
+
+  g_assert_cmpfloat (wide->wire->length, ==, 400 - 2 * 40 + 20);
+  draft.x = 40;
+  draft.y = 125;
+  hole = pp_hole_new (&draft, NULL);
+  moved = pp_edit_move_hole (panel, hole, NULL);
+  g_assert_cmpfloat (moved->wire->length, ==, 75 + 20);
+  held = pp_edit_move_hole (knotted, hole, NULL);
+  g_assert_cmpfloat (held->wire->length, ==, knotted->wire->length);
+}
+
 static void
 test_corner (void)
 {
@@ -119,6 +164,7 @@ main (int    argc,
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/resize/holes", test_holes);
+  g_test_add_func ("/resize/slack", test_slack);
   g_test_add_func ("/resize/corner", test_corner);
   g_test_add_func ("/resize/refused", test_refused);
   g_test_add_func ("/resize/free-shape", test_free_shape);

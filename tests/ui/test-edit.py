@@ -184,5 +184,32 @@ def drag_ended_by_a_key(session):
     steps.end(desk)
 
 
+def back_into_the_tray(session):
+    desk, path = start(session, 'back into the tray', THREE)
+    at, tray = desk.get_middle(steps.get_pieces(desk)[1]), desk.on_screen(desk.find('list', 'Pieces'))
+    desk.drag(at, (at[0], tray.y + tray.height // 2))
+    steps.wait_pieces(desk, 2)
+    check_saved(desk, path, 'let go over the tray it is off the glass', lambda p: list(p) == ['p0', 'p2'])
+    desk.key('ctrl+z')
+    check_saved(desk, path, 'one undo lays it where it was', lambda p: is_at(p['p1'], 150, 170))
+    desk.find('button', 'Nothing to undo')
+    steps.end(desk)
+
+
+def measured(session):
+    desk, path = start(session, 'measured', THREE)
+    desk.press('button', 'Measure')
+    wait_for('measuring', lambda: 'pressed' in desk.find_now(None, 'Measure').states)
+    at = desk.get_middle(steps.get_pieces(desk)[1])
+    desk.drag(at, (at[0] + 60, at[1]))
+    desk.key('Escape')
+    check('one Escape takes the line away alone', 'pressed' in desk.find_now(None, 'Measure').states)
+    desk.key('Escape')
+    check('another ends measuring', steps.is_true_soon(lambda: 'pressed' not in desk.find_now(None, 'Measure').states))
+    desk.drag(at, (at[0] + 60, at[1]))
+    check_saved(desk, path, 'a drag moves the piece again', lambda p: p['p1']['x'] > 160)
+    steps.end(desk)
+
+
 run(Session(), [nudged, several, stays_put, cut_copy_paste, groups, turned_and_stacked,
-                drag_ended_by_a_key])
+                drag_ended_by_a_key, back_into_the_tray, measured])
