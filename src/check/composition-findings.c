@@ -39,7 +39,8 @@ ask_group (PpFindings    *findings,
   finding.about = (const char * const *) ids->pdata;
   finding.at = middle_of_group (scene, group);
   if (group->name != NULL)
-    text = g_strdup_printf (_("The group %s has %u flowers. An odd number looks livelier: one "
+    /* Translators: the maker's name of a group, in quotes. */
+    text = g_strdup_printf (_("“%s” is a group of %u flowers. An odd number looks livelier: one "
                               "more, one fewer, or group them another way."), group->name,
                             group->flowers);
   else

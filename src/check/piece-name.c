@@ -24,12 +24,14 @@ is_alone (const PpScene *scene,
   return TRUE;
 }
 
+/* By its own point, as its card tells it. */
 static char *
 name_with_place (const PpScene *scene,
                  guint          index)
 {
   const char *name = plain_name (scene->bodies[index]->piece);
-  g_autofree char *place = pp_place_format (scene->panel, scene->bodies[index]->centroid);
+  const PpPlacement *placement = scene->bodies[index]->placement;
+  g_autofree char *place = pp_place_format (scene->panel, (PpPoint) { placement->x, placement->y });
 
   /* Translators: a piece and where it lies: "Oxeye (12 mm from the left and 45 mm from the top)" */
   return g_strdup_printf (_("%s (%s)"), name, place);

@@ -71,16 +71,14 @@ peeked_cb (GObject      *source,
            gpointer      data)
 {
   g_autoptr (PpPanelTile) self = data;
-  g_autoptr (GError) error = NULL;
-  g_autoptr (PpPeek) peek = pp_peek_finish (result, &error);
+  g_autoptr (PpPeek) peek = pp_peek_finish (result, NULL);
 
   if (peek != NULL)
     {
       show_words (self, peek->title, peek->size);
       gtk_image_set_from_paintable (self->picture, GDK_PAINTABLE (peek->picture));
     }
-  gtk_widget_set_visible (GTK_WIDGET (self),
-                          !g_error_matches (error, G_IO_ERROR, G_IO_ERROR_NOT_FOUND));
+  gtk_widget_set_visible (GTK_WIDGET (self), peek != NULL);
 }
 
 /* The text's size is known once the tile stands in a window. */
