@@ -8,11 +8,25 @@
 
 #include "art/picture.h"
 #include "desk/sheet-answers.h"
-#include "desk/export-dialog.h"
 #include "desk/export-wish.h"
 #include "desk/file-words.h"
 #include "desk/picture-dialog.h"
 #include "panel/i18n.h"
+
+typedef struct
+{
+  PpSheetChoice  *choice;
+  PpSheetFormats  format;
+} Sheets;
+
+static void
+free_sheets (gpointer data)
+{
+  Sheets *self = data;
+
+  pp_sheet_choice_free (self->choice);
+  g_free (self);
+}
 
 /* In a folder they lie beside those of other panels. */
 static void
@@ -35,18 +49,17 @@ draw_sheets (const PpPanel *panel,
              PpWork        *work,
              GError       **error)
 {
-  const PpSheetChoice *choice = data;
+  const Sheets *sheets = data;
   g_autoptr (PpSheetAnswers) answers = pp_sheet_answers_new (panel, TRUE, work, error);
-  PpSheetJob job = { .units = panel->units, .paper = choice->paper, .mono = choice->mono };
+  PpSheetJob job;
   GPtrArray *files;
 
   if (answers == NULL)
     return NULL;
-  job.check = answers->check;
-  job.plan = answers->plan;
-  job.gallery = answers->gallery;
-  files = pp_sheets_write (&job, (const char * const *) choice->kinds, choice->format, error);
-  if (files != NULL && choice->format != PP_SHEET_PDF)
+  job = pp_sheet_choice_job (sheets->choice, answers);
+  files = pp_sheets_write (&job, (const char * const *) sheets->choice->kinds, sheets->format,
+                           error);
+  if (files != NULL && sheets->format != PP_SHEET_PDF)
     name_after_panel (files, panel);
   return files;
 }
@@ -57,33 +70,25 @@ tell_sheets (const char *where)
   return g_strdup_printf (_("The sheets are in %s."), where);
 }
 
-static void
-sheets_accepted_cb (PpExportDialog      *dialog,
-                    const PpSheetChoice *choice,
-                    PpWindow            *window)
+void
+pp_exporting_sheets (PpWindow            *window,
+                     const PpSheetChoice *choice,
+                     PpSheetFormats       format)
 {
+  const Sheets sheets = { pp_sheet_choice_copy (choice), format };
   const PpExport export = {
     .doing = _("The sheets are being drawn."),
     .tell = tell_sheets,
     .draw = draw_sheets,
-    .data = pp_sheet_choice_copy (choice),
-    .free_data = (GDestroyNotify) pp_sheet_choice_free,
+    .data = g_memdup2 (&sheets, sizeof sheets),
+    .free_data = free_sheets,
   };
 
-  if (choice->format == PP_SHEET_PDF)
+  if (format == PP_SHEET_PDF)
     pp_export_wish_file (window, &export, _("Export the sheets"),
                          C_("end of a file's name", "sheets"), ".pdf");
   else
     pp_export_wish_folder (window, &export, _("A folder for the sheets"));
-}
-
-void
-pp_exporting_sheets (PpWindow *window)
-{
-  PpExportDialog *dialog = pp_export_dialog_new (GTK_WINDOW (window), FALSE);
-
-  g_signal_connect_object (dialog, "accepted", G_CALLBACK (sheets_accepted_cb), window, 0);
-  gtk_window_present (GTK_WINDOW (dialog));
 }
 
 typedef struct

@@ -10,7 +10,7 @@
 #include "desk/exporting.h"
 #include "desk/opening.h"
 #include "desk/outside-change.h"
-#include "desk/print.h"
+#include "desk/pages.h"
 #include "desk/saving.h"
 #include "desk/typing.h"
 
@@ -48,13 +48,24 @@ save_as_cb (GSimpleAction *action,
   pp_saving_run_async (window, TRUE, saved_cb, NULL);
 }
 
+/* Elsewhere the sheets are shown first, so that is seen what will be printed, and how it is chosen. */
+static void
+do_on_sheets (PpWindow   *window,
+              const char *action)
+{
+  if (g_strcmp0 (pp_window_get_page_name (window), PP_PAGE_SHEETS) == 0)
+    gtk_widget_activate_action (pp_window_get_page (window), action, NULL);
+  else
+    g_action_group_activate_action (G_ACTION_GROUP (window), "page",
+                                    g_variant_new_string (PP_PAGE_SHEETS));
+}
+
 static void
 export_sheets_cb (GSimpleAction *action,
                   GVariant      *parameter,
                   gpointer       window)
 {
-  pp_typing_finish (window);
-  pp_exporting_sheets (window);
+  do_on_sheets (window, "page.export");
 }
 
 static void
@@ -71,8 +82,7 @@ print_cb (GSimpleAction *action,
           GVariant      *parameter,
           gpointer       window)
 {
-  pp_typing_finish (window);
-  pp_print_run (window);
+  do_on_sheets (window, "page.print");
 }
 
 static void

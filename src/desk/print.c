@@ -10,19 +10,18 @@
 #include "desk/print.h"
 
 #include "desk/ask.h"
-#include "desk/export-dialog.h"
 #include "desk/file-state.h"
-#include "desk/file-words.h"
+#include "desk/print-memory.h"
 #include "desk/work-dialog.h"
 #include "panel/i18n.h"
 
 typedef struct
 {
-  PpSheetAnswers     *answers;
-  PpSheetChoice *choice;
-  PpSheetJob     job;
-  double         scale;   /* of the drawing on the paper */
-  GPtrArray     *pages;
+  PpSheetAnswers *answers;
+  PpSheetChoice  *choice;
+  PpSheetJob      job;
+  double          scale;   /* of the drawing on the paper */
+  GPtrArray      *pages;
 } Printing;
 
 static void
@@ -65,24 +64,20 @@ draw_page_cb (GtkPrintOperation *operation,
 }
 
 GtkPrintOperation *
-pp_print_operation_new (PpSheetAnswers           *answers,
+pp_print_operation_new (PpSheetAnswers      *answers,
                         const PpSheetChoice *choice)
 {
   GtkPrintOperation *operation = gtk_print_operation_new ();
+  g_autoptr (GtkPageSetup) setup = pp_print_memory_setup (&choice->paper);
   Printing *self = g_new0 (Printing, 1);
 
   self->answers = answers;
   self->choice = pp_sheet_choice_copy (choice);
-  self->job = (PpSheetJob) {
-    .check = answers->check,
-    .plan = answers->plan,
-    .gallery = answers->gallery,
-    .units = answers->check->panel->units,
-    .mono = choice->mono,
-  };
+  self->job = pp_sheet_choice_job (self->choice, answers);
   gtk_print_operation_set_unit (operation, GTK_UNIT_MM);
   gtk_print_operation_set_use_full_page (operation, TRUE);
   gtk_print_operation_set_embed_page_setup (operation, TRUE);
+  gtk_print_operation_set_default_page_setup (operation, setup);
   gtk_print_operation_set_allow_async (operation, TRUE);
   g_signal_connect_data (operation, "begin-print", G_CALLBACK (begin_print_cb), self,
                          free_printing, 0);
@@ -123,6 +118,8 @@ done_cb (GtkPrintOperation       *operation,
   g_autoptr (GError) error = NULL;
   g_autofree char *sentence = NULL;
 
+  if (result == GTK_PRINT_OPERATION_RESULT_APPLY)
+    pp_print_memory_keep (gtk_print_operation_get_print_settings (operation));
   if (result != GTK_PRINT_OPERATION_RESULT_ERROR || !pp_file_state_is_alive (window))
     return;
   gtk_print_operation_get_error (operation, &error);
@@ -131,13 +128,15 @@ done_cb (GtkPrintOperation       *operation,
 }
 
 static void
-print (Wish      *wish,
+print (Wish           *wish,
        PpSheetAnswers *answers)
 {
   g_autoptr (GtkPrintOperation) operation = pp_print_operation_new (answers, wish->choice);
+  g_autoptr (GtkPrintSettings) settings = pp_print_memory_get ();
   g_autofree char *title = pp_document_dup_title (wish->document);
 
   gtk_print_operation_set_job_name (operation, title);
+  gtk_print_operation_set_print_settings (operation, settings);
   g_signal_connect_object (operation, "done", G_CALLBACK (done_cb), wish->window, 0);
   gtk_print_operation_run (operation, GTK_PRINT_OPERATION_ACTION_PRINT_DIALOG,
                            GTK_WINDOW (wish->window), NULL);
@@ -175,10 +174,9 @@ answer_in_thread (GTask        *task,
     g_task_return_pointer (task, answers, (GDestroyNotify) pp_sheet_answers_free);
 }
 
-static void
-accepted_cb (PpExportDialog      *dialog,
-             const PpSheetChoice *choice,
-             PpWindow            *window)
+void
+pp_print_run (PpWindow            *window,
+              const PpSheetChoice *choice)
 {
   Wish *self = g_new0 (Wish, 1);
   g_autoptr (GTask) task = g_task_new (NULL, NULL, answered_cb, self);
@@ -192,13 +190,4 @@ accepted_cb (PpExportDialog      *dialog,
                                      self->work);
   g_task_set_task_data (task, self, NULL);
   g_task_run_in_thread (task, answer_in_thread);
-}
-
-void
-pp_print_run (PpWindow *window)
-{
-  PpExportDialog *dialog = pp_export_dialog_new (GTK_WINDOW (window), TRUE);
-
-  g_signal_connect_object (dialog, "accepted", G_CALLBACK (accepted_cb), window, 0);
-  gtk_window_present (GTK_WINDOW (dialog));
 }

@@ -10,11 +10,12 @@
 
 G_BEGIN_DECLS
 
-/* Asks which sheets, makes ready in a thread, then the system's own dialog asks how. */
-void               pp_print_run           (PpWindow            *window);
-/* Prints what `answers` are of on the paper that its settings come to say. answers: (transfer
- * full). Of the choice only kinds and colours count. (transfer full) */
-GtkPrintOperation *pp_print_operation_new (PpSheetAnswers           *answers,
+/* Makes ready in a thread, then the system's own dialog asks how. */
+void               pp_print_run           (PpWindow            *window,
+                                           const PpSheetChoice *choice);
+/* Prints what `answers` are of, on the paper of the choice unless the dialog comes to say another.
+ * answers: (transfer full). (transfer full) */
+GtkPrintOperation *pp_print_operation_new (PpSheetAnswers      *answers,
                                            const PpSheetChoice *choice);
 
 G_END_DECLS

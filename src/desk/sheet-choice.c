@@ -32,6 +32,22 @@ pp_sheet_choice_copy (const PpSheetChoice *self)
   return copy;
 }
 
+PpSheetJob
+pp_sheet_choice_job (const PpSheetChoice  *self,
+                     const PpSheetAnswers *answers)
+{
+  return (PpSheetJob) {
+    .check = answers->check,
+    .plan = answers->plan,
+    .gallery = answers->gallery,
+    .units = answers->check->panel->units,
+    .paper = self->paper,
+    .mono = self->mono,
+    .behind = self->behind,
+    .inset = self->inset,
+  };
+}
+
 void
 pp_sheet_choice_free (PpSheetChoice *self)
 {

@@ -4,19 +4,23 @@
  */
 #pragma once
 
-#include "sheet/sheet.h"
+#include "desk/sheet-answers.h"
 
 G_BEGIN_DECLS
 
 typedef struct
 {
-  char          **kinds;  /* ids, ended by NULL, at least one */
-  PpSheetFormats  format; /* one of them */
-  PpPaper         paper;
+  char          **kinds;  /* ids, ended by NULL, in the order of printing */
+  PpPaper         paper;  /* as the sheet is read */
   gboolean        mono;
+  gboolean        behind; /* the pattern mirrored */
+  double          inset;  /* mm, for the grinder; 0: none */
 } PpSheetChoice;
 
 PpSheetChoice *pp_sheet_choice_copy (const PpSheetChoice *self);
+/* The job that draws it. All is borrowed. */
+PpSheetJob     pp_sheet_choice_job  (const PpSheetChoice *self,
+                                     const PpSheetAnswers *answers);
 void           pp_sheet_choice_free (PpSheetChoice       *self);
 
 /* The formats, by index. */

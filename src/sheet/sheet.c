@@ -117,6 +117,14 @@ pp_sheets_write (const PpSheetJob   *job,
   return g_steal_pointer (&files);
 }
 
+guint
+pp_sheets_count (const PpSheetJob   *job,
+                 const char * const *kinds)
+{
+  g_return_val_if_fail (job != NULL && kinds != NULL && are_known (kinds), 0);
+  return pp_output_count (job, kinds);
+}
+
 GPtrArray *
 pp_sheets_record (const PpSheetJob   *job,
                   const char * const *kinds)

@@ -76,6 +76,9 @@ GPtrArray *pp_sheets_write (const PpSheetJob   *job,
                             PpSheetFormats      formats,
                             GError            **error);
 
+/* How many pages they have together. */
+guint      pp_sheets_count     (const PpSheetJob   *job,
+                                const char * const *kinds);
 /* All pages drawn and kept, for a printer, which asks for them in an order of its own: an array of
  * cairo_surface_t (transfer full). */
 GPtrArray *pp_sheets_record    (const PpSheetJob   *job,

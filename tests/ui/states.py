@@ -54,8 +54,7 @@ def sample(session):
     slider = desk.on_screen(desk.find('slider'))
     desk.click((slider.x + slider.width - 20, slider.y + slider.height // 2))
     yield desk, 'from the side'
-    for key, title in (('ctrl+e', 'Export the sheets'), ('ctrl+shift+e', 'Export a picture'),
-                       ('ctrl+question', 'The keys')):
+    for key, title in (('ctrl+shift+e', 'Export a picture'), ('ctrl+question', 'The keys')):
         desk.key(key)
         wait_for(title, lambda: len(desk.look()) > 1)
         yield desk, title.lower()
@@ -66,6 +65,10 @@ def sample(session):
     yield desk, 'put all right'
     desk.key('Escape')
     wait_for('it to close', lambda: len(desk.look()) == 1)
+    desk.key('ctrl+p')
+    desk.find('image', steps.begins('Record, page 1 of '))
+    desk.wait_gone('label', 'The sheets are being drawn.')
+    yield desk, 'sheets'
     desk.key('ctrl+q')
 
 

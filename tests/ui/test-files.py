@@ -90,8 +90,9 @@ def sheets(session):
     path = write_panel(session.folder, 'sheets.petalpane', TWO)
     out = session.folder / 'out.pdf'
     desk = steps.open_file(session, path, 2)
+    desk.key('ctrl+e')  # to the page of the sheets, then the export
+    desk.find('image', steps.begins('Record, page 1 of '))
     desk.key('ctrl+e')
-    desk.press('label', 'Choose where…')
     steps.answer_dialog(desk, out)
     desk.find('label', steps.begins('The sheets are in'))
     said = subprocess.run(['pdfinfo', out], capture_output=True, text=True, check=False).stdout
