@@ -35,18 +35,23 @@ page_cb (GSimpleAction *action,
   pp_window_show_page (window, g_variant_get_string (state, NULL));
 }
 
-/* What is shown says which button is pressed, also where it was not the action that showed it. */
+/* What is shown says which button is pressed, also where it was not the action that showed it. GTK
+ * does not tell assistive technology by itself that the pages behind are not to be seen. */
 static void
 shown_cb (PpWindow   *window,
           GParamSpec *pspec,
-          gpointer    data)
+          GtkWidget  *stack)
 {
+  GtkWidget *shown = gtk_stack_get_visible_child (GTK_STACK (stack));
   GAction *action = g_action_map_lookup_action (G_ACTION_MAP (window), "page");
   const char *name = pp_window_get_page_name (window);
 
   g_simple_action_set_state (G_SIMPLE_ACTION (action),
                              g_variant_new_string (name != NULL ? name : ""));
   g_simple_action_set_enabled (G_SIMPLE_ACTION (action), name != NULL);
+  for (GtkWidget *w = gtk_widget_get_first_child (stack); w != NULL;
+       w = gtk_widget_get_next_sibling (w))
+    gtk_accessible_update_state (GTK_ACCESSIBLE (w), GTK_ACCESSIBLE_STATE_HIDDEN, w != shown, -1);
 }
 
 static GtkWidget *
@@ -75,7 +80,7 @@ pp_pages_add (PpWindow *window,
       gtk_stack_add_named (stack, g_object_new (pages[i].get_type (), NULL), pages[i].name);
       gtk_box_append (switcher, make_button (i));
     }
-  g_signal_connect (window, "notify::page-name", G_CALLBACK (shown_cb), NULL);
+  g_signal_connect (window, "notify::page-name", G_CALLBACK (shown_cb), stack);
 }
 
 void
