@@ -171,7 +171,7 @@ add_row (PpSheetsForm      *self,
   return box;
 }
 
-/* The rows that belong to a sheet stand in the template, after which they are moved. */
+/* What belongs to a sheet stands in the template; it is moved to under its tick. */
 static void
 add_rows (PpSheetsForm *self)
 {

@@ -28,6 +28,7 @@ struct _PpSheetsPage
   PpDocument     *document;
   PpSheetMaker   *maker;
   gboolean        is_stale;  /* to be drawn when the page is seen */
+  gboolean        is_wanted; /* what the maker makes; else words stand there */
   guint           timer;     /* while something is being made */
   guint           n_looks;
 
@@ -129,7 +130,7 @@ failed_cb (PpSheetMaker *maker,
            PpSheetsPage *self)
 {
   show_making (self, TRUE);
-  if (self->document == NULL)
+  if (self->document == NULL || !self->is_wanted)
     return;
   pp_sheets_view_set_set (self->view, NULL);
   say (self, sentence != NULL ? sentence : _("The drawing of the sheets was stopped."));
@@ -159,15 +160,17 @@ draw_anew (PpSheetsPage *self)
   self->is_stale = FALSE;
   gtk_widget_set_sensitive (self->print, obstacle == NULL);
   gtk_widget_set_sensitive (self->export, obstacle == NULL);
-  begin_making (self);
-  pp_sheet_maker_ask (self->maker, panel, choice);
-  if (obstacle != NULL)
+  self->is_wanted = obstacle == NULL;
+  if (self->is_wanted)
     {
-      pp_sheet_maker_stop (self->maker);
-      show_making (self, TRUE);
-      pp_sheets_view_set_set (self->view, NULL);
-      say (self, obstacle);
+      begin_making (self);
+      pp_sheet_maker_ask (self->maker, panel, choice);
+      return;
     }
+  pp_sheet_maker_stop (self->maker);
+  show_making (self, TRUE);
+  pp_sheets_view_set_set (self->view, NULL);
+  say (self, obstacle);
 }
 
 /* At once, or when the page is seen next. */
@@ -184,6 +187,8 @@ document_changed_cb (PpDocument   *document,
                      PpSheetsPage *self)
 {
   pp_sheets_form_set_panel (self->form, pp_document_get_panel (document));
+  if (pp_document_get_panel (document)->placements->len == 0)
+    pp_sheets_form_set_counts (self->form, NULL);
   follow (self);
 }
 
