@@ -24,7 +24,7 @@ static const struct
   { "again", pp_command_again, N_("again FILE -o OUT: write another panel like this one") },
   { "sheets", pp_command_sheets, N_("sheets FILE -o FOLDER: write the sheets for the bench") },
   { "picture", pp_command_picture, N_("picture FILE -o OUT.png: write the arrangement as a picture") },
-  { "piece", pp_command_piece, N_("piece measures|ring|ladder|drawing …: make a piece") },
+  { "piece", pp_command_piece, N_("piece measures|ring|ladder|picture|drawing …: make a piece") },
 };
 
 int

@@ -132,7 +132,7 @@ pp_piece_command_measures (int    argc,
       "All: thickness; touches (all, middle, rim, ends, base, tip: what touches a flat top), gap "
       "(under the high part), foot, touching; weight and weighed (how many together); light "
       "(none, shadow, clear: a black line seen through it); name, colour, count, seed"),
-    &wish);
+    NULL, &wish);
 
   if (args == NULL)
     return PP_EXIT_UNUSABLE;

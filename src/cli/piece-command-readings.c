@@ -232,7 +232,7 @@ pp_piece_command_ring (int    argc,
       "(or any other number of them, evenly round), or HOUR=LENGTH (12=31 12:30=30.5 1=28 …), or "
       "a file with these.\n\nKEY=VALUE: colour (#rrggbb); %s"), pp_word_list_answers ());
   g_auto (GStrv) args
-      = pp_piece_command_parse (argc, argv, _("READINGS… [KEY=VALUE…]"), summary, &wish);
+      = pp_piece_command_parse (argc, argv, _("READINGS… [KEY=VALUE…]"), summary, NULL, &wish);
 
   if (args == NULL || !read_words (&args, read_spoke, &readings))
     return PP_EXIT_UNUSABLE;
@@ -267,7 +267,7 @@ pp_piece_command_ladder (int    argc,
       "file with these. An end of width 0 is a tip; length=LENGTH puts one there.\n\n"
       "KEY=VALUE: colour (#rrggbb); %s"), pp_word_list_answers ());
   g_auto (GStrv) args
-      = pp_piece_command_parse (argc, argv, _("READINGS… [KEY=VALUE…]"), summary, &wish);
+      = pp_piece_command_parse (argc, argv, _("READINGS… [KEY=VALUE…]"), summary, NULL, &wish);
 
   if (args == NULL || !read_words (&args, read_rung, &readings))
     return PP_EXIT_UNUSABLE;

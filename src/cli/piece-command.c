@@ -25,11 +25,12 @@ pp_piece_wish_clear (PpPieceWish *self)
 }
 
 char **
-pp_piece_command_parse (int          argc,
-                        char       **argv,
-                        const char  *usage,
-                        const char  *summary,
-                        PpPieceWish *wish)
+pp_piece_command_parse (int                 argc,
+                        char              **argv,
+                        const char         *usage,
+                        const char         *summary,
+                        const GOptionEntry *more,
+                        PpPieceWish        *wish)
 {
   const GOptionEntry entries[] = {
     { "into", 0, 0, G_OPTION_ARG_FILENAME, &wish->into,
@@ -44,6 +45,8 @@ pp_piece_command_parse (int          argc,
   for (int i = 0; i < argc; i++)
     args[i] = g_strdup (argv[i]);
   g_option_context_set_summary (context, summary);
+  if (more != NULL)
+    g_option_context_add_main_entries (context, more, GETTEXT_PACKAGE);
   g_option_context_add_main_entries (context, entries, GETTEXT_PACKAGE);
   if (!g_option_context_parse_strv (context, &args, &error))
     {
@@ -173,6 +176,7 @@ pp_command_piece (int    argc,
     { "measures", pp_piece_command_measures },
     { "ring", pp_piece_command_ring },
     { "ladder", pp_piece_command_ladder },
+    { "picture", pp_piece_command_picture },
     { "drawing", pp_piece_command_drawing },
   };
 
@@ -180,5 +184,5 @@ pp_command_piece (int    argc,
     if (strcmp (argv[1], ways[i].name) == 0)
       return ways[i].run (argc - 1, argv + 1);
   return pp_command_fail (NULL, _("say how the piece is made: piece measures, ring, "
-                                  "ladder or drawing, each with --help."));
+                                  "ladder, picture or drawing, each with --help."));
 }

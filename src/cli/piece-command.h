@@ -4,7 +4,7 @@
  */
 #pragma once
 
-#include "piece/answers.h"
+#include "cli/piece-words.h"
 
 G_BEGIN_DECLS
 
@@ -17,12 +17,13 @@ typedef struct
 
 void pp_piece_wish_clear (PpPieceWish *self);
 
-/* Reads --into and --json, and gives what else was written, argv[0] not among it (transfer full);
+/* Reads --into, --json and `more` (nullable) options of its own, and gives what else was written, argv[0] not among it (transfer full);
  * NULL after a complaint on standard error. */
 char **pp_piece_command_parse   (int                argc,
                                  char             **argv,
                                  const char        *usage,
                                  const char        *summary,
+                                 const GOptionEntry *more,
                                  PpPieceWish       *wish);
 /* Puts the pieces where they are wished; `at` (nullable): where their origins lay, mm, else at
  * (0, 0); `note` (nullable): a sentence that follows in words. Returns the exit status. */
@@ -40,6 +41,7 @@ gboolean pp_piece_command_read_answers (char      **words,
 int    pp_piece_command_drawing  (int argc, char **argv);
 int    pp_piece_command_ladder   (int argc, char **argv);
 int    pp_piece_command_measures (int argc, char **argv);
+int    pp_piece_command_picture  (int argc, char **argv);
 int    pp_piece_command_ring     (int argc, char **argv);
 
 G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (PpPieceWish, pp_piece_wish_clear)
