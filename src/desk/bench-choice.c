@@ -33,11 +33,21 @@ clear (PpBenchView *self)
     gtk_box_remove (self->answers, child);
 }
 
+/* The focus goes back to the big control before its button goes, or GTK would give it to another
+ * one, and the next Space would press that. */
+static void
+close_choice (PpBenchView *self)
+{
+  self->is_choosing = FALSE;
+  gtk_widget_set_visible (self->bar, TRUE);
+  gtk_widget_grab_focus (self->act);
+  clear (self);
+}
+
 void
 pp_bench_choice_end (PpBenchView *self)
 {
-  self->is_choosing = FALSE;
-  clear (self);
+  close_choice (self);
   pp_bench_view_refresh (self);
 }
 
@@ -84,8 +94,7 @@ take_off (PpBenchView *self,
   for (guint i = 0; i < self->chosen->len; i++)
     g_strv_builder_add (builder, g_ptr_array_index (self->chosen, i));
   jobs = g_strv_builder_end (builder);
-  self->is_choosing = FALSE;
-  clear (self);
+  close_choice (self);
   pp_bench_acts_come_off (self, (const char * const *) jobs, broke);
 }
 
@@ -206,8 +215,7 @@ sits_cb (GtkButton   *button,
   middle.x = glass.x0 + pp_figure_entry_get_value (left);
   middle.y = glass.y0 + pp_figure_entry_get_value (top);
   rotation = pp_figure_entry_get_value (turn);
-  self->is_choosing = FALSE;
-  clear (self);
+  close_choice (self);
   pp_bench_acts_move (self, job, middle, rotation);
 }
 
