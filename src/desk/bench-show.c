@@ -259,6 +259,18 @@ show_stuck (PpBenchView *self)
   say_lines (self->lines, pp_no_order_words (&job));
 }
 
+/* Where what had the focus is gone, Space must still find the big control. */
+static void
+hold_focus (PpBenchView *self)
+{
+  GtkWidget *focus = gtk_root_get_focus (gtk_widget_get_root (GTK_WIDGET (self)));
+
+  if (gtk_widget_get_visible (GTK_WIDGET (self->happenings)))
+    return;
+  if (focus == NULL || !gtk_widget_get_mapped (focus))
+    gtk_widget_grab_focus (self->act);
+}
+
 void
 pp_bench_view_refresh (PpBenchView *self)
 {
@@ -276,7 +288,5 @@ pp_bench_view_refresh (PpBenchView *self)
   show_clock (self, words);
   show_controls (self, words);
   say_or_hide (self->meanwhile, self->is_ready ? words->meanwhile : "");
-  if (gtk_widget_get_focus_child (GTK_WIDGET (self)) == NULL
-      && !gtk_widget_get_visible (GTK_WIDGET (self->happenings)))
-    gtk_widget_grab_focus (self->act);
+  hold_focus (self);
 }
