@@ -10,6 +10,7 @@
 #include "desk/dry-run-page.h"
 
 #include "desk/card.h"
+#include "desk/focus-within.h"
 #include "desk/margin.h"
 #include "desk/ruler.h"
 #include "desk/template.h"
@@ -293,6 +294,7 @@ pp_dry_run_page_class_init (PpDryRunPageClass *klass)
 
   G_OBJECT_CLASS (klass)->dispose = pp_dry_run_page_dispose;
   G_OBJECT_CLASS (klass)->set_property = pp_dry_run_page_set_property;
+  widget_class->focus = pp_focus_within;
   widget_class->grab_focus = pp_dry_run_page_grab_focus;
   props[PROP_DOCUMENT] = g_param_spec_object ("document", NULL, NULL, PP_TYPE_DOCUMENT,
                                               G_PARAM_WRITABLE | G_PARAM_STATIC_STRINGS);

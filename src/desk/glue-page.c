@@ -11,6 +11,7 @@
 
 #include "desk/bench-view.h"
 #include "desk/em.h"
+#include "desk/focus-within.h"
 #include "desk/glue-list.h"
 #include "desk/glue-map.h"
 #include "desk/saving.h"
@@ -466,6 +467,7 @@ pp_glue_page_class_init (PpGluePageClass *klass)
 
   G_OBJECT_CLASS (klass)->dispose = pp_glue_page_dispose;
   G_OBJECT_CLASS (klass)->set_property = pp_glue_page_set_property;
+  widget_class->focus = pp_focus_within;
   widget_class->grab_focus = pp_glue_page_grab_focus;
   widget_class->map = pp_glue_page_map;
   widget_class->unmap = pp_glue_page_unmap;

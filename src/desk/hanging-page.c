@@ -12,6 +12,7 @@
 #include "desk/em.h"
 #include "desk/finding-acts.h"
 #include "desk/finding-row.h"
+#include "desk/focus-within.h"
 #include "desk/folding.h"
 #include "desk/hanging-view.h"
 #include "desk/hanging-words.h"
@@ -419,6 +420,7 @@ pp_hanging_page_class_init (PpHangingPageClass *klass)
                                                         | G_PARAM_STATIC_STRINGS));
   widget_class->css_changed = pp_hanging_page_css_changed;
   widget_class->map = pp_hanging_page_map;
+  widget_class->focus = pp_focus_within;
   widget_class->grab_focus = pp_hanging_page_grab_focus;
   widget_class->measure = pp_hanging_page_measure;
   widget_class->size_allocate = pp_hanging_page_size_allocate;

@@ -10,6 +10,7 @@
 #include "desk/sheets-page.h"
 
 #include "desk/exporting.h"
+#include "desk/focus-within.h"
 #include "desk/print.h"
 #include "desk/sheets-form.h"
 #include "desk/sheets-view.h"
@@ -375,6 +376,7 @@ pp_sheets_page_class_init (PpSheetsPageClass *klass)
   G_OBJECT_CLASS (klass)->dispose = pp_sheets_page_dispose;
   G_OBJECT_CLASS (klass)->set_property = pp_sheets_page_set_property;
   widget_class->map = pp_sheets_page_map;
+  widget_class->focus = pp_focus_within;
   widget_class->grab_focus = pp_sheets_page_grab_focus;
   props[PROP_DOCUMENT] = g_param_spec_object ("document", NULL, NULL, PP_TYPE_DOCUMENT,
                                               G_PARAM_WRITABLE | G_PARAM_STATIC_STRINGS);
