@@ -113,7 +113,7 @@ def chosen(session):
     check('the export has the pages that are shown', count_pages(out) == len(left), (count_pages(out), len(left)))
     check('and is that of the command, byte for byte', out.read_bytes() == theirs.read_bytes(),
           (out.stat().st_size, theirs.stat().st_size))
-    desk.press('button', 'All right')
+    desk.press('button', 'Put away')
     steps.end(desk)
 
 
