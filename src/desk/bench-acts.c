@@ -7,6 +7,7 @@
  */
 #include "config.h"
 
+#include "desk/bench-stock.h"
 #include "desk/bench-view-private.h"
 
 #include "glue/progress.h"
@@ -17,17 +18,32 @@
 
 #define REST_US 500000 /* between two acts: a glove trembles */
 
+/* (transfer full) both. `broke`: jobs, or NULL. */
+static void
+record_broken (PpBenchView        *self,
+               PpPanel            *next,
+               GError             *error,
+               const char * const *broke)
+{
+  g_autoptr (PpPanel) before = pp_panel_ref (pp_document_get_panel (self->document));
+
+  self->acted_at = g_get_monotonic_time ();
+  self->is_hurried = FALSE;
+  if (pp_document_record (self->document, next, error))
+    {
+      pp_bench_keep_write (self->keep);
+      pp_bench_stock_follow (before, pp_document_get_panel (self->document), broke);
+    }
+  pp_bench_view_refresh (self);
+}
+
 /* (transfer full) both. */
 static void
 record (PpBenchView *self,
         PpPanel     *next,
         GError      *error)
 {
-  self->acted_at = g_get_monotonic_time ();
-  self->is_hurried = FALSE;
-  if (pp_document_record (self->document, next, error))
-    pp_bench_keep_write (self->keep);
-  pp_bench_view_refresh (self);
+  record_broken (self, next, error, NULL);
 }
 
 /* From the first act on the order is kept, so that the steps are the same after the file was
@@ -149,7 +165,7 @@ pp_bench_acts_come_off (PpBenchView        *self,
     next = pp_progress_broke (panel, self->plan->order, jobs, now, &error);
   else
     next = pp_progress_fell (panel, self->plan->order, jobs, now, &error);
-  record (self, next, g_steal_pointer (&error));
+  record_broken (self, next, g_steal_pointer (&error), broke ? jobs : NULL);
 }
 
 /* The pose that brings the piece's middle there. */

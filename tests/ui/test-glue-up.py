@@ -3,6 +3,8 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """The glue of these panels is mixed and grabs in no time, so that nothing waits for a clock; that
 waits are kept is held against the clock in tests/desk and tests/glue."""
+import json
+
 import steps
 from panels import write_panel
 from session import Session, wait_for
@@ -10,11 +12,31 @@ from tap import check, run
 
 # no wire: knots are tested in tests/glue
 QUICK = {'working_life': 60, 'mixing': 0.001, 'grab': 0.001}
+IN_BOX = 9
 THREE = [('cornflower', 60, 150), ('oxeye', 150, 170), ('cornflower', 240, 150)]
 
 
 def write(session, name, **glue):
     return write_panel(session.folder, name, THREE, wire=None, adhesive={**QUICK, **glue})
+
+
+def fill_box(session, path):
+    """A box with the pieces of the panel, IN_BOX of each; its path."""
+    panel = steps.read(path)
+    for piece in panel['tray']:
+        piece['box'] = piece['id']
+    path.write_text(json.dumps(panel), encoding='utf-8')
+    box = session.folder / 'data' / 'petalpane' / 'box.petalbox'
+    box.parent.mkdir(exist_ok=True)
+    box.write_text(json.dumps({'format': 'petalpane-box', 'version': 1, 'pieces': [
+        {**{key: value for key, value in piece.items() if key != 'box'}, 'count': IN_BOX}
+        for piece in panel['tray']]}), encoding='utf-8')
+    return box
+
+
+def get_taken(box):
+    """How many of each are gone from the box."""
+    return {piece['id']: IN_BOX - piece['count'] for piece in steps.read(box)['pieces'] if piece['count'] != IN_BOX}
 
 
 def get_log(path):
@@ -68,6 +90,7 @@ def order(session):
 
 def bench(session):
     path = write(session, 'bench.petalpane')
+    box = fill_box(session, path)
     desk = steps.open_file(session, path, 3)
     begin(desk)
     check('first the glass is cleaned', desk.find('label', steps.begins('Clean the front')) is not None)
@@ -81,11 +104,13 @@ def bench(session):
     check('with its time', [placement['id'] for placement in panel['placements'] if placement.get('glued_at')]
           == [one[1]], panel['placements'])
     desk.find('label', 'Step 2 of 3')
+    check('and gone from the box', get_taken(box) == {piece_of(path, one[1]): 1}, get_taken(box))
     # two acts within half a second are a trembling glove
     desk.xdo('sleep', 0.6)
     desk.press('button', steps.begins('Take back'))
     check('a stray press is taken back', wait_log(path, 3)[2] == ('taken-back', one[1]), get_log(path))
     desk.find('label', 'Step 1 of 3')
+    check('and it is in the box again', get_taken(box) == {}, get_taken(box))
     press(desk, 'Placed')
     wait_log(path, 4)
     desk.find('label', 'Step 2 of 3')
@@ -102,6 +127,9 @@ def bench(session):
     two = wait_log(path, 5)[4]
     check('and the mix is still good', two[0] == 'placed' and two[1] != one[1], two)
     broken(desk, path, two[1])
+    wanted = {'cornflower': 2, 'oxeye': 1}
+    wanted[piece_of(path, two[1])] += 1
+    check('the box lacks what was glued and what broke', get_taken(box) == wanted, get_taken(box))
 
 
 def broken(desk, path, job):
