@@ -191,7 +191,7 @@ def back_into_the_tray(session):
     steps.wait_pieces(desk, 2)
     check_saved(desk, path, 'let go over the tray it is off the glass', lambda p: list(p) == ['p0', 'p2'])
     desk.key('ctrl+z')
-    check_saved(desk, path, 'one undo lays it where it was', lambda p: is_at(p['p1'], 150, 170))
+    check_saved(desk, path, 'one undo lays it where it was', lambda p: 'p1' in p and is_at(p['p1'], 150, 170))
     desk.find('button', 'Nothing to undo')
     steps.end(desk)
 
