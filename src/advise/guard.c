@@ -49,6 +49,7 @@ pp_guard_new (const PpCheck *given)
   self->panel = pp_panel_ref (panel);
   self->placements = g_new0 (gboolean, given->n + 1);
   self->holes = g_new0 (gboolean, panel->holes->len + 1);
+  self->overhang = g_memdup2 (given->composition->overhang, given->n * sizeof (double));
   self->wire = panel->wire == NULL || panel->wire->knotted_at != NULL;
   for (guint i = 0; i < given->n; i++)
     self->placements[i] = carries[order->n_knots + i] || pp_panel_placement (panel, i)->pinned;
@@ -68,6 +69,7 @@ pp_guard_free (PpGuard *self)
   pp_panel_unref (self->panel);
   g_free (self->placements);
   g_free (self->holes);
+  g_free (self->overhang);
   g_free (self);
 }
 
@@ -126,13 +128,17 @@ pp_guard_allows (const PpGuard *self,
 }
 
 gboolean
-pp_guard_adds_over_edge (const PpGuard *self,
-                         const PpCheck *check)
+pp_guard_pushes_over_edge (const PpGuard *self,
+                           const PpCheck *check)
 {
   for (guint i = 0; i < check->n; i++)
-    if (check->composition->overhang[i] > 0
-        && pp_panel_find_placement (self->panel, pp_panel_placement (check->panel, i)->id, NULL)
-             == NULL)
-      return TRUE;
+    {
+      const char *id = pp_panel_placement (check->panel, i)->id;
+      guint index;
+      gboolean known = pp_panel_find_placement (self->panel, id, &index) != NULL;
+
+      if (pp_is_over (check->composition->overhang[i], known ? self->overhang[index] : 0))
+        return TRUE;
+    }
   return FALSE;
 }

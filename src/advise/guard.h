@@ -17,6 +17,7 @@ typedef struct
   const PpPanel *panel;      /* the given one */
   gboolean      *placements; /* by index in it: stays */
   gboolean      *holes;      /* likewise */
+  double        *overhang;   /* mm, by index in it */
   gboolean       wire;       /* keeps its length */
 } PpGuard;
 
@@ -33,9 +34,10 @@ gboolean pp_guard_holds_hole (const PpGuard *self,
  * given panel. */
 gboolean pp_guard_allows     (const PpGuard *self,
                               const PpPanel *panel);
-/* Whether a placement that the given panel has not lies beyond the edge of the glass. */
-gboolean pp_guard_adds_over_edge (const PpGuard *self,
-                                  const PpCheck *check);
+/* Whether a placement reaches farther beyond the edge of the glass than in the given panel; one
+ * that is not in it, at all. */
+gboolean pp_guard_pushes_over_edge (const PpGuard *self,
+                                    const PpCheck *check);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpGuard, pp_guard_free)
 

@@ -82,7 +82,7 @@ try_moves (Search        *self,
   if (panel == NULL || !pp_guard_allows (self->guard, panel))
     return;
   result->check = pp_check_new (panel, base_of (self, worker), self->cancellable, NULL, NULL, NULL);
-  if (result->check != NULL && pp_guard_adds_over_edge (self->guard, result->check))
+  if (result->check != NULL && pp_guard_pushes_over_edge (self->guard, result->check))
     g_clear_pointer (&result->check, pp_check_unref);
   if (result->check != NULL)
     result->rating = pp_goal_rate (self->goal, result->check);

@@ -51,6 +51,8 @@ def check_figures(name, panel, answer, better, now, said, of_all=True):
     check(f'{name}: costs what it says', abs(said['cost'] - cost) < verify.TIE, f'{said["cost"]} {cost}')
     if of_all:
         check(f'{name}: not worse', not verify.is_worse(after, before), f'{before} {after}')
+    pushed = verify.pushed_over_edge(panel, better)
+    check(f'{name}: pushes nothing over the edge', not pushed, str(pushed))
     touched = verify.disallowed(panel, better, answer)
     check(f'{name}: touches nothing else', not touched, str(touched))
     figures = [(said[k]['faults'], round(said[k]['exposed'] * 10), round(said[k]['worst'] * 100),
@@ -124,6 +126,12 @@ def test_wire_held(folder):
         moved = {c['kind'] for c in whole[3]['changes']} & {'hole', 'wire'}
         check(f'{state}: wire or hole moved only where they may', bool(moved) == (state == 'free'),
               [(c['kind'], c['about']) for c in whole[3]['changes']])
+
+
+def test_edge(folder):
+    """Of this one the cheapest change would let a stem stand out below."""
+    panel = sample('towpath-in-june')
+    check_figures('edge', panel, *put_right(folder, 'edge', panel, '--steps', '150'))
 
 
 def test_sound(folder):
@@ -208,7 +216,8 @@ def test_fit_and_again(folder):
 
 
 with tempfile.TemporaryDirectory() as place:
-    for test in (test_fit_and_again, test_spoilt, test_protection, test_wire_held, test_sound, test_only, test_same, test_time, test_usage):
+    for test in (test_fit_and_again, test_spoilt, test_protection, test_wire_held, test_edge, test_sound,
+                 test_only, test_same, test_time, test_usage):
         test(place)
     print(f'1..{len(results)}')
 sys.exit(not all(results))

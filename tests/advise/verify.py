@@ -12,6 +12,7 @@ from shapely import affinity
 from shapely.geometry import Point, shape
 
 TIE = 1e-6
+NEARLY = 1e-6  # mm
 KNOT_DIAMETER = 8  # mm, where the panel says nothing
 
 
@@ -119,6 +120,21 @@ def lay(panel, placement):
         at = affinity.scale(at, -1, 1, origin=(0, 0))
     at = affinity.rotate(at, placement.get('rotation', 0), origin=(0, 0))
     return affinity.translate(at, placement['x'], placement['y'])
+
+
+def get_overhang(panel):
+    """Of each placement, mm beyond the box round the glass at most."""
+    width, height = panel['background']['width'], panel['background']['height']
+    found = {}
+    for placement in panel['placements']:
+        x0, y0, x1, y1 = lay(panel, placement).bounds
+        found[placement['id']] = max(-x0, -y0, x1 - width, y1 - height, 0)
+    return found
+
+
+def pushed_over_edge(before, after):
+    was, now = get_overhang(before), get_overhang(after)
+    return [i for i in now if now[i] > was.get(i, 0) + NEARLY]
 
 
 def held_holes(panel):
