@@ -12,9 +12,9 @@
 #include "panel/measure.h"
 #include "sheet/bars.h"
 #include "sheet/flow.h"
-#include "sheet/full-size.h"
 #include "sheet/kinds.h"
 #include "sheet/pack.h"
+#include "sheet/tiles.h"
 
 #include <math.h>
 

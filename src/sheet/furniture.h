@@ -1,4 +1,4 @@
-/* furniture.h: what every page carries, and the boxes and marks that sheets share.
+/* furniture.h: what every page carries, and its boxes of reminders.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -25,31 +25,6 @@ char  *pp_title_new      (const PpPanel      *panel);
 char  *pp_date_new       (const PpPanel      *panel);
 /* `text` on one line, without what no XML file may hold. (transfer full) */
 char  *pp_plain_line_new (const char         *text);
-
-/* Five petals: the mark of the program on paper, and on the edges of tiles. */
-void   pp_petals_draw    (PpBook             *book,
-                          PpPoint             at,
-                          double              radius);
-
-/* A card with round corners behind what is drawn on it. */
-void   pp_card_draw      (PpBook             *book,
-                          PpBox               box);
-
-/* Triangle for a fault, diamond for a caution, circle for a note; `size` mm across. */
-void   pp_mark_draw      (PpBook             *book,
-                          PpLevel             level,
-                          PpPoint             at,
-                          double              size);
-/* Number in a round or long badge: white on dark for a step, dark on white else. */
-void   pp_badge_draw     (PpBook             *book,
-                          PpPoint             at,
-                          guint               number,
-                          double              size,
-                          gboolean            is_step);
-/* mm, how large pp_badge_draw() draws it. */
-PpPoint pp_badge_measure (PpBook             *book,
-                          guint               number,
-                          double              size);
 
 /* A box of reminders: a heading with the mark of its level, then a line each, wrapped. `lines`
  * is ended by NULL. */

@@ -13,6 +13,7 @@
 #include "sheet/furniture.h"
 #include "sheet/map.h"
 #include "sheet/marks.h"
+#include "sheet/signs.h"
 #include "sheet/text.h"
 #include "sheet/words.h"
 

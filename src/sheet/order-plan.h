@@ -1,4 +1,4 @@
-/* order-plan.h: the parts of the glue order: its opening page, the picture of a mix, the backs.
+/* order-plan.h: the parts of the glue order: its opening page, a mix with its card, the backs.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -29,6 +29,16 @@ double     pp_order_plan_draw  (PpBook       *book,
                                 guint         mix,
                                 PpOrderRun    run,
                                 PpBox         area);
+/* The card alone, at the top of `box`; returns the y below. */
+double     pp_order_card_draw  (PpBook       *book,
+                                guint         mix,
+                                PpOrderRun    run,
+                                PpBox         box);
+/* mm: its height when it is `width` wide. */
+double     pp_order_card_measure (PpBook     *book,
+                                guint         mix,
+                                PpOrderRun    run,
+                                double        width);
 /* The page before the first mix. */
 void       pp_order_opening_draw (PpBook     *book);
 

@@ -15,6 +15,7 @@
 #include "sheet/kinds.h"
 #include "sheet/numbers.h"
 #include "sheet/pack.h"
+#include "sheet/signs.h"
 #include "sheet/words.h"
 
 #include <math.h>

@@ -11,13 +11,14 @@
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "sheet/flow.h"
-#include "sheet/full-size.h"
 #include "sheet/furniture.h"
 #include "sheet/kinds.h"
 #include "sheet/labels.h"
 #include "sheet/map.h"
 #include "sheet/numbers.h"
+#include "sheet/signs.h"
 #include "sheet/text.h"
+#include "sheet/tiles.h"
 
 #include <math.h>
 

@@ -15,6 +15,7 @@
 #include "sheet/labels.h"
 #include "sheet/numbers.h"
 #include "sheet/map.h"
+#include "sheet/signs.h"
 #include "sheet/words.h"
 
 #include <math.h>

@@ -4,7 +4,7 @@
  */
 #include "config.h"
 
-#include "sheet/furniture.h"
+#include "sheet/signs.h"
 #include "sheet/table-private.h"
 
 #define TICK_DROP 0.6 /* mm, of a box below the baseline */

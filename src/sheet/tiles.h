@@ -1,4 +1,4 @@
-/* full-size.h: a drawing true to scale on one page, or on tiles that overlap.
+/* tiles.h: a drawing true to scale on one page, or on tiles that overlap.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *

@@ -1,130 +1,23 @@
-/* full-size.c: a drawing true to scale on one page, or on tiles that overlap.
+/* tiles-draw.c: a drawing true to scale, a page for each tile.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "config.h"
 
-#include "sheet/full-size.h"
+#include "sheet/tiles-private.h"
 
 #include "panel/i18n.h"
-#include "panel/tolerance.h"
 #include "sheet/bars.h"
 #include "sheet/furniture.h"
+#include "sheet/signs.h"
 #include "sheet/text.h"
 
 #define PETALS 3.2         /* mm, radius of the mark on an edge */
 #define LETTER_SIZE 13.0   /* pt */
 #define LETTER_AWAY 6.6    /* mm, of a letter from its edge */
-#define PLAN_LETTER_SIZE 9.0
-#define LEAST_PLAN_TILE 9.0 /* mm on paper that hold a number */
 #define MARK_TRIES 17
 #define MARK_STEP 0.05     /* of the edge */
 #define SMALL_PLAN 40.0    /* mm of width of the plan at the foot of a tile */
-
-static guint
-count_tiles (double length,
-             double tile)
-{
-  double beyond = length - tile;
-
-  return beyond <= PP_TIE ? 1 : 1 + (guint) ceil (beyond / (tile - PP_TILE_OVERLAP) - PP_TIE);
-}
-
-static double
-get_span (guint  n,
-          double tile)
-{
-  return n * tile - (n - 1) * PP_TILE_OVERLAP;
-}
-
-PpTiles *
-pp_tiles_new (const PpFullSize *what,
-              double            width,
-              double            height)
-{
-  PpTiles *self = g_new0 (PpTiles, 1);
-  PpPoint middle = pp_box_middle (what->box);
-
-  self->what = what;
-  self->width = fmax (width, 3 * PP_TILE_OVERLAP);
-  self->height = fmax (height, 3 * PP_TILE_OVERLAP);
-  self->n_across = count_tiles (pp_box_width (what->box), self->width);
-  self->n_down = count_tiles (pp_box_height (what->box), self->height);
-  self->origin = (PpPoint) { middle.x - get_span (self->n_across, self->width) / 2,
-                             middle.y - get_span (self->n_down, self->height) / 2 };
-  self->numbers = g_new0 (guint, self->n_across * self->n_down);
-  for (guint i = 0; i < self->n_across * self->n_down; i++)
-    {
-      PpBox window = pp_tiles_get_window (self, i % self->n_across, i / self->n_across);
-
-      if (what->is_blank == NULL || !what->is_blank (window, what->data))
-        self->numbers[i] = ++self->n_tiles;
-    }
-  return self;
-}
-
-void
-pp_tiles_free (PpTiles *self)
-{
-  g_free (self->numbers);
-  g_free (self);
-}
-
-PpBox
-pp_tiles_get_window (const PpTiles *self,
-                     guint          column,
-                     guint          row)
-{
-  double x = self->origin.x + column * (self->width - PP_TILE_OVERLAP);
-  double y = self->origin.y + row * (self->height - PP_TILE_OVERLAP);
-
-  return (PpBox) { x, y, x + self->width, y + self->height };
-}
-
-PpBox
-pp_tiles_get_place (const PpBook *book)
-{
-  return pp_bars_inner (book->area);
-}
-
-/* The tile there, 0 beyond the border too. */
-static guint
-get_number (const PpTiles *self,
-            int            column,
-            int            row)
-{
-  if (column < 0 || row < 0 || column >= (int) self->n_across || row >= (int) self->n_down)
-    return 0;
-  return self->numbers[row * (int) self->n_across + column];
-}
-
-/* Edges are counted tile by tile, the one at its right before the one below. "" for none. */
-static char *
-letter_new (const PpTiles *self,
-            int            column,
-            int            row,
-            gboolean       is_right)
-{
-  guint index = 0;
-
-  if (get_number (self, column, row) == 0
-      || get_number (self, is_right ? column + 1 : column, is_right ? row : row + 1) == 0)
-    return g_strdup ("");
-  for (int i = 0; i < row * (int) self->n_across + column; i++)
-    {
-      int c = i % (int) self->n_across;
-      int r = i / (int) self->n_across;
-
-      if (self->numbers[i] == 0)
-        continue;
-      index += get_number (self, c + 1, r) != 0 ? 1 : 0;
-      index += get_number (self, c, r + 1) != 0 ? 1 : 0;
-    }
-  index += !is_right && get_number (self, column + 1, row) != 0 ? 1 : 0;
-  if (index < 26)
-    return g_strdup_printf ("%c", 'A' + (int) index);
-  return g_strdup_printf ("%c%u", 'A' + (int) (index % 26), index / 26 + 1);
-}
 
 static void
 draw_line (PpBook  *book,
@@ -191,7 +84,7 @@ edge_of (const PpTiles *self,
          int            row,
          gboolean       is_right)
 {
-  Edge edge = { .letter = letter_new (self, column, row, is_right) };
+  Edge edge = { .letter = pp_tiles_letter_new (self, column, row, is_right) };
   PpBox window;
 
   if (*edge.letter == '\0')
@@ -365,88 +258,4 @@ pp_tiles_draw (const PpTiles *self,
         is_begun = FALSE;
         draw_tile (self, book, column, row);
       }
-}
-
-static void
-draw_plan_letter (PpBook     *book,
-                  const char *letter,
-                  PpPoint     at)
-{
-  const PpTextStyle style = { .size = PLAN_LETTER_SIZE, .bold = TRUE, .ink = PP_INK_ACCENT };
-  double width;
-
-  if (*letter == '\0')
-    return;
-  pp_text_measure (book, &style, letter, PP_NO_WIDTH, &width, NULL);
-  cairo_arc (book->cr, at.x, at.y, fmax (2.1, width / 2 + 0.8), 0, 2 * G_PI);
-  pp_book_set_ink (book, PP_INK_PAPER);
-  cairo_fill (book->cr);
-  pp_text_draw_centred (book, &style, letter, at);
-}
-
-static void
-draw_plan_tile (PpBook *book,
-                PpBox   tile,
-                guint   number)
-{
-  const PpTextStyle style = { .size = 12, .bold = TRUE, .ink = PP_INK_ACCENT };
-  g_autofree char *text = g_strdup_printf ("%u", number);
-
-  pp_book_set_ink (book, PP_INK_ACCENT);
-  cairo_set_line_width (book->cr, PP_LINE_THIN);
-  cairo_rectangle (book->cr, tile.x0, tile.y0, pp_box_width (tile), pp_box_height (tile));
-  cairo_stroke (book->cr);
-  if (fmin (pp_box_width (tile), pp_box_height (tile)) >= LEAST_PLAN_TILE)
-    pp_text_draw_centred (book, &style, text, (PpPoint) { tile.x0 + 4.2, tile.y0 + 3.6 });
-}
-
-static void
-draw_plan_letters (const PpTiles *self,
-                   PpBook        *book,
-                   PpBox          tile,
-                   guint          column,
-                   guint          row)
-{
-  g_autofree char *right = letter_new (self, (int) column, (int) row, TRUE);
-  g_autofree char *foot = letter_new (self, (int) column, (int) row, FALSE);
-
-  if (fmin (pp_box_width (tile), pp_box_height (tile)) < 2 * LEAST_PLAN_TILE)
-    return;
-  draw_plan_letter (book, right, (PpPoint) { tile.x1, pp_box_middle (tile).y });
-  draw_plan_letter (book, foot, (PpPoint) { pp_box_middle (tile).x, tile.y1 });
-}
-
-/* As they lie when they are put together: each cut at left and top. */
-static PpBox
-get_plan_tile (const PpTiles *self,
-               PpBox          place,
-               guint          column,
-               guint          row)
-{
-  double scale = pp_box_width (place) / get_span (self->n_across, self->width);
-  double across = (self->width - PP_TILE_OVERLAP) * scale;
-  double down = (self->height - PP_TILE_OVERLAP) * scale;
-  double x = place.x0 + column * across;
-  double y = place.y0 + row * down;
-
-  return (PpBox) { x, y, x + (column + 1 < self->n_across ? across : self->width * scale),
-                   y + (row + 1 < self->n_down ? down : self->height * scale) };
-}
-
-void
-pp_tiles_draw_plan (const PpTiles *self,
-                    PpBook        *book,
-                    PpBox          place)
-{
-  guint n = self->n_across * self->n_down;
-
-  for (guint i = 0; i < n; i++)
-    if (self->numbers[i] != 0)
-      draw_plan_tile (book, get_plan_tile (self, place, i % self->n_across, i / self->n_across),
-                      self->numbers[i]);
-  for (guint i = 0; i < n; i++)
-    if (self->numbers[i] != 0)
-      draw_plan_letters (self, book,
-                         get_plan_tile (self, place, i % self->n_across, i / self->n_across),
-                         i % self->n_across, i / self->n_across);
 }
