@@ -52,14 +52,18 @@ get_scale (GBytes  *judged,
            GError **error)
 {
   RsvgHandle *handle = rsvg_handle_new_from_data (g_bytes_get_data (judged, NULL),
-                                                  g_bytes_get_size (judged), error);
+                                                  g_bytes_get_size (judged), NULL);
   gboolean has_width, has_height, has_view;
   RsvgLength width, height;
   RsvgRectangle view;
   double least = INFINITY;
 
   if (handle == NULL)
-    return FALSE;
+    {
+      g_set_error_literal (error, PP_ART_ERROR, PP_ART_ERROR_NOT_SVG,
+                           _("The drawing is not well-formed SVG."));
+      return FALSE;
+    }
   rsvg_handle_get_intrinsic_dimensions (handle, &has_width, &width, &has_height, &height, &has_view,
                                         &view);
   g_object_unref (handle);
