@@ -7,7 +7,6 @@
 #include "panel/i18n.h"
 
 #include <glib/gstdio.h>
-#include <locale.h>
 #include <string.h>
 
 static const struct
@@ -107,9 +106,7 @@ int
 main (int    argc,
       char **argv)
 {
-  setlocale (LC_ALL, "");
-  bindtextdomain (GETTEXT_PACKAGE, PP_LOCALE_DIR);
-  bind_textdomain_codeset (GETTEXT_PACKAGE, "UTF-8");
+  pp_i18n_bind ();
   g_set_prgname ("petalpane-cli");
   if (argc > 1 && strcmp (argv[1], "--version") == 0)
     {

@@ -2,12 +2,9 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
-#include "config.h"
-
 #include "desk/application.h"
-#include "panel/i18n.h"
 
-#include <locale.h>
+#include "panel/i18n.h"
 
 int
 main (int    argc,
@@ -15,10 +12,7 @@ main (int    argc,
 {
   g_autoptr (PpApplication) application = NULL;
 
-  setlocale (LC_ALL, "");
-  bindtextdomain (GETTEXT_PACKAGE, PP_LOCALE_DIR);
-  bind_textdomain_codeset (GETTEXT_PACKAGE, "UTF-8");
-  textdomain (GETTEXT_PACKAGE);
+  pp_i18n_bind ();
   g_set_application_name ("Petalpane");
   application = pp_application_new ();
   return g_application_run (G_APPLICATION (application), argc, argv);

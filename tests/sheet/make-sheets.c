@@ -331,7 +331,7 @@ main (int    argc,
   g_autoptr (GError) error = NULL;
   PpSheetJob job = { 0 };
 
-  setlocale (LC_ALL, "");
+  pp_i18n_bind ();
   if (argc != 7)
     g_error ("usage: make-sheets PANEL PAPER UNITS[,mono][,behind] FORMATS KINDS DIR");
   if (!g_str_equal (argv[1], "none"))
