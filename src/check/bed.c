@@ -4,49 +4,38 @@
  */
 #include "check/bed.h"
 
-#include <string.h>
+#include "check/loops.h"
 
 static PpBed *
 bed_alloc (const PpBody *body)
 {
   PpBed *self = g_new0 (PpBed, 1);
   guint n = body->cells->n_cells;
-  double *columns = g_new (double, 5 * (gsize) n + 1); /* all in one, which `x` owns */
+  double *columns = g_new (double, 4 * (gsize) n + 1); /* all in one, which `x` owns */
 
   self->body = body;
   self->x = columns;
   self->y = columns + n;
-  self->below = columns + 2 * (gsize) n;
-  self->h = columns + 3 * (gsize) n;
-  self->gap = columns + 4 * (gsize) n;
-  self->owner = g_new (PpOwner, n + 1);
+  self->h = columns + 2 * (gsize) n;
+  self->gap = columns + 3 * (gsize) n;
   return self;
 }
 
-/* Cells i0 to i1 - 1 of row j, `cell` being the body's own number of the first. `below` and `owner`
- * begin with it. */
+/* `cell` is the body's own number of its first. */
 static void
-add_run (PpBed         *self,
-         GArray        *runs,
-         PpSpan         span,
-         guint          cell,
-         const double  *below,
-         const PpOwner *owner)
+add_run (PpBed   *self,
+         GArray  *runs,
+         PpBedRun run,
+         guint    cell)
 {
   const PpBody *body = self->body;
-  PpBedRun run = { span.j, span.i0, self->n, (guint) (span.i1 - span.i0) };
-  const double *underside = body->underside + cell;
-  double *x = self->x + run.first, *y = self->y + run.first, *h = self->h + run.first;
-  double row = pp_cell_centre (span.j) - body->centroid.y;
+  double row = pp_cell_centre (run.j) - body->centroid.y;
 
-  memcpy (self->below + run.first, below, run.n * sizeof *below);
-  memcpy (self->owner + run.first, owner, run.n * sizeof *owner);
-  for (guint k = 0; k < run.n; k++)
-    {
-      x[k] = pp_cell_centre (span.i0 + (int) k) - body->centroid.x;
-      y[k] = row;
-      h[k] = below[k] - underside[k];
-    }
+  run.first = self->n;
+  pp_loop_lay (run.below, body->underside + cell, run.n, pp_cell_centre (run.i0), body->centroid.x,
+               self->x + run.first, self->h + run.first);
+  for (guint k = run.first; k < run.first + run.n; k++)
+    self->y[k] = row;
   self->n += run.n;
   g_array_append_val (runs, run);
 }
@@ -59,7 +48,52 @@ is_bare (const PpCells *part,
   return part != NULL && pp_cells_contain (part, i, j);
 }
 
-/* A stretch of the span that has support all along and lies in the pocket all along or nowhere. */
+/* Of a run, `n` cells from the one at `start` on. */
+static PpBedRun
+part_of_run (const PpBedRun *run,
+             guint           start,
+             guint           n)
+{
+  PpBedRun part = *run;
+
+  part.i0 += (int) start;
+  part.n = n;
+  part.below += start;
+  part.owner += start;
+  return part;
+}
+
+static const double bare_ground = 0;
+static const PpOwner bare_background = PP_OWNER (PP_OWNER_BACKGROUND, 0);
+
+/* Parts it where nothing lies, and where the pocket is. */
+static void
+part_run (PpBed         *self,
+          GArray        *runs,
+          const PpCells *part,
+          PpBedRun       run,
+          guint          cell)
+{
+  guint start = 0;
+
+  for (guint k = 0; k < run.n; k++)
+    {
+      gboolean bare = is_bare (part, run.i0 + (int) k, run.j);
+
+      if (!bare && run.owner[k] != PP_OWNER_NOTHING)
+        continue;
+      if (start < k)
+        add_run (self, runs, part_of_run (&run, start, k - start), cell + start);
+      if (bare)
+        add_run (self, runs, (PpBedRun) { .j = run.j, .i0 = run.i0 + (int) k, .n = 1,
+                                          .below = &bare_ground, .owner = &bare_background },
+                 cell + k);
+      start = k + 1;
+    }
+  if (start < run.n)
+    add_run (self, runs, part_of_run (&run, start, run.n - start), cell + start);
+}
+
 static void
 add_span (PpBed         *self,
           GArray        *runs,
@@ -68,29 +102,16 @@ add_span (PpBed         *self,
           PpSpan         span,
           guint          cell)
 {
-  const double *below = field->height + pp_field_at (field, span.i0, span.j);
-  const PpOwner *owner = field->owner + pp_field_at (field, span.i0, span.j);
-  const double ground = 0;
-  const PpOwner background = PP_OWNER (PP_OWNER_BACKGROUND, 0);
-  int start = span.i0;
+  gsize at = pp_field_at (field, span.i0, span.j);
+  PpBedRun run = { .j = span.j, .i0 = span.i0, .n = (guint) (span.i1 - span.i0),
+                   .below = field->height + at, .owner = field->owner + at };
+  gboolean nothing;
 
-  for (int i = span.i0; i < span.i1; i++)
-    {
-      gboolean bare = is_bare (part, i, span.j);
-
-      if (!bare && owner[i - span.i0] != PP_OWNER_NOTHING)
-        continue;
-      if (start < i)
-        add_run (self, runs, (PpSpan) { span.j, start, i }, cell + (guint) (start - span.i0),
-                 below + (start - span.i0), owner + (start - span.i0));
-      if (bare)
-        add_run (self, runs, (PpSpan) { span.j, i, i + 1 }, cell + (guint) (i - span.i0), &ground,
-                 &background);
-      start = i + 1;
-    }
-  if (start < span.i1)
-    add_run (self, runs, (PpSpan) { span.j, start, span.i1 }, cell + (guint) (start - span.i0),
-             below + (start - span.i0), owner + (start - span.i0));
+  pp_loop_owners (run.owner, run.n, &nothing, &run.has_knot);
+  if (nothing || part != NULL)
+    part_run (self, runs, part, run, cell);
+  else
+    add_run (self, runs, run, cell);
 }
 
 PpBed *
@@ -124,7 +145,6 @@ pp_bed_free (PpBed *self)
   if (self == NULL)
     return;
   g_free (self->x);
-  g_free (self->owner);
   g_free (self->runs);
   g_free (self);
 }

@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Only cells with support are in a bed. The heights are those of the field before the placement
- * raises it; a bed is thrown away once settling and dabs have read it.
+ * Only cells with support are in a bed. The heights are those of the field, which it borrows until
+ * the placement raises it: a bed is thrown away once settling and dabs have read it.
  */
 #pragma once
 
@@ -14,10 +14,15 @@ G_BEGIN_DECLS
 /* Cells beside each other in a row: those of the bed from the first on lie in columns from i0. */
 typedef struct
 {
-  int   j;
-  int   i0;
-  guint first;
-  guint n;
+  int            j;
+  int            i0;
+  guint          first;
+  guint          n;
+  const double  *below;    /* H of each */
+  const PpOwner *owner;
+  gboolean       has_knot; /* a cell may be a knot's */
+  double         least;    /* gap; set by settling, as the next */
+  double         greatest;
 } PpBedRun;
 
 typedef struct
@@ -26,10 +31,8 @@ typedef struct
   guint         n;         /* cells with support */
   double       *x;         /* centre less the body's centroid, mm */
   double       *y;
-  double       *below;     /* H */
   double       *h;         /* H - u, u being the underside, level */
   double       *gap;       /* to the piece at rest; set by settling */
-  PpOwner      *owner;
   guint         n_runs;
   PpBedRun     *runs;      /* row by row, in each from the left */
 } PpBed;

@@ -12,6 +12,10 @@
  */
 #include "check/distance.h"
 
+#include "shape/wide.h"
+
+#include <string.h>
+
 static void
 measure_columns (const guint8 *full,
                  int             width,
@@ -109,40 +113,65 @@ measure_far (const guint8 *full,
 /* Twice its square is a gint16. */
 #define NEAR 127
 
-/* Distances within the column, none more than `enough`. */
-static void
-measure_columns_near (const guint8 *full,
-                      int           width,
-                      int           height,
-                      gint16        enough,
-                      gint16       *near)
+/* Distances within the column, none more than `enough`, of a row from the one above it. */
+PP_WIDE static void
+measure_from_above (const guint8 *restrict full,
+                    const gint16 *restrict above,
+                    int                    width,
+                    gint16                 enough,
+                    gint16       *restrict near)
 {
-  for (int at = width; at < width * height; at++)
-    near[at] = (gint16) (full[at] * MIN (near[at - width] + 1, enough));
-  for (int at = width * (height - 1) - 1; at >= 0; at--)
-    near[at] = (gint16) MIN (near[at], near[at + width] + 1);
+  for (int x = 0; x < width; x++)
+    near[x] = (gint16) (full[x] * MIN ((gint16) (above[x] + 1), enough));
 }
 
-/* `padded` is a row of squares with `enough` more at either end. */
-static void
-measure_row_near (const gint16 *padded,
-                  int           width,
-                  gint16        enough,
-                  gint16       *least)
+PP_WIDE static void
+measure_from_below (const gint16 *restrict below,
+                    int                    width,
+                    gint16       *restrict near)
+{
+  for (int x = 0; x < width; x++)
+    near[x] = MIN (near[x], (gint16) (below[x] + 1));
+}
+
+/* The squares of a row, and the greatest of them. */
+PP_WIDE static gint16
+square_row (const gint16 *restrict near,
+            int                    width,
+            gint16       *restrict squares)
 {
   gint16 greatest = 0;
 
   for (int x = 0; x < width; x++)
     {
-      least[x] = padded[x + enough];
-      greatest = MAX (greatest, least[x]);
+      gint16 square = (gint16) (near[x] * near[x]);
+
+      squares[x] = square;
+      greatest = MAX (greatest, square);
     }
+  return greatest;
+}
+
+/* Before and behind the row of squares there are `enough` more. */
+PP_WIDE static void
+measure_row_near (const gint16 *restrict squares,
+                  int                    width,
+                  gint16                 enough,
+                  gint16                 greatest,
+                  gint16       *restrict least)
+{
+  memcpy (least, squares, (gsize) width * sizeof *least);
   for (gint16 d = 1; d < enough && d * d < greatest; d++)
     {
-      const gint16 *left = padded + enough - d, *right = padded + enough + d;
+      const gint16 *left = squares - d, *right = squares + d;
+      gint16 more = (gint16) (d * d);
 
       for (int x = 0; x < width; x++)
-        least[x] = MIN (least[x], (gint16) (MIN (left[x], right[x]) + d * d));
+        {
+          gint16 beside = (gint16) (MIN (left[x], right[x]) + more);
+
+          least[x] = MIN (least[x], beside);
+        }
     }
 }
 
@@ -159,12 +188,16 @@ measure_near (const guint8 *full,
 
   for (int x = 0; x < width + 2 * enough; x++)
     padded[x] = (gint16) (enough * enough);
-  measure_columns_near (full, width, height, enough, near);
+  for (int row = 1; row < height; row++)
+    measure_from_above (full + row * width, near + (row - 1) * width, width, enough,
+                        near + row * width);
+  for (int row = height - 2; row >= 0; row--)
+    measure_from_below (near + (row + 1) * width, width, near + row * width);
   for (int row = 0; row < height; row++)
     {
-      for (int x = 0; x < width; x++)
-        padded[enough + x] = (gint16) (near[row * width + x] * near[row * width + x]);
-      measure_row_near (padded, width, enough, least);
+      gint16 greatest = square_row (near + row * width, width, padded + enough);
+
+      measure_row_near (padded + enough, width, enough, greatest, least);
       for (int x = 0; x < width; x++)
         squared[row * width + x] = least[x];
     }

@@ -25,6 +25,8 @@ typedef struct
   int   i0;
   int   i1;
   guint first; /* in the bed */
+  const PpOwner *owner; /* of each, and H */
+  const double  *below;
   guint root;  /* an earlier run of the same region, or itself */
   int   squared; /* of a root: the region's greatest */
 } Run;
@@ -67,33 +69,39 @@ square_at (const Ground *self,
   return (gsize) row * (gsize) self->width + (gsize) column;
 }
 
-/* The fillable stretches of a run of the bed. */
+/* A stretch from the `first` to before the `end` of a run's cells. */
+static void
+add_stretch (Ground         *self,
+             const PpBedRun *of,
+             guint           first,
+             guint           end)
+{
+  int column = of->i0 - self->i0;
+  Run run = { of->j - self->j0, column + (int) first, column + (int) end, of->first + first,
+              of->owner + first, of->below + first, self->runs->len, 0 };
+
+  if (first < end)
+    g_array_append_val (self->runs, run);
+}
+
+/* The fillable stretches of a run of the bed: most often all of it, or nothing. */
 static void
 part_run (Ground         *self,
           const PpBedRun *of,
           double          fill_gap)
 {
-  const PpBed *bed = self->bed;
-  gboolean runs_on = FALSE;
+  const double *gap = self->bed->gap + of->first;
+  guint start = 0;
 
-  for (guint k = of->first; k < of->first + of->n; k++)
-    {
-      int column = of->i0 - self->i0 + (int) (k - of->first);
-
-      if (pp_is_over (bed->gap[k], fill_gap) || pp_owner_kind (bed->owner[k]) == PP_OWNER_KNOT)
-        {
-          runs_on = FALSE;
-          continue;
-        }
-      if (!runs_on)
-        {
-          Run run = { of->j - self->j0, column, column, k, self->runs->len, 0 };
-
-          g_array_append_val (self->runs, run);
-        }
-      g_array_index (self->runs, Run, self->runs->len - 1).i1++;
-      runs_on = TRUE;
-    }
+  if (pp_is_over (of->least, fill_gap))
+    return;
+  for (guint k = 0; k < of->n && (of->has_knot || pp_is_over (of->greatest, fill_gap)); k++)
+    if (pp_is_over (gap[k], fill_gap) || pp_owner_kind (of->owner[k]) == PP_OWNER_KNOT)
+      {
+        add_stretch (self, of, start, k);
+        start = k + 1;
+      }
+  add_stretch (self, of, start, of->n);
 }
 
 static guint
@@ -170,9 +178,11 @@ find_greatest (Ground *self)
       const Run *run = &g_array_index (self->runs, Run, r);
       const int *squared = self->squared + square_at (self, run->i0, run->row);
       Run *root = &g_array_index (self->runs, Run, find_root (self->runs, r));
+      int greatest = 0;
 
       for (int i = 0; i < run->i1 - run->i0; i++)
-        root->squared = MAX (root->squared, squared[i]);
+        greatest = MAX (greatest, squared[i]);
+      root->squared = MAX (root->squared, greatest);
     }
 }
 
@@ -205,6 +215,17 @@ find_room (double diameter)
   while (pp_is_under (PP_CELL * sqrt (least), diameter / 2))
     least++;
   return least;
+}
+
+/* The greatest squared distance within a radius. */
+static int
+find_reach (double radius)
+{
+  int most = (int) floor (pow ((radius + PP_TIE) / PP_CELL, 2)) + 1;
+
+  while (pp_is_over (PP_CELL * sqrt (most), radius))
+    most--;
+  return most;
 }
 
 static void
@@ -281,17 +302,22 @@ pick_first (const Ground *self,
             guint        *which)
 {
   const double *gap = self->bed->gap;
-  double least = INFINITY;
-  gboolean any = FALSE;
+  double least = INFINITY, least_touching = INFINITY;
+  gboolean any;
 
-  for (guint p = 0; p < places->n && !any; p++)
-    any = !pp_is_over (gap[places->cell[p]], contact);
   for (guint p = 0; p < places->n; p++)
-    if (!any || !pp_is_over (gap[places->cell[p]], contact))
-      least = MIN (least, reach_of (places, p));
-  least = (sqrt (least) + PP_TIE) * (sqrt (least) + PP_TIE);
+    {
+      double reach = reach_of (places, p);
+
+      least = MIN (least, reach);
+      if (reach < least_touching && !pp_is_over (gap[places->cell[p]], contact))
+        least_touching = reach;
+    }
+  any = least_touching < INFINITY;
+  least = sqrt (any ? least_touching : least) + PP_TIE;
   for (guint p = 0; p < places->n; p++)
-    if (reach_of (places, p) <= least && (!any || !pp_is_over (gap[places->cell[p]], contact)))
+    if (reach_of (places, p) <= least * least
+        && (!any || !pp_is_over (gap[places->cell[p]], contact)))
       {
         *which = p;
         return TRUE;
@@ -349,7 +375,7 @@ glue_around (const Ground *self,
              int           row,
              double        radius)
 {
-  int reach = (int) ceil (radius / PP_CELL);
+  int reach = (int) ceil (radius / PP_CELL), most = find_reach (radius);
   double sum = 0;
 
   for (guint r = find_row (self->runs, row - reach); r < self->runs->len; r++)
@@ -359,10 +385,29 @@ glue_around (const Ground *self,
       if (run->row > row + reach)
         break;
       for (int i = MAX (column - reach, run->i0); i < MIN (column + reach + 1, run->i1); i++)
-        if (!pp_is_over (PP_CELL * hypot (i - column, run->row - row), radius))
+        if ((i - column) * (i - column) + (run->row - row) * (run->row - row) <= most)
           sum += glue_in_cell (self, run->first + (guint) (i - run->i0));
     }
   return sum;
+}
+
+/* The run in which a cell of the bed lies. */
+static const Run *
+find_run (GArray *runs,
+          guint   cell)
+{
+  guint low = 0, high = runs->len;
+
+  while (high - low > 1)
+    {
+      guint middle = (low + high) / 2;
+
+      if (g_array_index (runs, Run, middle).first <= cell)
+        low = middle;
+      else
+        high = middle;
+    }
+  return &g_array_index (runs, Run, low);
 }
 
 static PpDab
@@ -373,6 +418,7 @@ make_dab (const Ground  *self,
 {
   const PpBed *bed = self->bed;
   guint k = places->cell[place];
+  const Run *run = find_run (self->runs, k);
   PpPoint at = { bed->x[k] + bed->body->centroid.x, bed->y[k] + bed->body->centroid.y };
   int i = pp_cell_at (at.x), j = pp_cell_at (at.y);
   double glue = glue_around (self, i - self->i0, j - self->j0, places->diameter[place] / 2);
@@ -382,8 +428,8 @@ make_dab (const Ground  *self,
     .diameter = places->diameter[place],
     .volume = fmax (pp_panel_get_limit (panel, PP_LIMIT_DAB_LEAST),
                     pp_panel_get_limit (panel, PP_LIMIT_WASTE) * glue),
-    .underside = bed->gap[k] + bed->below[k],
-    .owner = bed->owner[k],
+    .underside = bed->gap[k] + run->below[k - run->first],
+    .owner = run->owner[k - run->first],
   };
 }
 

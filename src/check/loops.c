@@ -9,19 +9,36 @@
 #include "check/loops.h"
 
 #include "panel/tolerance.h"
+#include "shape/wide.h"
 
 #include <float.h>
 
-/* Blocks are looked at for their greatest alone; which point has it is asked of the best one. */
-#define BLOCK 512
+PP_WIDE PpLoopBlock
+pp_loop_bound (const double *x,
+               const double *y,
+               const double *h,
+               guint         n)
+{
+  PpLoopBlock block = { n, DBL_MAX, -DBL_MAX, DBL_MAX, -DBL_MAX, -DBL_MAX };
 
-static double
-greatest_of (const double *x,
-             const double *y,
-             const double *h,
-             guint         n,
-             double        a,
-             double        b)
+  for (guint i = 0; i < n; i++)
+    {
+      block.x0 = x[i] < block.x0 ? x[i] : block.x0;
+      block.x1 = x[i] > block.x1 ? x[i] : block.x1;
+      block.y0 = y[i] < block.y0 ? y[i] : block.y0;
+      block.y1 = y[i] > block.y1 ? y[i] : block.y1;
+      block.h = h[i] > block.h ? h[i] : block.h;
+    }
+  return block;
+}
+
+PP_WIDE double
+pp_loop_highest (const double *x,
+                 const double *y,
+                 const double *h,
+                 guint         n,
+                 double        a,
+                 double        b)
 {
   double greatest = -DBL_MAX;
 
@@ -34,35 +51,40 @@ greatest_of (const double *x,
   return greatest;
 }
 
-double
-pp_loop_highest (const double *x,
-                 const double *y,
-                 const double *h,
-                 guint         n,
-                 double        a,
-                 double        b,
-                 guint        *which)
+PP_WIDE void
+pp_loop_owners (const PpOwner *owners,
+                guint          n,
+                gboolean      *nothing,
+                gboolean      *knot)
 {
-  double greatest = -DBL_MAX;
-  guint best = 0;
+  PpOwner any_nothing = 0, any_knot = 0;
 
-  for (guint start = 0; start < n; start += BLOCK)
+  for (guint i = 0; i < n; i++)
     {
-      double over = greatest_of (x + start, y + start, h + start, MIN (n - start, BLOCK), a, b);
-
-      if (over > greatest)
-        {
-          greatest = over;
-          best = start;
-        }
+      any_nothing |= owners[i] == PP_OWNER_NOTHING;
+      any_knot |= pp_owner_kind (owners[i]) == PP_OWNER_KNOT;
     }
-  while (best + 1 < n && h[best] - a * x[best] - b * y[best] < greatest)
-    best++;
-  *which = best;
-  return greatest;
+  *nothing = any_nothing;
+  *knot = any_knot;
 }
 
-void
+PP_WIDE void
+pp_loop_lay (const double *below,
+             const double *underside,
+             guint         n,
+             double        first,
+             double        xc,
+             double       *x,
+             double       *h)
+{
+  for (int i = 0; i < (int) n; i++)
+    {
+      x[i] = first + i * PP_CELL - xc;
+      h[i] = below[i] - underside[i];
+    }
+}
+
+PP_WIDE void
 pp_loop_gaps (const double *x,
               const double *y,
               const double *h,
@@ -70,34 +92,95 @@ pp_loop_gaps (const double *x,
               double        a,
               double        b,
               double        c,
-              double       *gap)
+              double       *gap,
+              double       *least,
+              double       *greatest)
 {
+  double low = DBL_MAX, high = -DBL_MAX;
+
   for (guint i = 0; i < n; i++)
-    gap[i] = c + a * x[i] + b * y[i] - h[i];
+    {
+      double now = c + a * x[i] + b * y[i] - h[i];
+
+      gap[i] = now;
+      low = now < low ? now : low;
+      high = now > high ? now : high;
+    }
+  *least = low;
+  *greatest = high;
 }
 
-void
-pp_loop_extremes (const double *above,
-                  const double *low,
-                  const double *high,
+/* Where `i` cells from the first the base plane lies; a cell's centre is a whole number of quarters
+ * and has no rounding. */
+static inline double
+plane_at (const PpLoopPlane *plane,
+          int                i)
+{
+  return plane->c + plane->a * (plane->first + i * PP_CELL - plane->xc) + plane->over;
+}
+
+PP_WIDE void
+pp_loop_extremes (PpLoopPlane   plane,
+                  PpLoopHeights heights,
                   guint         n,
                   double       *least,
                   double       *greatest)
 {
   double base = DBL_MAX, top = -DBL_MAX;
 
-  for (guint i = 0; i < n; i++)
+  for (int i = 0; i < (int) n; i++)
     {
-      double l = above[i] + low[i], g = above[i] + high[i];
+      double above = plane_at (&plane, i), low = above + heights.underside[i];
 
-      base = l < base ? l : base;
-      top = g > top ? g : top;
+      base = low < base ? low : base;
+    }
+  for (int i = 0; i < (int) n && heights.top != NULL; i++)
+    {
+      double high = plane_at (&plane, i) + heights.top[i];
+
+      top = high > top ? high : top;
+    }
+  for (int i = 0; i < (int) n && heights.top == NULL; i++)
+    {
+      double high = plane_at (&plane, i) + (heights.underside[i] + heights.thickness);
+
+      top = high > top ? high : top;
     }
   *least = base;
   *greatest = top;
 }
 
-double
+/* Nothing is lower than anything. */
+static inline void
+raise_cell (double   top,
+            PpOwner  owner,
+            double  *height,
+            PpOwner *owners)
+{
+  double old = *owners == PP_OWNER_NOTHING ? -DBL_MAX : *height;
+
+  *height = top > old ? top : old;
+  *owners = top < old - PP_TIE ? *owners : owner;
+}
+
+PP_WIDE void
+pp_loop_raise (PpLoopPlane   plane,
+               PpLoopHeights heights,
+               guint         n,
+               PpOwner       owner,
+               double       *restrict height,
+               PpOwner      *restrict owners)
+{
+  if (heights.top != NULL)
+    for (int i = 0; i < (int) n; i++)
+      raise_cell (plane_at (&plane, i) + heights.top[i], owner, &height[i], &owners[i]);
+  else
+    for (int i = 0; i < (int) n; i++)
+      raise_cell (plane_at (&plane, i) + (heights.underside[i] + heights.thickness), owner,
+                  &height[i], &owners[i]);
+}
+
+PP_WIDE double
 pp_loop_farthest (const double *x,
                   const double *y,
                   const double *d,

@@ -6,19 +6,66 @@
  */
 #pragma once
 
-#include <glib.h>
+#include "shape/field.h"
 
 G_BEGIN_DECLS
 
-/* The greatest h - a·x - b·y of `n` >= 1 points, and the first of those that have it. */
+/* Some of the points (x, y, h) of a programme: how many, and the bounds of their numbers. */
+typedef struct
+{
+  guint  n;
+  double x0;
+  double x1;
+  double y0;
+  double y1;
+  double h;  /* the greatest */
+} PpLoopBlock;
+
+/* A base plane along a row of cells: c + a·(x - xc) + over, x being `first` at the first cell. */
+typedef struct
+{
+  double c;
+  double a;
+  double xc;
+  double first;
+  double over;
+} PpLoopPlane;
+
+/* How high a piece stands over its base plane, cell by cell: its top is `top`, or where that is
+ * NULL the thickness over the underside. */
+typedef struct
+{
+  const double *underside;
+  const double *top;
+  double        thickness;
+} PpLoopHeights;
+
+/* Bounds of `n` >= 1 points. */
+PpLoopBlock pp_loop_bound (const double *x,
+                           const double *y,
+                           const double *h,
+                           guint         n);
+/* The greatest h - a·x - b·y of `n` >= 1 points. */
 double pp_loop_highest  (const double *x,
                          const double *y,
                          const double *h,
                          guint         n,
                          double        a,
-                         double        b,
-                         guint        *which);
-/* gap = c + a·x + b·y - h of each. */
+                         double        b);
+/* Whether a cell is nobody's, and whether one is a knot's. */
+void   pp_loop_owners   (const PpOwner *owners,
+                         guint          n,
+                         gboolean      *nothing,
+                         gboolean      *knot);
+/* x from `first` on, h = below - underside. */
+void   pp_loop_lay      (const double *below,
+                         const double *underside,
+                         guint         n,
+                         double        first,
+                         double        xc,
+                         double       *x,
+                         double       *h);
+/* gap = c + a·x + b·y - h of each, the least of them and the greatest; `n` >= 1. */
 void   pp_loop_gaps     (const double *x,
                          const double *y,
                          const double *h,
@@ -26,14 +73,22 @@ void   pp_loop_gaps     (const double *x,
                          double        a,
                          double        b,
                          double        c,
-                         double       *gap);
-/* The least above + low and the greatest above + high; `n` >= 1. */
-void   pp_loop_extremes (const double *above,
-                         const double *low,
-                         const double *high,
+                         double       *gap,
+                         double       *least,
+                         double       *greatest);
+/* The least underside and the greatest top; `n` >= 1. */
+void   pp_loop_extremes (PpLoopPlane   plane,
+                         PpLoopHeights heights,
                          guint         n,
                          double       *least,
                          double       *greatest);
+/* Raises to its tops what is not higher, within PP_TIE, and makes it the owner there. */
+void   pp_loop_raise    (PpLoopPlane   plane,
+                         PpLoopHeights heights,
+                         guint         n,
+                         PpOwner       owner,
+                         double       *height,
+                         PpOwner      *owners);
 /* score = the lesser of it and the squared distance to (x0, y0); PP_LOOP_NEVER where that distance
  * is less than (diameter + d)/2. Gives the greatest, PP_LOOP_NEVER for none. Before the first it is
  * PP_LOOP_FAR. */

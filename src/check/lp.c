@@ -6,7 +6,8 @@
  * set, look over all points for the one that breaks it most, and solve anew on that point's
  * plane, where the new optimum must lie: there each earlier point leaves a half plane of slopes
  * (a, b), a programme in two unknowns, which is met the same way on a line. One pass over the
- * points a step, and about a dozen steps whatever their number.
+ * points a step, and about a dozen steps whatever their number. A pass looks at bounds of whole
+ * blocks first, and most blocks are not looked at more closely.
  *
  * The least slope among the optima is found likewise: a nearest point in place of a lowest one.
  */
@@ -136,23 +137,92 @@ lowest_slope (const HalfPlane *planes,
   return s;
 }
 
+/* Points of a block are looked at together, or not at all. */
+#define BLOCK 32
+
 typedef struct
 {
   const double *x;
   const double *y;
   const double *h;
   guint         n;
+  guint         n_blocks;
+  PpLoopBlock  *blocks;
+  double       *bounds; /* of each: no point of it stands higher */
   guint         passes; /* over all of them, so far */
 } Points;
 
-/* The greatest h - a·x - b·y, and which point it is. */
+static void
+find_blocks (Points *self)
+{
+  self->n_blocks = (self->n + BLOCK - 1) / BLOCK;
+  self->blocks = g_new (PpLoopBlock, self->n_blocks);
+  self->bounds = g_new (double, self->n_blocks);
+  for (guint b = 0; b < self->n_blocks; b++)
+    {
+      guint k = b * BLOCK;
+
+      self->blocks[b] = pp_loop_bound (self->x + k, self->y + k, self->h + k,
+                                       MIN (self->n - k, BLOCK));
+    }
+}
+
+/* The greatest h - a·x - b·y of a block. */
+static double
+highest_of (const Points *points,
+            guint         b,
+            Slope         s)
+{
+  guint k = b * BLOCK;
+
+  return pp_loop_highest (points->x + k, points->y + k, points->h + k, points->blocks[b].n, s.a,
+                          s.b);
+}
+
+/* Of each block no less than its highest, in floating point too, as no rounding turns an order
+ * round; and which has the greatest. */
+static guint
+bound_blocks (Points *points,
+              Slope   s)
+{
+  guint best = 0;
+
+  for (guint b = 0; b < points->n_blocks; b++)
+    {
+      const PpLoopBlock *block = &points->blocks[b];
+
+      points->bounds[b] = block->h - MIN (s.a * block->x0, s.a * block->x1)
+                          - MIN (s.b * block->y0, s.b * block->y1);
+      best = points->bounds[b] > points->bounds[best] ? b : best;
+    }
+  return best;
+}
+
+/* The greatest h - a·x - b·y, and the first point that has it. Blocks that reach no higher than the
+ * most promising one are passed over. */
 static double
 highest (Points *points,
          Slope   s,
          guint  *which)
 {
+  double least = highest_of (points, bound_blocks (points, s), s), greatest = -INFINITY;
+  guint k = 0;
+
   points->passes++;
-  return pp_loop_highest (points->x, points->y, points->h, points->n, s.a, s.b, which);
+  for (guint b = 0; b < points->n_blocks; b++)
+    {
+      double top = points->bounds[b] < least ? -INFINITY : highest_of (points, b, s);
+
+      if (top > greatest)
+        {
+          greatest = top;
+          k = b * BLOCK;
+        }
+    }
+  while (k + 1 < points->n && points->h[k] - s.a * points->x[k] - s.b * points->y[k] < greatest)
+    k++;
+  *which = k;
+  return greatest;
 }
 
 /* The working set as seen on the plane of point k: the slopes at which each earlier point is not
@@ -267,14 +337,17 @@ pp_lp_lowest_plane (const double *x,
                     guint         n,
                     guint        *passes)
 {
-  Points points = { x, y, h, n, 0 };
+  Points points = { .x = x, .y = y, .h = h, .n = n };
   g_autoptr (GArray) working = g_array_new (FALSE, FALSE, sizeof (guint));
   double least, top;
   Slope s;
 
   g_return_val_if_fail (n > 0, ((PpPlane) { 0, 0, 0 }));
+  find_blocks (&points);
   least = find_least_c (&points, working);
   s = find_least_slope (&points, working, least + PP_LP_OPTIMUM, &top);
+  g_free (points.blocks);
+  g_free (points.bounds);
   if (passes != NULL)
     *passes = points.passes;
   return (PpPlane) { s.a, s.b, top };

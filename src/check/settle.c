@@ -33,9 +33,7 @@ pp_state_get_name (PpState state)
 static double
 level_height (const PpBed *bed)
 {
-  guint which;
-
-  return pp_loop_highest (bed->x, bed->y, bed->h, bed->n, 0, 0, &which);
+  return pp_loop_highest (bed->x, bed->y, bed->h, bed->n, 0, 0);
 }
 
 static gboolean
@@ -63,6 +61,20 @@ add_owner (GArray *owners,
   g_array_append_val (owners, owner);
 }
 
+static void
+find_gaps (const PpBed   *bed,
+           const PpPlane *plane)
+{
+  for (guint r = 0; r < bed->n_runs; r++)
+    {
+      PpBedRun *run = &bed->runs[r];
+      guint k = run->first;
+
+      pp_loop_gaps (bed->x + k, bed->y + k, bed->h + k, run->n, plane->a, plane->b, plane->c,
+                    bed->gap + k, &run->least, &run->greatest);
+    }
+}
+
 /* The first and the last of a run's cells in contact, FALSE without any. */
 static gboolean
 find_ends (const PpBed    *bed,
@@ -71,20 +83,25 @@ find_ends (const PpBed    *bed,
            GArray         *owners,
            guint           ends[2])
 {
-  gboolean any = FALSE;
+  const double *gap = bed->gap + run->first;
   PpOwner last = PP_OWNER_NOTHING;
+  guint first, end;
 
-  for (guint k = run->first; k < run->first + run->n; k++)
-    if (bed->gap[k] <= contact + PP_TIE)
+  if (run->least > contact + PP_TIE)
+    return FALSE;
+  for (first = 0; gap[first] > contact + PP_TIE; first++)
+    ;
+  for (end = run->n; gap[end - 1] > contact + PP_TIE; end--)
+    ;
+  for (guint k = first; k < end; k++)
+    if (run->owner[k] != last && gap[k] <= contact + PP_TIE)
       {
-        ends[0] = any ? ends[0] : k;
-        ends[1] = k;
-        any = TRUE;
-        if (bed->owner[k] != last)
-          add_owner (owners, bed->owner[k]);
-        last = bed->owner[k];
+        add_owner (owners, run->owner[k]);
+        last = run->owner[k];
       }
-  return any;
+  ends[0] = run->first + first;
+  ends[1] = run->first + end - 1;
+  return TRUE;
 }
 
 /* Contact cells: whose they are, and the hull of their centres. Those between the ends of a run
@@ -153,40 +170,44 @@ pp_rest_top_at (const PpRest *self,
   return place.above + pp_heights_top (&body->heights, place.own);
 }
 
-/* Of the base plane over the centre of a cell. */
-static double
-height_of_cell (const PpBody  *body,
-                const PpPlane *plane,
-                int            i,
-                int            j)
-{
-  return plane->c + plane->a * (pp_cell_centre (i) - body->centroid.x)
-         + plane->b * (pp_cell_centre (j) - body->centroid.y);
-}
-
-/* Heights of the base plane over the cells of a span; `above` has room for them. */
-static void
-find_plane (const PpBody  *body,
+/* The base plane from column `i` of row `j` on. */
+static PpLoopPlane
+plane_from (const PpBody  *body,
             const PpPlane *plane,
-            const PpSpan  *span,
-            double        *above)
+            int            i,
+            int            j)
 {
-  for (int i = span->i0; i < span->i1; i++)
-    above[i - span->i0] = height_of_cell (body, plane, i, span->j);
+  return (PpLoopPlane) { plane->c, plane->a, body->centroid.x, pp_cell_centre (i),
+                         plane->b * (pp_cell_centre (j) - body->centroid.y) };
 }
 
-/* Of the cells from `cell` on, level; `room` has room for `n`. */
-static const double *
-get_tops (const PpBody *body,
-          guint         cell,
-          guint         n,
-          double       *room)
+/* Of the cells from `cell` on, level. */
+static PpLoopHeights
+heights_from (const PpBody *body,
+              guint         cell)
 {
-  if (body->top != NULL)
-    return body->top + cell;
-  for (guint i = 0; i < n; i++)
-    room[i] = body->underside[cell + i] + body->piece->thickness;
-  return room;
+  return (PpLoopHeights) { body->underside + cell, body->top == NULL ? NULL : body->top + cell,
+                           body->piece->thickness };
+}
+
+/* The greatest top of a span's cells that are not in the pocket. */
+static double
+find_raised (const PpRest  *self,
+             const PpBody  *body,
+             const PpSpan  *span,
+             guint          cell,
+             const PpCells *pocket)
+{
+  double raised = -INFINITY, least, greatest;
+
+  for (int i = span->i0; i < span->i1; i++)
+    if (!pp_cells_contain (pocket, i, span->j))
+      {
+        pp_loop_extremes (plane_from (body, &self->plane, i, span->j),
+                          heights_from (body, cell + (guint) (i - span->i0)), 1, &least, &greatest);
+        raised = MAX (raised, greatest);
+      }
+  return raised;
 }
 
 static void
@@ -194,8 +215,6 @@ find_base_and_top (PpRest        *self,
                    const PpBody  *body,
                    const PpCells *pocket)
 {
-  gsize width = (gsize) (body->cells->box.i1 - body->cells->box.i0);
-  g_autofree double *above = g_new (double, 2 * width);
   guint cell = 0;
 
   self->base = INFINITY;
@@ -205,16 +224,14 @@ find_base_and_top (PpRest        *self,
     {
       const PpSpan *span = &body->cells->spans[k];
       guint n = (guint) (span->i1 - span->i0);
-      const double *tops = get_tops (body, cell, n, above + width);
       double least, greatest;
 
-      find_plane (body, &self->plane, span, above);
-      pp_loop_extremes (above, body->underside + cell, tops, n, &least, &greatest);
+      pp_loop_extremes (plane_from (body, &self->plane, span->i0, span->j),
+                        heights_from (body, cell), n, &least, &greatest);
       self->base = MIN (self->base, least);
       self->top = MAX (self->top, greatest);
-      for (guint i = 0; pocket != NULL && i < n; i++)
-        if (!pp_cells_contain (pocket, span->i0 + (int) i, span->j))
-          self->raised = MAX (self->raised, above[i] + tops[i]);
+      if (pocket != NULL)
+        self->raised = MAX (self->raised, find_raised (self, body, span, cell, pocket));
       cell += n;
     }
   if (pocket == NULL)
@@ -342,8 +359,7 @@ pp_rest_new (const PpScene *scene,
   tips = plane_tips (&self->plane);
   if (tips)
     self->plane = (PpPlane) { 0, 0, level_height (bed) };
-  pp_loop_gaps (bed->x, bed->y, bed->h, bed->n, self->plane.a, self->plane.b, self->plane.c,
-                bed->gap);
+  find_gaps (bed, &self->plane);
   find_contacts (self, bed, pp_panel_get_limit (scene->panel, PP_LIMIT_CONTACT));
   find_base_and_top (self, bed->body, get_pocket (scene, index));
   self->state = judge (self, scene, bed, tips, in_pocket);
@@ -400,42 +416,19 @@ pp_rest_rests_on (const PpRest *self,
   return FALSE;
 }
 
-/* To above + level where that is not lower. */
+/* Cells of one span that lie in the field. */
 static void
-raise_span (PpField      *field,
+raise_span (const PpRest *self,
+            const PpBody *body,
             PpSpan        span,
-            const double *above,
-            const double *level,
+            guint         cell,
+            PpField      *field,
             PpOwner       owner)
 {
   gsize at = pp_field_at (field, span.i0, span.j);
-  double *height = field->height + at;
-  PpOwner *owners = field->owner + at;
 
-  for (int i = 0; i < span.i1 - span.i0; i++)
-    {
-      double top = above[i] + level[i];
-
-      if (owners[i] != PP_OWNER_NOTHING && top < height[i] - PP_TIE)
-        continue;
-      height[i] = owners[i] == PP_OWNER_NOTHING ? top : MAX (top, height[i]);
-      owners[i] = owner;
-    }
-}
-
-/* The same, but nothing in the pocket. */
-static void
-raise_beside (PpField       *field,
-              PpSpan         span,
-              const double  *above,
-              const double  *level,
-              PpOwner        owner,
-              const PpCells *pocket)
-{
-  for (int i = span.i0; i < span.i1; i++)
-    if (!pp_cells_contain (pocket, i, span.j))
-      raise_span (field, (PpSpan) { span.j, i, i + 1 }, above + (i - span.i0),
-                  level + (i - span.i0), owner);
+  pp_loop_raise (plane_from (body, &self->plane, span.i0, span.j), heights_from (body, cell),
+                 (guint) (span.i1 - span.i0), owner, field->height + at, field->owner + at);
 }
 
 void
@@ -445,9 +438,8 @@ pp_rest_raise (const PpRest  *self,
                PpField       *field)
 {
   const PpBody *body = scene->bodies[index];
-  const PpCells *part = get_pocket (scene, index);
-  gsize width = (gsize) (body->cells->box.i1 - body->cells->box.i0);
-  g_autofree double *above = g_new (double, 2 * width);
+  const PpCells *pocket = get_pocket (scene, index);
+  PpOwner owner = PP_OWNER (PP_OWNER_PLACEMENT, index);
   guint next = 0; /* the span's first cell */
 
   if (self->state == PP_STATE_FLOATS)
@@ -456,18 +448,17 @@ pp_rest_raise (const PpRest  *self,
     {
       const PpSpan *whole = &body->cells->spans[k];
       PpSpan span = *whole;
-      const double *level;
-      guint first = next;
+      guint cell = next;
 
       next += (guint) (whole->i1 - whole->i0);
       if (!pp_field_clip (field, &span))
         continue;
-      level = get_tops (body, first + (guint) (span.i0 - whole->i0), (guint) (span.i1 - span.i0),
-                        above + width);
-      find_plane (body, &self->plane, &span, above);
-      if (part == NULL)
-        raise_span (field, span, above, level, PP_OWNER (PP_OWNER_PLACEMENT, index));
-      else
-        raise_beside (field, span, above, level, PP_OWNER (PP_OWNER_PLACEMENT, index), part);
+      cell += (guint) (span.i0 - whole->i0);
+      if (pocket == NULL)
+        raise_span (self, body, span, cell, field, owner);
+      for (int i = span.i0; pocket != NULL && i < span.i1; i++)
+        if (!pp_cells_contain (pocket, i, span.j))
+          raise_span (self, body, (PpSpan) { span.j, i, i + 1 }, cell + (guint) (i - span.i0),
+                      field, owner);
     }
 }
