@@ -5,6 +5,7 @@
 #include "advise/change.h"
 #include "check/piece-name.h"
 
+#include "panel/hole-name.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "panel/tolerance.h"
@@ -21,48 +22,45 @@ name_in (const PpScene *scene,
   return pp_piece_name_of (scene, index);
 }
 
-/* "9 mm to the left", "9 mm to the left and 4 mm down"; what is too little to be shown is left
- * out, and NULL if that is all of it. (transfer full) */
-static char *
-say_way (PpPoint by,
-         PpUnits units)
+/* "9 mm to the left"; what is too little to be shown is left out. */
+static void
+add_way (GPtrArray *said,
+         PpPoint    by,
+         PpUnits    units)
 {
   g_autofree char *across = pp_length_format (fabs (by.x), units);
   g_autofree char *down = pp_length_format (fabs (by.y), units);
-  double least = units == PP_UNITS_INCH ? 25.4 / 32 : 0.05;
-  g_autofree char *sideways = NULL;
-  g_autofree char *upright = NULL;
+  double least = units == PP_UNITS_INCH ? PP_MM_PER_INCH / 32 : 0.05;
 
   if (fabs (by.x) >= least)
-    sideways = g_strdup_printf (by.x < 0 ? _("%s to the left") : _("%s to the right"), across);
+    g_ptr_array_add (said, g_strdup_printf (by.x < 0 ? _("%s to the left") : _("%s to the right"),
+                                            across));
   if (fabs (by.y) >= least)
-    upright = g_strdup_printf (by.y < 0 ? _("%s up") : _("%s down"), down);
-  if (sideways != NULL && upright != NULL)
-    /* Translators: two ways: "9 mm to the left and 4 mm down" */
-    return g_strdup_printf (_("%s and %s"), sideways, upright);
-  return g_strdup (sideways != NULL ? sideways : upright);
+    g_ptr_array_add (said, g_strdup_printf (by.y < 0 ? _("%s up") : _("%s down"), down));
 }
 
-/* (transfer full) */
+/* "Fern frond: 9 mm to the left, turned by 20° clockwise" (transfer full) */
 static char *
 say_move (const char *name,
           PpPoint     by,
           double      turn,
           PpUnits     units)
 {
-  g_autofree char *way = say_way (by, units);
+  g_autoptr (GPtrArray) said = g_ptr_array_new_with_free_func (g_free);
   g_autofree char *angle = pp_angle_format (fabs (turn));
-  gboolean left = turn < 0;
+  g_autofree char *list = NULL;
 
-  if (fabs (turn) < PP_TIE)
-    /* Translators: a piece or hole and where it goes: "Dock leaf 9 mm to the left" */
-    return way != NULL ? g_strdup_printf (_("%s %s"), name, way)
-                       : g_strdup_printf (_("%s by a hair"), name);
-  if (way == NULL)
-    return g_strdup_printf (left ? _("%s turned by %s counterclockwise")
-                                 : _("%s turned by %s clockwise"), name, angle);
-  return g_strdup_printf (left ? _("%s %s, turned by %s counterclockwise")
-                               : _("%s %s, turned by %s clockwise"), name, way, angle);
+  add_way (said, by, units);
+  if (fabs (turn) >= PP_TIE)
+    g_ptr_array_add (said, g_strdup_printf (turn < 0 ? _("turned by %s counterclockwise")
+                                                     : _("turned by %s clockwise"), angle));
+  if (said->len == 0)
+    g_ptr_array_add (said, g_strdup (_("moved by a hair")));
+  g_ptr_array_add (said, NULL);
+  list = g_strjoinv (C_("between parts of a list", ", "), (char **) said->pdata);
+  /* Translators: a piece or hole, and what was done to it: "Dock leaf: 9 mm to the left, 4 mm
+   * down". */
+  return g_strdup_printf (_("%s: %s"), name, list);
 }
 
 /* Where in the stack it lies now: right over which other piece. (transfer full) */
@@ -135,7 +133,7 @@ pp_change_say (const PpChange *self,
 {
   PpUnits units = after->panel->units;
   g_autofree char *name = self->kind == PP_CHANGE_HOLE
-                            ? g_strdup_printf (_("The %s hole"), self->about)
+                            ? g_strdup_printf (_("The %s hole"), pp_hole_name (self->about))
                             : name_in (before, self->about);
 
   switch (self->kind)

@@ -6,6 +6,7 @@
 #include "check/piece-name.h"
 #include "check/questions.h"
 
+#include "panel/hole-name.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "shape/polygon.h"
@@ -35,27 +36,36 @@ find_nearest (const PpScene *scene,
   return scene->n_bodies > 0;
 }
 
-/* "left of Mallow", or the place itself where there is no piece to go by. (transfer full) */
+typedef enum
+{
+  AT_PLACE, /* no piece to go by */
+  LEFT_OF,
+  RIGHT_OF,
+  ABOVE,
+  BELOW
+} Bearing;
+
+/* The name of the piece to go by, or the place itself. (transfer full) */
 static char *
 describe_place (const PpScene *scene,
-                PpPoint        p)
+                PpPoint        p,
+                Bearing       *bearing)
 {
   guint index = 0;
-  g_autofree char *name = NULL;
   PpPoint middle;
   double dx, dy;
 
+  *bearing = AT_PLACE;
   if (!find_nearest (scene, p, &index))
     return pp_place_format (scene->panel, p);
-  name = pp_piece_name_of (scene, index);
   middle = scene->bodies[index]->centroid;
   dx = p.x - middle.x;
   dy = p.y - middle.y;
-  /* Translators: these four say where on the panel something is, "19 mm of wire shows, left of
-   * Mallow." */
   if (fabs (dx) >= fabs (dy))
-    return g_strdup_printf (dx < 0 ? _("left of %s") : _("right of %s"), name);
-  return g_strdup_printf (dy < 0 ? _("above %s") : _("below %s"), name);
+    *bearing = dx < 0 ? LEFT_OF : RIGHT_OF;
+  else
+    *bearing = dy < 0 ? ABOVE : BELOW;
+  return pp_piece_name_of (scene, index);
 }
 
 /* The longest stretch in plain view that is not beyond the glass. */
@@ -91,6 +101,62 @@ middle_of_holes (const PpScene *scene)
   return midway ((PpPoint) { from->x, from->y }, (PpPoint) { to->x, to->y });
 }
 
+/* One stretch of wire. (transfer full) */
+static char *
+say_stretch (const char *length,
+             Bearing     bearing,
+             const char *place)
+{
+  switch (bearing)
+    {
+    case LEFT_OF:
+      /* Translators: a length and the name of a piece, here and in the sentences that follow. */
+      return g_strdup_printf (_("%s of wire shows, left of %s. Move a piece over it."), length,
+                              place);
+    case RIGHT_OF:
+      return g_strdup_printf (_("%s of wire shows, right of %s. Move a piece over it."), length,
+                              place);
+    case ABOVE:
+      return g_strdup_printf (_("%s of wire shows, above %s. Move a piece over it."), length, place);
+    case BELOW:
+      return g_strdup_printf (_("%s of wire shows, below %s. Move a piece over it."), length, place);
+    case AT_PLACE:
+      break;
+    }
+  /* Translators: a length, and a place such as "120 mm from the left and 45 mm from the top". */
+  return g_strdup_printf (_("%s of wire shows, %s. Move a piece over it."), length, place);
+}
+
+/* Several of them. (transfer full) */
+static char *
+say_stretches (const char *length,
+               guint       n,
+               Bearing     bearing,
+               const char *place)
+{
+  switch (bearing)
+    {
+    case LEFT_OF:
+      /* Translators: a length, a number of 2 or more and the name of a piece, here and in the
+       * sentences that follow. */
+      return g_strdup_printf (_("%s of wire shows in %u places, the longest left of %s. Move pieces "
+                                "over them."), length, n, place);
+    case RIGHT_OF:
+      return g_strdup_printf (_("%s of wire shows in %u places, the longest right of %s. Move "
+                                "pieces over them."), length, n, place);
+    case ABOVE:
+      return g_strdup_printf (_("%s of wire shows in %u places, the longest above %s. Move pieces "
+                                "over them."), length, n, place);
+    case BELOW:
+      return g_strdup_printf (_("%s of wire shows in %u places, the longest below %s. Move pieces "
+                                "over them."), length, n, place);
+    case AT_PLACE:
+      break;
+    }
+  return g_strdup_printf (_("%s of wire shows in %u places, the longest %s. Move pieces over "
+                            "them."), length, n, place);
+}
+
 /* (transfer full) */
 static char *
 describe_wire (const PpScene *scene,
@@ -98,14 +164,12 @@ describe_wire (const PpScene *scene,
                PpPoint        at,
                guint          n_stretches)
 {
+  Bearing bearing;
   g_autofree char *length = pp_length_format (exposed, scene->panel->units);
-  g_autofree char *place = describe_place (scene, at);
+  g_autofree char *place = describe_place (scene, at, &bearing);
 
-  if (n_stretches == 1)
-    return g_strdup_printf (_("%s of wire shows, %s. Move a piece over it."), length, place);
-  return g_strdup_printf (_("%s of wire shows in %u places, the longest %s. Move pieces over "
-                            "them."),
-                          length, n_stretches, place);
+  return n_stretches == 1 ? say_stretch (length, bearing, place)
+                          : say_stretches (length, n_stretches, bearing, place);
 }
 
 /* FALSE if there is nothing to say. */
@@ -163,6 +227,40 @@ ask_wire_barely (PpFindings      *findings,
                                     length, shift));
 }
 
+/* From which of nine directions, each -1, 0 or 1 to the right and up. (transfer full) */
+static char *
+say_aslant (int sideways,
+            int updown,
+            int percent)
+{
+  if (sideways < 0 && updown < 0)
+    return g_strdup_printf (_("Seen from the left and below, %d %% of the wire shows. Let pieces "
+                              "reach farther over it."), percent);
+  if (sideways < 0 && updown > 0)
+    return g_strdup_printf (_("Seen from the left and above, %d %% of the wire shows. Let pieces "
+                              "reach farther over it."), percent);
+  if (sideways < 0)
+    return g_strdup_printf (_("Seen from the left, %d %% of the wire shows. Let pieces reach "
+                              "farther over it."), percent);
+  if (sideways > 0 && updown < 0)
+    return g_strdup_printf (_("Seen from the right and below, %d %% of the wire shows. Let pieces "
+                              "reach farther over it."), percent);
+  if (sideways > 0 && updown > 0)
+    return g_strdup_printf (_("Seen from the right and above, %d %% of the wire shows. Let pieces "
+                              "reach farther over it."), percent);
+  if (sideways > 0)
+    return g_strdup_printf (_("Seen from the right, %d %% of the wire shows. Let pieces reach "
+                              "farther over it."), percent);
+  if (updown < 0)
+    return g_strdup_printf (_("Seen from below, %d %% of the wire shows. Let pieces reach farther "
+                              "over it."), percent);
+  if (updown > 0)
+    return g_strdup_printf (_("Seen from above, %d %% of the wire shows. Let pieces reach farther "
+                              "over it."), percent);
+  return g_strdup_printf (_("Seen straight on, %d %% of the wire shows. Let pieces reach farther "
+                            "over it."), percent);
+}
+
 static void
 ask_aslant (PpFindings      *findings,
             const PpScene   *scene,
@@ -177,12 +275,6 @@ ask_aslant (PpFindings      *findings,
     .value = worst->share,
     .limit = 1,
   };
-  /* Translators: these say from where the panel is seen. */
-  const char *sides[3][3] = {
-    { _("from the left and below"), _("from the left"), _("from the left and above") },
-    { _("from below"), _("straight on"), _("from above") },
-    { _("from the right and below"), _("from the right"), _("from the right and above") },
-  };
   int h = (worst->sideways > 0) - (worst->sideways < 0);
   int v = (worst->updown > 0) - (worst->updown < 0);
 
@@ -190,9 +282,7 @@ ask_aslant (PpFindings      *findings,
     return;
   /* Never "0 %" of something that shows. */
   pp_findings_add (findings, finding,
-                   g_strdup_printf (_("Seen %s, %d %% of the wire shows. Let pieces reach farther "
-                                      "over it."), sides[h + 1][v + 1],
-                                    (int) fmax (1, round (100 * (1 - worst->share)))));
+                   say_aslant (h, v, (int) fmax (1, round (100 * (1 - worst->share)))));
 }
 
 /* One knot or hole. Takes `text`. */
@@ -227,11 +317,12 @@ ask_knot (PpFindings        *findings,
 
   if (pp_is_under (knot->share, limit))
     say_disc (findings, scene, hole, "knot-shows", PP_LEVEL_FAULT, knot->share,
-              g_strdup_printf (_("The knot of the %s hole shows. Move a piece over it."), hole->id));
+              g_strdup_printf (_("The knot of the %s hole shows. Move a piece over it."),
+                               pp_hole_name (hole->id)));
   else if (pp_is_under (knot->barely, limit))
     say_disc (findings, scene, hole, "knot-barely", PP_LEVEL_CAUTION, knot->barely,
               g_strdup_printf (_("The knot of the %s hole is only just hidden. Move a piece farther "
-                                 "over it."), hole->id));
+                                 "over it."), pp_hole_name (hole->id)));
 }
 
 static void
@@ -248,7 +339,7 @@ ask_hole (PpFindings        *findings,
     return;
   say_disc (findings, scene, hole, "hole-shows", PP_LEVEL_CAUTION, share->share,
             g_strdup_printf (_("The %s hole, in which no wire ends, shows. Move a piece over it."),
-                             hole->id));
+                             pp_hole_name (hole->id)));
 }
 
 void

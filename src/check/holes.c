@@ -10,6 +10,7 @@
 #include "check/part-name.h"
 #include "check/questions.h"
 
+#include "panel/hole-name.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "shape/polygon.h"
@@ -74,6 +75,12 @@ length (const Drilling *self,
   return pp_length_format (mm, self->scene->panel->units);
 }
 
+static const char *
+name_of (const Drilling *self)
+{
+  return pp_hole_name (self->hole->id);
+}
+
 static void
 ask_edge (const Drilling *self)
 {
@@ -89,15 +96,15 @@ ask_edge (const Drilling *self)
   if (pp_is_under (distance, 0))
     say (self, "hole-edge", PP_LEVEL_FAULT, PP_ORIGIN_OWN, distance, least, NULL,
          g_strdup_printf (_("The %s hole lies across the edge of the glass. Move it inward, at "
-                            "least %s from the edge."), self->hole->id, fault));
+                            "least %s from the edge."), name_of (self), fault));
   else if (pp_is_under (distance, least))
     say (self, "hole-edge", PP_LEVEL_FAULT, PP_ORIGIN_OWN, distance, least, NULL,
          g_strdup_printf (_("The %s hole is %s from the edge and the glass may crack. Keep it at "
-                            "least %s away."), self->hole->id, is, fault));
+                            "least %s away."), name_of (self), is, fault));
   else if (pp_is_under (distance, wanted) && !self->hole->drilled)
     say (self, "hole-edge", PP_LEVEL_CAUTION, PP_ORIGIN_STANDARD, distance, wanted, NULL,
          g_strdup_printf (_("The %s hole is only %s from the edge; %s is safer. Move it inward."),
-                          self->hole->id, is, caution));
+                          name_of (self), is, caution));
 }
 
 static gboolean
@@ -123,12 +130,12 @@ ask_wire (const Drilling *self)
     say (self, "hole-wire", PP_LEVEL_FAULT, PP_ORIGIN_OWN, diameter,
          wire->diameter + WIRE_PLAY, NULL,
          g_strdup_printf (_("The wire does not go through the %s hole. Drill it at least %s wide."),
-                          self->hole->id, needed));
+                          name_of (self), needed));
   if (pp_is_under (wire->knot_diameter, diameter + KNOT_GRIP))
     say (self, "knot-small", PP_LEVEL_CAUTION, PP_ORIGIN_OWN, wire->knot_diameter,
          diameter + KNOT_GRIP, NULL,
          g_strdup_printf (_("The knot may pull through the %s hole. Make it thicker, or drill "
-                            "smaller."), self->hole->id));
+                            "smaller."), name_of (self)));
 }
 
 static void
@@ -140,7 +147,7 @@ ask_part (const Drilling *self,
   if (pp_is_under (pp_region_point_to_border (part->region, self->centre), self->radius))
     say (self, "hole-border", PP_LEVEL_FAULT, PP_ORIGIN_OWN, NAN, NAN, part->fused->id,
          g_strdup_printf (_("The %s hole cuts the border of %s, where glass cracks first. Move it "
-                            "inside or outside."), self->hole->id, name));
+                            "inside or outside."), name_of (self), name));
   if (part->insert != NULL)
     {
       g_autoptr (PpRegion) disc = pp_region_new_disc (self->centre, self->radius);
@@ -148,7 +155,7 @@ ask_part (const Drilling *self,
       if (pp_region_overlap (disc, part->insert) > NO_CUT)
         say (self, "hole-pocket", PP_LEVEL_FAULT, PP_ORIGIN_OWN, NAN, NAN, part->fused->id,
              g_strdup_printf (_("The %s hole opens into the pocket of %s. Move it away."),
-                              self->hole->id, name));
+                              name_of (self), name));
     }
 }
 
@@ -165,11 +172,11 @@ ask_size (const Drilling *self)
   if (pp_is_under (diameter, least))
     say (self, "hole-small", PP_LEVEL_NOTE, PP_ORIGIN_STANDARD, diameter, least, NULL,
          g_strdup_printf (_("The %s hole is small for glass this thick; %s or more is drilled more "
-                            "safely."), self->hole->id, fine));
+                            "safely."), name_of (self), fine));
   if (pp_is_over (diameter, most))
     say (self, "hole-large", PP_LEVEL_NOTE, PP_ORIGIN_STANDARD, diameter, most, NULL,
          g_strdup_printf (_("The %s hole is wide for this glass; at most %s is advised."),
-                          self->hole->id, wide));
+                          name_of (self), wide));
 }
 
 static void
@@ -254,7 +261,7 @@ ask_corner (const Drilling *self,
   is = length (self, fmax (nearest, 0));
   say (self, "hole-corner", PP_LEVEL_NOTE, PP_ORIGIN_STANDARD, nearest, limit, NULL,
        g_strdup_printf (_("The %s hole is %s from a corner; %s or more is safer for drilling."),
-                        self->hole->id, is, wanted));
+                        name_of (self), is, wanted));
 }
 
 static void
@@ -270,7 +277,7 @@ ask_neighbour (const Drilling *self,
     return;
   say (self, "hole-hole", PP_LEVEL_NOTE, PP_ORIGIN_STANDARD, distance, limit, other->hole->id,
        g_strdup_printf (_("The holes %s and %s are %s apart; %s or more is safer."),
-                        self->hole->id, other->hole->id, is, wanted));
+                        name_of (self), name_of (other), is, wanted));
 }
 
 static Drilling

@@ -5,6 +5,7 @@
 #include "cli/words.h"
 
 #include "cli/wrap.h"
+#include "panel/hole-name.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
 
@@ -108,7 +109,8 @@ job_name (const PpAnswers *answers,
   const PpPiece *piece;
 
   if (job < n_knots)
-    return g_strdup_printf (_("Knot at hole %s"), job == 0 ? panel->wire->from : panel->wire->to);
+    return g_strdup_printf (_("Knot at the %s hole"),
+                            pp_hole_name (job == 0 ? panel->wire->from : panel->wire->to));
   piece = pp_panel_get_piece_of (panel, pp_panel_placement (panel, job - n_knots));
   return g_strdup (*piece->name != '\0' ? piece->name : piece->id);
 }

@@ -55,14 +55,9 @@ tell_done (const Job *self)
   g_autoptr (GFile) target = g_file_new_for_path (self->target);
   g_autofree char *name = pp_file_name_show (target);
   g_autofree char *folder = pp_file_folder_show (target);
-  g_autofree char *where = NULL;
-  g_autofree char *sentence = NULL;
+  g_autofree char *sentence = self->is_folder ? self->export.tell (NULL, name)
+                                               : self->export.tell (name, folder);
 
-  if (self->is_folder)
-    where = g_strdup_printf (_("the folder “%s”"), name);
-  else
-    where = g_strdup_printf (_("“%s” in the folder “%s”"), name, folder);
-  sentence = self->export.tell (where);
   pp_window_tell (self->window, sentence);
 }
 

@@ -23,7 +23,8 @@ typedef GPtrArray *(*PpExportFunc) (const PpPanel *panel,
 typedef struct
 {
   const char     *doing;   /* "The sheets are being drawn." */
-  char         *(*tell) (const char *where); /* "The sheets are in …": (transfer full) */
+  /* "The sheets are in …", `file` (nullable) being the one file: (transfer full) */
+  char         *(*tell) (const char *file, const char *folder);
   PpExportFunc    draw;
   gpointer        data;    /* freed with free_data */
   GDestroyNotify  free_data;

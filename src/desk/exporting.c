@@ -65,9 +65,13 @@ draw_sheets (const PpPanel *panel,
 }
 
 static char *
-tell_sheets (const char *where)
+tell_sheets (const char *file,
+             const char *folder)
 {
-  return g_strdup_printf (_("The sheets are in %s."), where);
+  if (file == NULL)
+    return g_strdup_printf (_("The sheets are in the folder “%s”."), folder);
+  /* Translators: the name of a file, then of its folder. */
+  return g_strdup_printf (_("The sheets are in “%s” in the folder “%s”."), file, folder);
 }
 
 void
@@ -135,9 +139,11 @@ draw_picture (const PpPanel *panel,
 }
 
 static char *
-tell_picture (const char *where)
+tell_picture (const char *file,
+              const char *folder)
 {
-  return g_strdup_printf (_("The picture is %s."), where);
+  /* Translators: the name of a file, then of its folder. */
+  return g_strdup_printf (_("The picture is “%s” in the folder “%s”."), file, folder);
 }
 
 static void

@@ -151,7 +151,7 @@ test_words (void)
   change = g_ptr_array_index (advice->changes, 0);
   g_assert_cmpint (change->kind, ==, PP_CHANGE_MOVE);
   g_assert_cmpstr (change->about, ==, fern->id);
-  g_assert_cmpstr (change->text, ==, "Fern frond 9 mm to the left, turned by 20° clockwise");
+  g_assert_cmpstr (change->text, ==, "Fern frond: 9 mm to the left, turned by 20° clockwise");
   g_assert_cmpfloat_with_epsilon (advice->cost, 13, PP_TIE);
 }
 
