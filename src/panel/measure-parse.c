@@ -24,7 +24,8 @@ typedef struct
   double      mm;
 } Unit;
 
-/* The longer of two that begin alike stands first. */
+/* The longer of two that begin alike stands first. Words of other languages are read in all: who
+ * types one means nothing else by it. */
 static const Unit units_table[] = {
   { "mm", 1 },
   { "cm", 10 },
@@ -32,6 +33,13 @@ static const Unit units_table[] = {
   { "inch", PP_MM_PER_INCH },
   { "in.", PP_MM_PER_INCH },
   { "in", PP_MM_PER_INCH },
+  { "zoll", PP_MM_PER_INCH },
+  { "pouces", PP_MM_PER_INCH },
+  { "pouce", PP_MM_PER_INCH },
+  { "po", PP_MM_PER_INCH },
+  { "pulgadas", PP_MM_PER_INCH },
+  { "pulgada", PP_MM_PER_INCH },
+  { "pulg", PP_MM_PER_INCH },
   { "\"", PP_MM_PER_INCH },
   { "''", PP_MM_PER_INCH },
   { "feet", PP_MM_PER_INCH * INCHES_PER_FOOT },
