@@ -11,6 +11,7 @@
 #include "sheet/text.h"
 
 #define KEY_STEP 6.5 /* mm */
+#define KEY_GAP 1.5  /* mm under words of more than one line */
 
 typedef enum
 {
@@ -69,10 +70,11 @@ pp_key_draw (PpBook *book,
 
   for (Key key = KEY_DOWN; key < N_KEYS && box.y0 + KEY_STEP < box.y1; key++)
     {
+      PpPoint at = { box.x0 + 11, box.y0 };
+
       draw_key_mark (book, key, (PpPoint) { box.x0 + 4, box.y0 + 2.2 });
-      pp_text_draw (book, &style, _(words[key]), (PpPoint) { box.x0 + 11, box.y0 },
-                    PP_NO_WIDTH);
-      box.y0 += KEY_STEP;
+      box.y0 += fmax (KEY_STEP, KEY_GAP + pp_text_draw (book, &style, _(words[key]), at,
+                                                        box.x1 - at.x));
     }
   return box.y0;
 }
