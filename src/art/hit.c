@@ -96,6 +96,18 @@ pp_hit_wire (const PpScene *scene,
          <= scene->panel->wire->diameter / 2 + reach;
 }
 
+int
+pp_hit_part (const PpScene *scene,
+             PpPoint        p)
+{
+  g_return_val_if_fail (scene != NULL, PP_NO_INDEX);
+
+  for (guint i = scene->n_parts; i-- > 0;)
+    if (pp_region_contains (scene->parts[i].region, p))
+      return (int) i;
+  return PP_NO_INDEX;
+}
+
 gboolean
 pp_hit_glass (const PpScene *scene,
               PpPoint        p)

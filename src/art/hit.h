@@ -24,6 +24,9 @@ int      pp_hit_hole       (const PpScene *scene,
 gboolean pp_hit_wire       (const PpScene *scene,
                             PpPoint        p,
                             double         reach);
+/* Index of the fused part at `p`, the last of several, or PP_NO_INDEX. */
+int      pp_hit_part       (const PpScene *scene,
+                            PpPoint        p);
 /* Whether `p` lies on the background. */
 gboolean pp_hit_glass      (const PpScene *scene,
                             PpPoint        p);

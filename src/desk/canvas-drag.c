@@ -13,6 +13,7 @@
 #include "panel/edit.h"
 #include "panel/i18n.h"
 #include "panel/resize.h"
+#include "shape/stand.h"
 
 #define THRESHOLD 4.0   /* px before a press becomes a drag */
 #define TURN_STEP 15.0  /* degrees, with Shift */
@@ -71,7 +72,7 @@ static void
 decide (PpCanvas *self)
 {
   gboolean edits = self->drag.meant == PP_DRAG_MOVE || self->drag.meant == PP_DRAG_TURN
-                   || self->drag.meant == PP_DRAG_HOLE;
+                   || self->drag.meant == PP_DRAG_HOLE || self->drag.meant == PP_DRAG_FUSED;
 
   if (edits && pp_canvas_is_aslant (self))
     refuse (self, _("Look at the panel straight from the front to move what lies on it."));
@@ -89,11 +90,11 @@ decide (PpCanvas *self)
     self->measured[0] = self->drag.start;
 }
 
-static void
-take (PpCanvas   *self,
-      PpPanel    *next,
-      GError     *error,
-      const char *label)
+void
+pp_canvas_drag_take (PpCanvas   *self,
+                     PpPanel    *next,
+                     GError     *error,
+                     const char *label)
 {
   self->drag.is_editing = TRUE;
   pp_document_take (self->document, next, error, label, MERGE);
@@ -124,7 +125,8 @@ move (PpCanvas *self)
     label = g_strdup_printf (_("Move %s"), get_piece_name (self, ids[0]));
   else
     label = g_strdup_printf (ngettext ("Move %u piece", "Move %u pieces", n), n);
-  take (self, next, g_steal_pointer (&error), label);
+  next = pp_stand_follow (next, (const char * const *) ids, &error);
+  pp_canvas_drag_take (self, next, g_steal_pointer (&error), label);
 }
 
 static double
@@ -152,7 +154,8 @@ turn (PpCanvas *self,
   next = pp_edit_set_pose (self->drag.panel, id,
                            (PpPose) { placement->x, placement->y, rotation, placement->mirrored },
                            &error);
-  take (self, next, g_steal_pointer (&error), label);
+  next = pp_stand_follow (next, (const char *[]) { id, NULL }, &error);
+  pp_canvas_drag_take (self, next, g_steal_pointer (&error), label);
 }
 
 static void
@@ -168,7 +171,7 @@ move_hole (PpCanvas *self)
   moved = pp_hole_new (&draft, &error);
   if (moved != NULL)
     next = pp_edit_move_hole (self->drag.panel, moved, &error);
-  take (self, next, g_steal_pointer (&error), _("Move hole"));
+  pp_canvas_drag_take (self, next, g_steal_pointer (&error), _("Move hole"));
 }
 
 static void
@@ -184,7 +187,7 @@ resize (PpCanvas *self)
   if (self->drag.bottom)
     height = fmax (round (height + self->drag.now.y - self->drag.start.y), 1);
   next = pp_edit_resize (self->drag.panel, width, height, &error);
-  take (self, next, g_steal_pointer (&error), _("Resize glass"));
+  pp_canvas_drag_take (self, next, g_steal_pointer (&error), _("Resize glass"));
 }
 
 static void
@@ -226,6 +229,12 @@ pp_canvas_drag_update (PpCanvas *self,
       break;
     case PP_DRAG_GLASS:
       resize (self);
+      break;
+    case PP_DRAG_FUSED:
+      pp_canvas_move_fused (self);
+      break;
+    case PP_DRAG_VASE:
+      pp_canvas_reshape_vase (self);
       break;
     case PP_DRAG_PAN:
       pan (self, px);
@@ -280,7 +289,8 @@ void
 pp_canvas_drag_forget (PpCanvas *self)
 {
   gboolean held = self->drag.kind == PP_DRAG_MOVE || self->drag.kind == PP_DRAG_TURN
-                  || self->drag.kind == PP_DRAG_HOLE || self->drag.kind == PP_DRAG_GLASS;
+                  || self->drag.kind == PP_DRAG_HOLE || self->drag.kind == PP_DRAG_GLASS
+                  || self->drag.kind == PP_DRAG_FUSED || self->drag.kind == PP_DRAG_VASE;
 
   g_clear_pointer (&self->drag.panel, pp_panel_unref);
   g_free (self->drag.pressed);
@@ -315,7 +325,7 @@ put_into_tray (PpCanvas *self)
   GError *error = NULL;
   PpPanel *next = pp_edit_remove (self->drag.panel, (const char * const *) ids, &error);
 
-  take (self, next, error, _("Back into the tray"));
+  pp_canvas_drag_take (self, next, error, _("Back into the tray"));
 }
 
 void

@@ -12,6 +12,7 @@
 #include "desk/nudge.h"
 #include "panel/edit.h"
 #include "panel/i18n.h"
+#include "shape/stand.h"
 
 #define MERGE "nudge"
 
@@ -38,6 +39,7 @@ nudge_pieces (PpCanvas *self,
       return;
     }
   next = pp_edit_move (panel, (const char * const *) movable, dx, dy, &error);
+  next = pp_stand_follow (next, (const char * const *) movable, &error);
   pp_document_take (self->document, next, g_steal_pointer (&error), _("Nudge"), MERGE);
 }
 
@@ -60,6 +62,19 @@ nudge_hole (PpCanvas *self,
   pp_document_take (self->document, next, g_steal_pointer (&error), _("Move hole"), MERGE);
 }
 
+static void
+nudge_fused (PpCanvas *self,
+             double    dx,
+             double    dy)
+{
+  const PpPanel *panel = pp_document_get_panel (self->document);
+  GError *error = NULL;
+  PpPanel *next = pp_edit_move_fused (panel, pp_document_get_chosen_ids (self->document)[0], dx, dy,
+                                      &error);
+
+  pp_document_take (self->document, next, error, _("Nudge"), MERGE);
+}
+
 /* FALSE where nothing is chosen that can be nudged. */
 static gboolean
 nudge (PpCanvas *self,
@@ -78,6 +93,9 @@ nudge (PpCanvas *self,
       return TRUE;
     case PP_CHOSEN_HOLE:
       nudge_hole (self, dx * step, dy * step);
+      return TRUE;
+    case PP_CHOSEN_FUSED:
+      nudge_fused (self, dx * step, dy * step);
       return TRUE;
     case PP_CHOSEN_NOTHING:
     case PP_CHOSEN_WIRE:

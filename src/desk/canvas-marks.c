@@ -13,11 +13,11 @@
 #define BESIDE 42       /* px from the glass to its height */
 #define TURN_REACH 26   /* px from the box of a piece to its turn handle */
 
-static void
-add_outline (PpCanvas        *self,
-             cairo_t         *cr,
-             const PpOutline *outline,
-             PpPoint          carried)
+void
+pp_canvas_add_outline (PpCanvas        *self,
+                       cairo_t         *cr,
+                       const PpOutline *outline,
+                       PpPoint          carried)
 {
   cairo_save (cr);
   cairo_translate (cr, self->zoom.x, self->zoom.y);
@@ -51,7 +51,7 @@ clip_outside (PpCanvas     *self,
 
   cairo_clip_extents (cr, &x0, &y0, &x1, &y1);
   cairo_rectangle (cr, x0, y0, x1 - x0, y1 - y0);
-  add_outline (self, cr, body->outline, carried);
+  pp_canvas_add_outline (self, cr, body->outline, carried);
   cairo_set_fill_rule (cr, CAIRO_FILL_RULE_EVEN_ODD);
   cairo_clip (cr);
 }
@@ -67,7 +67,7 @@ pp_canvas_draw_chosen (PpCanvas        *self,
   cairo_save (cr);
   clip_outside (self, cr, body, carried);
   cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
-  add_outline (self, cr, body->outline, carried);
+  pp_canvas_add_outline (self, cr, body->outline, carried);
   if (body->placement->pinned)
     cairo_set_dash (cr, (double[]) { 5, 4 }, 2, 0);
   pp_ink_stroke (cr, palette, &palette->accent, 2 * CHOSEN);
@@ -187,10 +187,10 @@ draw_chosen_wire (PpCanvas        *self,
   pp_ink_stroke (cr, palette, &palette->accent, 2);
 }
 
-static void
-draw_handle (cairo_t         *cr,
-             const PpPalette *palette,
-             PpPoint          px)
+void
+pp_canvas_draw_handle (cairo_t         *cr,
+                       const PpPalette *palette,
+                       PpPoint          px)
 {
   cairo_rectangle (cr, px.x - HANDLE, px.y - HANDLE, 2 * HANDLE, 2 * HANDLE);
   pp_palette_set (cr, &palette->paper, 1);
@@ -208,13 +208,13 @@ draw_chosen_glass (PpCanvas        *self,
   PpPoint below = pp_canvas_to_px (self, middle.x, box.y1);
   PpPoint beside = pp_canvas_to_px (self, box.x0, middle.y);
 
-  add_outline (self, cr, self->scene->background_outline, (PpPoint) { 0, 0 });
+  pp_canvas_add_outline (self, cr, self->scene->background_outline, (PpPoint) { 0, 0 });
   pp_ink_stroke (cr, palette, &palette->accent, 2);
   if (self->look.from_behind || self->look.sideways != 0)
     return;
-  draw_handle (cr, palette, pp_canvas_to_px (self, box.x1, middle.y));
-  draw_handle (cr, palette, pp_canvas_to_px (self, middle.x, box.y1));
-  draw_handle (cr, palette, pp_canvas_to_px (self, box.x1, box.y1));
+  pp_canvas_draw_handle (cr, palette, pp_canvas_to_px (self, box.x1, middle.y));
+  pp_canvas_draw_handle (cr, palette, pp_canvas_to_px (self, middle.x, box.y1));
+  pp_canvas_draw_handle (cr, palette, pp_canvas_to_px (self, box.x1, box.y1));
   pp_canvas_draw_length (self, cr, palette, pp_box_width (box),
                          (PpPoint) { below.x, below.y + BELOW });
   pp_canvas_draw_length (self, cr, palette, pp_box_height (box),
@@ -239,6 +239,9 @@ draw_what_is_chosen (PpCanvas        *self,
       break;
     case PP_CHOSEN_GLASS:
       draw_chosen_glass (self, cr, palette);
+      break;
+    case PP_CHOSEN_FUSED:
+      pp_canvas_draw_chosen_fused (self, cr, palette);
       break;
     case PP_CHOSEN_NOTHING:
       break;

@@ -37,6 +37,17 @@ static const Row group_rows[] = {
   { NULL },
 };
 
+static const Row glass_rows[] = {
+  { N_("Fuse a vase on"), "win.fuse-vase" },
+  { NULL },
+};
+
+static const Row fuse_rows[] = {
+  { N_("Stand in the pocket"), "win.stand" },
+  { N_("Fuse onto the glass"), "win.fuse-piece" },
+  { NULL },
+};
+
 static const Row change_rows[] = {
   { N_("Cut"), "win.cut" },
   { N_("Copy"), "win.copy" },
@@ -67,7 +78,10 @@ make_menu (PpCanvas *self)
       add_section (menu, turn_rows);
       add_section (menu, stack_rows);
       add_section (menu, group_rows);
+      add_section (menu, fuse_rows);
     }
+  else
+    add_section (menu, glass_rows);
   add_section (menu, change_rows);
   return menu;
 }

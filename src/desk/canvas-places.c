@@ -7,6 +7,7 @@
 #include "desk/canvas-private.h"
 #include "panel/edit.h"
 #include "panel/i18n.h"
+#include "shape/stand.h"
 
 #define LIT_MS 2500 /* a finding stays lit */
 #define ASIDE 10.0  /* mm: pieces put down one after another do not hide one another */
@@ -118,6 +119,8 @@ get_chosen_mm (PpCanvas *self)
       }
     case PP_CHOSEN_GLASS:
       return pp_canvas_get_glass_box (self);
+    case PP_CHOSEN_FUSED:
+      return pp_outline_get_box (pp_panel_find_fused (panel, ids[0], NULL)->outline);
     case PP_CHOSEN_NOTHING:
       return box;
     }
@@ -175,6 +178,8 @@ pp_canvas_put (PpCanvas   *self,
     return;
   label = g_strdup_printf (_("Place %s"), record->name);
   next = pp_edit_place (panel, piece, (PpPose) { mm.x, mm.y, 0, FALSE }, &id, &error);
+  if (next != NULL)
+    next = pp_stand_follow (next, (const char *[]) { id, NULL }, &error);
   if (!pp_document_take (self->document, next, g_steal_pointer (&error), label, NULL))
     return;
   pp_document_choose (self->document, PP_CHOSEN_PLACEMENTS, (const char *[]) { id, NULL });

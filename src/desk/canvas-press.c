@@ -62,7 +62,7 @@ const char *
 pp_canvas_get_cursor (PpCanvas *self,
                       PpPoint   px)
 {
-  gboolean right, bottom;
+  gboolean right, bottom, top;
   PpScene *scene = self->scene;
   PpPoint mm = pp_zoom_to_panel (&self->zoom, px);
   double reach = REACH / self->zoom.scale;
@@ -79,10 +79,14 @@ pp_canvas_get_cursor (PpCanvas *self,
     return "alias";
   if (hit_glass_handle (self, px, &right, &bottom))
     return right && bottom ? "nwse-resize" : right ? "ew-resize" : "ns-resize";
+  if (pp_canvas_hit_vase_handle (self, px, &right, &top))
+    return right && top ? "nesw-resize" : right ? "ew-resize" : "ns-resize";
   if (pp_hit_body (scene, mm, reach) != PP_NO_INDEX
       || pp_hit_hole (scene, mm, reach) != PP_NO_INDEX)
     return "grab";
-  return pp_hit_wire (scene, mm, reach) ? "pointer" : NULL;
+  if (pp_hit_wire (scene, mm, reach))
+    return "pointer";
+  return pp_hit_part (scene, mm) != PP_NO_INDEX ? "grab" : NULL;
 }
 
 /* Adds the pressed piece to what is chosen, or takes it out. */
@@ -134,6 +138,30 @@ press_hole (PpCanvas *self,
   pp_document_choose (self->document, PP_CHOSEN_HOLE, (const char *[]) { id, NULL });
 }
 
+static void
+press_part (PpCanvas *self,
+            int       index)
+{
+  const char *id = pp_panel_fused (self->scene->panel, (guint) index)->id;
+
+  self->drag.pressed = g_strdup (id);
+  self->drag.meant = PP_DRAG_FUSED;
+  pp_document_choose (self->document, PP_CHOSEN_FUSED, (const char *[]) { id, NULL });
+}
+
+/* Where no piece lies: what is fused on, so that the menu is about it. */
+static void
+choose_part_for_menu (PpCanvas *self,
+                      PpPoint   mm)
+{
+  int index = self->scene != NULL ? pp_hit_part (self->scene, mm) : PP_NO_INDEX;
+
+  if (index != PP_NO_INDEX)
+    pp_document_choose (self->document, PP_CHOSEN_FUSED,
+                        (const char *[]) { pp_panel_fused (self->scene->panel, (guint) index)->id,
+                                           NULL });
+}
+
 void
 pp_canvas_press_for_menu (PpCanvas *self,
                           PpPoint   px)
@@ -144,7 +172,10 @@ pp_canvas_press_for_menu (PpCanvas *self,
   const char *id;
 
   if (index == PP_NO_INDEX)
-    return;
+    {
+      choose_part_for_menu (self, mm);
+      return;
+    }
   id = self->scene->bodies[index]->placement->id;
   if (!pp_document_is_chosen (self->document, id))
     pp_document_choose (self->document, PP_CHOSEN_PLACEMENTS, (const char *[]) { id, NULL });
@@ -170,6 +201,8 @@ pp_canvas_press (PpCanvas *self,
     self->drag.meant = PP_DRAG_TURN;
   else if (hit_glass_handle (self, px, &self->drag.right, &self->drag.bottom))
     self->drag.meant = PP_DRAG_GLASS;
+  else if (pp_canvas_hit_vase_handle (self, px, &self->drag.right, &self->drag.top))
+    self->drag.meant = PP_DRAG_VASE;
   else if ((index = pp_hit_body (self->scene, mm, reach)) != PP_NO_INDEX)
     press_piece (self, index);
   else if ((index = pp_hit_hole (self->scene, mm, reach)) != PP_NO_INDEX)
@@ -179,6 +212,8 @@ pp_canvas_press (PpCanvas *self,
       pp_document_choose (self->document, PP_CHOSEN_WIRE, NULL);
       self->drag.meant = PP_DRAG_NONE;
     }
+  else if ((index = pp_hit_part (self->scene, mm)) != PP_NO_INDEX && !self->drag.adds)
+    press_part (self, index);
   else
     self->drag.meant = PP_DRAG_FRAME;
 }

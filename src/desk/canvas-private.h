@@ -6,6 +6,7 @@
  * canvas-layers.c     the two kept layers and the sprites of the pieces
  * canvas-draw.c       the snapshot: layers, what is in hand, marks
  * canvas-marks.c      what is chosen, marked; the frame and the ruler in hand
+ * canvas-fused.c      what is fused onto the glass: chosen, moved, made larger
  * canvas-answers.c    wire and holes that show, heights, glue
  * canvas-pins.c       the pins of the findings
  * canvas-ink.c        lettering of all these
@@ -36,6 +37,8 @@ typedef enum
   PP_DRAG_TURN,      /* the one chosen piece about its origin */
   PP_DRAG_HOLE,
   PP_DRAG_GLASS,     /* its right, lower edge, or both */
+  PP_DRAG_FUSED,     /* a fused part */
+  PP_DRAG_VASE,      /* its sides, its top, or both */
   PP_DRAG_FRAME,     /* a frame round pieces */
   PP_DRAG_PAN,
   PP_DRAG_MEASURE,
@@ -52,10 +55,11 @@ typedef struct
   PpZoom         zoom;       /* as it was */
   gboolean       adds;       /* Shift or Ctrl: to what is chosen already */
   gboolean       was_chosen; /* the pressed piece; a plain click then leaves it alone */
-  char          *pressed;    /* id of the pressed placement or hole, or NULL */
+  char          *pressed;    /* id of the pressed placement, hole or fused part, or NULL */
   gboolean       is_editing; /* the document is taking an edit of this drag */
-  gboolean       right;      /* PP_DRAG_GLASS */
-  gboolean       bottom;
+  gboolean       right;      /* PP_DRAG_GLASS, PP_DRAG_VASE */
+  gboolean       bottom;     /* PP_DRAG_GLASS */
+  gboolean       top;        /* PP_DRAG_VASE */
 } PpDrag;
 
 struct _PpCanvas
@@ -145,8 +149,21 @@ void      pp_canvas_draw_chosen     (PpCanvas *self, cairo_t *cr, const PpPalett
                                      const PpBody *body);
 void      pp_canvas_draw_frame      (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
 void      pp_canvas_draw_measured   (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
+/* Adds an outline to the path, `carried` mm from where it is. */
+void      pp_canvas_add_outline     (PpCanvas *self, cairo_t *cr, const PpOutline *outline,
+                                     PpPoint carried);
+/* A square to take hold of. */
+void      pp_canvas_draw_handle     (cairo_t *cr, const PpPalette *palette, PpPoint px);
 /* Where the handle that turns the one chosen piece is; FALSE if there is none. */
 gboolean  pp_canvas_get_turn_handle (PpCanvas *self, PpPoint *px);
+
+/* canvas-fused.c */
+void      pp_canvas_draw_chosen_fused (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
+/* Whether a handle of the chosen fused part is at `px`, and which sides it moves. */
+gboolean  pp_canvas_hit_vase_handle (PpCanvas *self, PpPoint px, gboolean *right, gboolean *top);
+/* What a drag does: moves the pressed part, or makes the chosen one wider or taller. */
+void      pp_canvas_move_fused      (PpCanvas *self);
+void      pp_canvas_reshape_vase    (PpCanvas *self);
 
 /* canvas-pointer.c */
 void      pp_canvas_add_pointer     (PpCanvas *self);
@@ -164,6 +181,8 @@ gboolean  pp_canvas_is_aslant       (PpCanvas *self);
 /* canvas-drag.c */
 void      pp_canvas_drag_begin      (PpCanvas *self, PpPoint px, gboolean adds, gboolean pan);
 void      pp_canvas_drag_update     (PpCanvas *self, PpPoint px, gboolean steps);
+/* As pp_document_take(), for an edit of the drag. */
+void      pp_canvas_drag_take       (PpCanvas *self, PpPanel *next, GError *error, const char *label);
 /* Lets go and leaves all as it is. */
 void      pp_canvas_drag_forget     (PpCanvas *self);
 void      pp_canvas_drag_end        (PpCanvas *self);

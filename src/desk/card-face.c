@@ -8,6 +8,8 @@
 
 #include "desk/figure-entry.h"
 
+#include <math.h>
+
 typedef struct
 {
   PpDocument *document;
@@ -95,6 +97,32 @@ pp_card_face_put_others_back (PpCardFace *self)
   g_return_if_fail (PP_IS_CARD_FACE (self));
   root = gtk_widget_get_root (GTK_WIDGET (self));
   put_back_under (GTK_WIDGET (self), root != NULL ? gtk_root_get_focus (root) : NULL);
+}
+
+void
+pp_card_select_item (GtkDropDown *drop_down,
+                     guint        position)
+{
+  if (gtk_drop_down_get_selected (drop_down) != position)
+    gtk_drop_down_set_selected (drop_down, position);
+}
+
+void
+pp_card_show_colour (GtkColorChooser *chooser,
+                     const char      *colour)
+{
+  GdkRGBA shown, rgba;
+
+  gtk_color_chooser_get_rgba (chooser, &shown);
+  if (gdk_rgba_parse (&rgba, colour) && !gdk_rgba_equal (&rgba, &shown))
+    gtk_color_chooser_set_rgba (chooser, &rgba);
+}
+
+char *
+pp_card_write_colour (const GdkRGBA *rgba)
+{
+  return g_strdup_printf ("#%02x%02x%02x", (guint) lroundf (rgba->red * 255),
+                          (guint) lroundf (rgba->green * 255), (guint) lroundf (rgba->blue * 255));
 }
 
 void

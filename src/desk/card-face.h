@@ -44,6 +44,14 @@ void        pp_card_face_put_back     (PpCardFace  *self);
 void        pp_card_face_put_others_back
                                       (PpCardFace  *self);
 
+/* Sets it only where another item is shown: even that costs a little. */
+void        pp_card_select_item       (GtkDropDown *drop_down,
+                                       guint        position);
+/* `colour`: "#rrggbb". */
+void        pp_card_show_colour       (GtkColorChooser *chooser,
+                                       const char  *colour);
+/* "#rrggbb"; (transfer full). */
+char       *pp_card_write_colour      (const GdkRGBA *rgba);
 /* "" hides the label. */
 void        pp_card_set_text          (GtkLabel    *label,
                                        const char  *text);

@@ -192,8 +192,7 @@ colour_cb (GtkColorButton *button,
   if (panel == NULL)
     return;
   gtk_color_chooser_get_rgba (self->colour, &rgba);
-  colour = g_strdup_printf ("#%02x%02x%02x", (guint) lroundf (rgba.red * 255),
-                            (guint) lroundf (rgba.green * 255), (guint) lroundf (rgba.blue * 255));
+  colour = pp_card_write_colour (&rgba);
   draft = *panel->background;
   draft.glass.colour = colour;
   take_background (self, panel, &draft, _("Colour of the glass"), NULL);
@@ -264,26 +263,6 @@ units_cb (GtkDropDown *units,
           is_inch ? _("Measure in inches") : _("Measure in millimetres"), NULL);
 }
 
-/* Setting one of these costs a little even where it changes nothing. */
-static void
-select_item (GtkDropDown *drop_down,
-             guint        position)
-{
-  if (gtk_drop_down_get_selected (drop_down) != position)
-    gtk_drop_down_set_selected (drop_down, position);
-}
-
-static void
-show_colour (PpCardGlass *self,
-             const char  *colour)
-{
-  GdkRGBA shown, rgba;
-
-  gtk_color_chooser_get_rgba (self->colour, &shown);
-  if (gdk_rgba_parse (&rgba, colour) && !gdk_rgba_equal (&rgba, &shown))
-    gtk_color_chooser_set_rgba (self->colour, &rgba);
-}
-
 static void
 show_size (PpCardGlass        *self,
            const PpBackground *background,
@@ -316,10 +295,10 @@ pp_card_glass_refresh (PpCardFace *face,
 
   self->showing = TRUE;
   gtk_toggle_button_set_active (in_window ? self->window : self->wall, TRUE);
-  select_item (self->shape, panel->background->shape);
-  select_item (self->units, panel->units);
+  pp_card_select_item (self->shape, panel->background->shape);
+  pp_card_select_item (self->units, panel->units);
   show_size (self, panel->background, panel->units);
-  show_colour (self, panel->background->glass.colour);
+  pp_card_show_colour (self->colour, panel->background->glass.colour);
   pp_text_entry_set_words (self->title, panel->title);
   pp_text_entry_set_words (self->maker, panel->maker);
   gtk_widget_set_visible (self->put_wire_on, panel->wire == NULL);

@@ -18,6 +18,7 @@
 #include "panel/edit.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
+#include "shape/stand.h"
 
 #include <math.h>
 
@@ -76,6 +77,7 @@ take_pose (PpCardPiece *self,
   GError *error = NULL;
   PpPanel *next = pp_edit_set_pose (get_panel (self), self->id, pose, &error);
 
+  next = pp_stand_follow (next, (const char *[]) { self->id, NULL }, &error);
   pp_card_face_take (PP_CARD_FACE (self), next, error, label, stepped ? key : NULL);
 }
 

@@ -6,6 +6,7 @@
 
 #include "desk/card.h"
 
+#include "desk/card-fused.h"
 #include "desk/card-glass.h"
 #include "desk/card-hole.h"
 #include "desk/card-piece.h"
@@ -26,6 +27,7 @@ struct _PpCard
   PpCardFace *hole;
   PpCardFace *wire;
   PpCardFace *glass;
+  PpCardFace *fused;
   PpCardFace *face;  /* the one shown, or NULL */
   gboolean    has_keys; /* the tooltips name them */
 };
@@ -47,6 +49,8 @@ pick_face (PpCard *self)
       return self->wire;
     case PP_CHOSEN_GLASS:
       return self->glass;
+    case PP_CHOSEN_FUSED:
+      return self->fused;
     case PP_CHOSEN_NOTHING:
       return NULL;
     }
@@ -216,7 +220,8 @@ static void
 hand_out (PpCard     *self,
           PpDocument *document)
 {
-  PpCardFace *faces[] = { self->piece, self->pieces, self->hole, self->wire, self->glass };
+  PpCardFace *faces[] = { self->piece, self->pieces, self->hole, self->wire, self->glass,
+                          self->fused };
 
   for (guint i = 0; i < G_N_ELEMENTS (faces); i++)
     {
@@ -253,6 +258,7 @@ pp_card_class_init (PpCardClass *klass)
   g_type_ensure (PP_TYPE_CARD_HOLE);
   g_type_ensure (PP_TYPE_CARD_WIRE);
   g_type_ensure (PP_TYPE_CARD_GLASS);
+  g_type_ensure (PP_TYPE_CARD_FUSED);
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/petalpane/Petalpane/card.ui");
   gtk_widget_class_bind_template_child (widget_class, PpCard, view);
@@ -262,6 +268,7 @@ pp_card_class_init (PpCardClass *klass)
   gtk_widget_class_bind_template_child (widget_class, PpCard, hole);
   gtk_widget_class_bind_template_child (widget_class, PpCard, wire);
   gtk_widget_class_bind_template_child (widget_class, PpCard, glass);
+  gtk_widget_class_bind_template_child (widget_class, PpCard, fused);
   gtk_widget_class_bind_template_callback (widget_class, key_cb);
 }
 

@@ -35,6 +35,10 @@ keep_known (const PpPanel      *panel,
     for (guint i = 0; i < panel->holes->len; i++)
       if (is_listed (ids, pp_panel_hole (panel, i)->id))
         g_strv_builder_add (kept, pp_panel_hole (panel, i)->id);
+  if (chosen == PP_CHOSEN_FUSED)
+    for (guint i = 0; i < panel->fused->len; i++)
+      if (is_listed (ids, pp_panel_fused (panel, i)->id))
+        g_strv_builder_add (kept, pp_panel_fused (panel, i)->id);
   return g_strv_builder_end (kept);
 }
 
@@ -47,6 +51,7 @@ judge_chosen (const PpPanel *panel,
     {
     case PP_CHOSEN_PLACEMENTS:
     case PP_CHOSEN_HOLE:
+    case PP_CHOSEN_FUSED:
       return ids[0] != NULL ? chosen : PP_CHOSEN_NOTHING;
     case PP_CHOSEN_WIRE:
       return panel->wire != NULL ? chosen : PP_CHOSEN_NOTHING;

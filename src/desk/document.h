@@ -102,10 +102,11 @@ typedef enum
   PP_CHOSEN_HOLE,
   PP_CHOSEN_WIRE,
   PP_CHOSEN_GLASS,
+  PP_CHOSEN_FUSED, /* a part fused onto the glass */
 } PpChosen;
 
 PpChosen            pp_document_get_chosen       (PpDocument    *self);
-/* Ids of placements in stacking order, or of the one hole; empty else. (transfer none), until
+/* Ids of placements in stacking order, or of the one hole or fused part; empty else. (transfer none), until
  * "chosen" or "changed". */
 const char * const *pp_document_get_chosen_ids   (PpDocument    *self);
 gboolean            pp_document_is_chosen        (PpDocument    *self,

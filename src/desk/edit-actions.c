@@ -12,6 +12,7 @@
 #include "desk/clipboard.h"
 #include "desk/edit-acts.h"
 #include "desk/edit-keys.h"
+#include "desk/fuse-acts.h"
 #include "desk/pages.h"
 
 #define TURN 15.0     /* degrees */
@@ -42,6 +43,10 @@ DEFINE_ACTION (to_top, pp_edit_acts_to_top (document))
 DEFINE_ACTION (to_bottom, pp_edit_acts_to_bottom (document))
 DEFINE_ACTION (group, pp_edit_acts_group (document))
 DEFINE_ACTION (ungroup, pp_edit_acts_ungroup (document))
+DEFINE_ACTION (fuse_vase, pp_fuse_acts_add_vase (document))
+DEFINE_ACTION (fuse_piece, pp_fuse_acts_piece (document))
+DEFINE_ACTION (stand, pp_fuse_acts_stand (document))
+DEFINE_ACTION (choose_next, pp_fuse_acts_choose_next (document))
 
 /* To the right as it is seen, also from behind. */
 static void
@@ -139,6 +144,10 @@ static const GActionEntry entries[] = {
   { "to-bottom", to_bottom_cb },
   { "group", group_cb },
   { "ungroup", ungroup_cb },
+  { "fuse-vase", fuse_vase_cb },
+  { "fuse-piece", fuse_piece_cb },
+  { "stand", stand_cb },
+  { "choose-next", choose_next_cb },
   { "stays-put", NULL, NULL, "false", stays_put_cb },
 };
 
@@ -155,6 +164,7 @@ typedef struct
   gboolean is_group;     /* all of one group */
   gboolean has_grouped;
   gboolean all_pinned;
+  gboolean can_stand;    /* in a pocket */
   gboolean can_undo;
   gboolean can_redo;
 } Facts;
@@ -207,6 +217,7 @@ look (PpWindow *window)
   if (facts.chosen == PP_CHOSEN_PLACEMENTS)
     look_at_chosen (pp_document_get_panel (document), pp_document_get_chosen_ids (document),
                     &facts);
+  facts.can_stand = pp_fuse_acts_can_stand (document);
   return facts;
 }
 
@@ -238,7 +249,7 @@ update (PpWindow *window)
   enable (window, "select-all", facts.has_pieces);
   enable (window, "choose-nothing", facts.chosen != PP_CHOSEN_NOTHING);
   enable (window, "remove", facts.n > 0 || facts.chosen == PP_CHOSEN_HOLE
-                            || facts.chosen == PP_CHOSEN_WIRE);
+                            || facts.chosen == PP_CHOSEN_WIRE || facts.chosen == PP_CHOSEN_FUSED);
   for (guint i = 0; i < G_N_ELEMENTS (of_pieces); i++)
     enable (window, of_pieces[i], facts.n > 0);
   enable (window, "lift", facts.can_rise);
@@ -247,6 +258,10 @@ update (PpWindow *window)
   enable (window, "to-bottom", facts.can_sink);
   enable (window, "group", facts.n > 1 && !facts.is_group);
   enable (window, "ungroup", facts.has_grouped);
+  enable (window, "fuse-vase", facts.is_dry_run);
+  enable (window, "fuse-piece", facts.n == 1);
+  enable (window, "stand", facts.can_stand);
+  enable (window, "choose-next", facts.is_dry_run);
   g_simple_action_set_state (G_SIMPLE_ACTION (stays_put),
                              g_variant_new_boolean (facts.n > 0 && facts.all_pinned));
 }

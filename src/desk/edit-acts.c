@@ -6,6 +6,7 @@
 
 #include "desk/edit-acts.h"
 
+#include "desk/fuse-acts.h"
 #include "panel/edit.h"
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
@@ -370,6 +371,9 @@ pp_edit_acts_remove (PpDocument *document,
       break;
     case PP_CHOSEN_WIRE:
       remove_wire (document);
+      break;
+    case PP_CHOSEN_FUSED:
+      pp_fuse_acts_remove (document);
       break;
     case PP_CHOSEN_NOTHING:
     case PP_CHOSEN_GLASS:

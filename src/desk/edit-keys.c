@@ -39,6 +39,10 @@ static const struct
   { "win.group", { "<Control>g" } },
   { "win.ungroup", { "<Control><Shift>g" } },
   { "win.stays-put", { "p" } },
+  { "win.fuse-vase", { "v" } },
+  { "win.fuse-piece", { "f" } },
+  { "win.stand", { "i" } },
+  { "win.choose-next", { "g" } },
 };
 
 static const char * const help_keys[] = { "F1", "<Control>question", NULL };

@@ -46,6 +46,7 @@ static const Row choose_rows[] = {
   { N_("Next piece up, next piece down"), "Page_Down Page_Up" },
   { N_("Lowest piece, topmost piece"), "Home End" },
   { N_("Choose all pieces"), "win.select-all" },
+  { N_("The glass, vase, holes and wire in turn"), "win.choose-next" },
   { N_("Choose nothing"), "Escape" },
   { NULL },
 };
@@ -59,6 +60,7 @@ static const Row place_rows[] = {
   { N_("Lift, lower"), "win.lift", "win.lower" },
   { N_("To the top, to the bottom"), "win.to-top", "win.to-bottom" },
   { N_("Stays put"), "win.stays-put" },
+  { N_("Stand in the pocket"), "win.stand" },
   { NULL },
 };
 
@@ -71,6 +73,8 @@ static const Row change_rows[] = {
   { N_("Take off the glass"), "win.remove" },
   { N_("Group, ungroup"), "win.group", "win.ungroup" },
   { N_("All that can be done with it"), "Menu <Shift>F10" },
+  { N_("Fuse a vase on"), "win.fuse-vase" },
+  { N_("Fuse a piece on"), "win.fuse-piece" },
   { N_("Put all right"), "win.put-all-right" },
   { NULL },
 };

@@ -1,4 +1,4 @@
-/* edit-glass.c: edits of background, fused parts, holes, wire, adhesive, display and notes.
+/* edit-glass.c: edits of background, holes, wire, adhesive, display and notes.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -19,96 +19,6 @@ pp_edit_set_background (const PpPanel      *panel,
   return pp_panel_new (&draft, error);
 }
 
-/* Puts `record` (transfer full) in place of the one at `index`, or at the end where there is
- * none. */
-static void
-put (GPtrArray     *list,
-     gboolean       is_there,
-     guint          index,
-     gpointer       record,
-     GDestroyNotify unref)
-{
-  if (!is_there)
-    {
-      g_ptr_array_add (list, record);
-      return;
-    }
-  unref (g_ptr_array_index (list, index));
-  list->pdata[index] = record;
-}
-
-static GPtrArray *
-copy_fused (const PpPanel *panel)
-{
-  return pp_edit_copy_list (panel->fused, (PpRecordRef) pp_fused_ref,
-                            (GDestroyNotify) pp_fused_unref);
-}
-
-PpPanel *
-pp_edit_set_fused (const PpPanel *panel,
-                   const PpFused *fused,
-                   GError       **error)
-{
-  g_autoptr (GPtrArray) list = copy_fused (panel);
-  guint index = 0;
-  gboolean is_there = pp_panel_find_fused (panel, fused->id, &index) != NULL;
-  PpPanel draft = *panel;
-
-  put (list, is_there, index, pp_fused_ref (fused), (GDestroyNotify) pp_fused_unref);
-  draft.fused = list;
-  return pp_panel_new (&draft, error);
-}
-
-static gboolean
-is_in_use (const PpPanel *panel,
-           const char    *fused)
-{
-  for (guint i = 0; i < panel->placements->len; i++)
-    if (g_strcmp0 (pp_panel_placement (panel, i)->pocket, fused) == 0)
-      return TRUE;
-  return FALSE;
-}
-
-/* The stack with nothing in the pocket of `fused`; the same one where nothing was. */
-static GPtrArray *
-stack_out_of_pocket (const PpPanel *panel,
-                     const char    *fused)
-{
-  GPtrArray *list;
-
-  if (!is_in_use (panel, fused))
-    return g_ptr_array_ref (panel->placements);
-  list = pp_edit_copy_placements (panel);
-  for (guint i = 0; i < list->len; i++)
-    {
-      PpPlacement draft = *(const PpPlacement *) g_ptr_array_index (list, i);
-
-      if (g_strcmp0 (draft.pocket, fused) != 0)
-        continue;
-      draft.pocket = NULL;
-      put (list, TRUE, i, pp_placement_new (&draft, NULL), (GDestroyNotify) pp_placement_unref);
-    }
-  return list;
-}
-
-PpPanel *
-pp_edit_remove_fused (const PpPanel *panel,
-                      const char    *fused,
-                      GError       **error)
-{
-  g_autoptr (GPtrArray) list = NULL;
-  g_autoptr (GPtrArray) placements = NULL;
-  PpPanel draft = *panel;
-  guint index;
-
-  if (pp_panel_find_fused (panel, fused, &index) == NULL)
-    return pp_edit_refuse_unknown (fused, error);
-  draft.fused = list = copy_fused (panel);
-  draft.placements = placements = stack_out_of_pocket (panel, fused);
-  g_ptr_array_remove_index (list, index);
-  return pp_panel_new (&draft, error);
-}
-
 static GPtrArray *
 copy_holes (const PpPanel *panel)
 {
@@ -126,7 +36,7 @@ pp_edit_set_hole (const PpPanel *panel,
   gboolean is_there = pp_panel_find_hole (panel, hole->id, &index) != NULL;
   PpPanel draft = *panel;
 
-  put (list, is_there, index, pp_hole_ref (hole), (GDestroyNotify) pp_hole_unref);
+  pp_edit_put (list, is_there, index, pp_hole_ref (hole), (GDestroyNotify) pp_hole_unref);
   draft.holes = list;
   return pp_panel_new (&draft, error);
 }

@@ -18,6 +18,22 @@ pp_edit_copy_list (GPtrArray     *list,
   return copy;
 }
 
+void
+pp_edit_put (GPtrArray     *list,
+             gboolean       is_there,
+             guint          index,
+             gpointer       record,
+             GDestroyNotify unref)
+{
+  if (!is_there)
+    {
+      g_ptr_array_add (list, record);
+      return;
+    }
+  unref (g_ptr_array_index (list, index));
+  list->pdata[index] = record;
+}
+
 GPtrArray *
 pp_edit_copy_placements (const PpPanel *panel)
 {

@@ -13,6 +13,13 @@ typedef gpointer (*PpRecordRef) (gconstpointer record);
 GPtrArray *pp_edit_copy_list     (GPtrArray     *list,
                                   PpRecordRef    ref,
                                   GDestroyNotify unref);
+/* Puts `record` (transfer full) in place of the one at `index`, or at the end where there is
+ * none. */
+void       pp_edit_put           (GPtrArray     *list,
+                                  gboolean       is_there,
+                                  guint          index,
+                                  gpointer       record,
+                                  GDestroyNotify unref);
 /* Copies of the three lists that edits change most. */
 GPtrArray *pp_edit_copy_placements (const PpPanel *panel);
 GPtrArray *pp_edit_copy_tray       (const PpPanel *panel);
@@ -25,5 +32,17 @@ char      *pp_edit_take_id         (const PpPanel *panel, const char *prefix, gu
 gpointer   pp_edit_refuse_unknown  (const char *id, GError **error);
 /* The panel with another stack; takes `placements`, NULL after an error. */
 PpPanel   *pp_edit_with_placements (const PpPanel *panel, GPtrArray *placements, GError **error);
+
+/* A PpPointMap by a PpPoint. */
+PpPoint    pp_edit_move_point     (PpPoint p, gconstpointer by);
+/* The panel with a fused part as `draft` but with `outline`, and with `insert` (nullable: as it is) in
+ * its pocket; both are taken. */
+PpPanel   *pp_edit_set_outlines   (const PpPanel *panel, PpFused draft, PpOutline *outline,
+                                   PpOutline *insert, GError **error);
+/* A new one, whose insert is to be set. */
+PpPocket   pp_edit_begin_pocket   (void);
+/* The insert of the largest pocket there is room for in `draft`, which has an outline; NULL where
+ * there is none. (transfer full) */
+PpOutline *pp_edit_cut_largest    (const PpPanel *panel, const PpFused *draft);
 
 G_END_DECLS

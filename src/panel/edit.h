@@ -11,6 +11,7 @@
 #pragma once
 
 #include "panel/panel.h"
+#include "panel/vase.h"
 
 G_BEGIN_DECLS
 
@@ -81,6 +82,28 @@ PpPanel *pp_edit_set_background    (const PpPanel *panel, const PpBackground *ba
 PpPanel *pp_edit_set_fused         (const PpPanel *panel, const PpFused *fused, GError **error);
 /* Stems in its pocket stay where they are, out of the pocket. */
 PpPanel *pp_edit_remove_fused      (const PpPanel *panel, const char *fused, GError **error);
+/* With its insert and the stems in its pocket, by (dx, dy) mm. */
+PpPanel *pp_edit_move_fused        (const PpPanel *panel, const char *fused, double dx, double dy,
+                                    GError **error);
+/* A jug that suits the glass, in the middle and near the lower edge, with a pocket where there is
+ * room for one. `id` (nullable, transfer full): the fused part's. */
+PpPanel *pp_edit_fuse_vase         (const PpPanel *panel, const char *name, char **id,
+                                    GError **error);
+/* A placed piece becomes a fused part of its thickness and glass; `outline` is that of the
+ * placement in the panel frame. `id` (nullable, transfer full): the fused part's. */
+PpPanel *pp_edit_fuse_piece        (const PpPanel *panel, const char *placement,
+                                    const PpOutline *outline, char **id, GError **error);
+/* Made from other measures, its foot where it was; of kind OWN the outline it has is stretched to
+ * height and widest. A pocket that is as large as the vase lets it be stays so, and is cut anew for
+ * another kind; else the insert stays as wide and deep as it is. */
+PpPanel *pp_edit_set_vase          (const PpPanel *panel, const char *fused, const PpVase *vase,
+                                    GError **error);
+/* A pocket in the middle, mm from the top of the fused part; NAN for both: the largest that fits, or
+ * VALUE where none does. An insert of another shape than a slot is stretched to that. */
+PpPanel *pp_edit_cut_pocket        (const PpPanel *panel, const char *fused, double width,
+                                    double depth, GError **error);
+/* Stems in it stay where they are. */
+PpPanel *pp_edit_close_pocket      (const PpPanel *panel, const char *fused, GError **error);
 PpPanel *pp_edit_set_hole          (const PpPanel *panel, const PpHole *hole, GError **error);
 /* The same for a hole that is there, by hand: a wire of a set length that ends in it, and is not
  * knotted, keeps its slack. */

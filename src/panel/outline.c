@@ -6,6 +6,7 @@
 
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
+#include "panel/tolerance.h"
 
 #include <string.h>
 
@@ -192,6 +193,19 @@ pp_outline_equal (const PpOutline *a,
     return FALSE;
   for (guint i = 0; i < a->starts[a->n_rings]; i++)
     if (!same_place (a->points[i], b->points[i]))
+      return FALSE;
+  return TRUE;
+}
+
+gboolean
+pp_outline_near (const PpOutline *a,
+                 const PpOutline *b)
+{
+  if (a->n_rings != b->n_rings
+      || memcmp (a->starts, b->starts, (a->n_rings + 1) * sizeof (guint)) != 0)
+    return FALSE;
+  for (guint i = 0; i < a->starts[a->n_rings]; i++)
+    if (pp_point_distance (a->points[i], b->points[i]) > PP_TIE)
       return FALSE;
   return TRUE;
 }

@@ -44,6 +44,9 @@ PpBox          pp_outline_get_box         (const PpOutline  *self);
 const char    *pp_outline_get_extra       (const PpOutline  *self);
 gboolean       pp_outline_equal           (const PpOutline  *a,
                                            const PpOutline  *b);
+/* Whether all positions are the same within PP_TIE: an outline that was moved about. */
+gboolean       pp_outline_near            (const PpOutline  *a,
+                                           const PpOutline  *b);
 
 /* Maps every position; `map` must keep rings rings (an affine map does). Returns (transfer full). */
 typedef PpPoint (*PpPointMap)             (PpPoint           p,
