@@ -343,35 +343,73 @@ has_outside (const PpScene *scene,
   return pp_region_get_area (outside) > PP_TIE;
 }
 
-/* Along the outline the distance grows no faster than the way, so what cannot be the greatest need
- * not be measured. */
+/* The farthest that was found of a piece from the background. */
+typedef struct
+{
+  PpCover background;
+  double  distance;
+  PpPoint at;
+  PpPoint near; /* on the background, nearest to the corner measured last */
+  double  far;  /* mm from it, at most, to the corner in hand */
+} Overhang;
+
+static void
+measure_corner (Overhang *self,
+                PpPoint   p)
+{
+  double distance;
+
+  if (pp_cover_contains (&self->background, p))
+    return;
+  distance = pp_bands_nearest (self->background.bands, p, self->far, &self->near);
+  if (distance <= self->distance)
+    return;
+  self->distance = distance;
+  self->at = p;
+}
+
+/* The corner farthest beyond the background's box, most often the farthest from the background. */
+static PpPoint
+guess_farthest (const PpPoint *p,
+                guint          n,
+                PpBox          box)
+{
+  double most = -INFINITY;
+  PpPoint farthest = p[0];
+
+  for (guint i = 0; i + 1 < n; i++)
+    {
+      double beyond = MAX (MAX (box.x0 - p[i].x, p[i].x - box.x1),
+                           MAX (box.y0 - p[i].y, p[i].y - box.y1));
+
+      if (beyond > most)
+        farthest = p[i];
+      most = MAX (most, beyond);
+    }
+  return farthest;
+}
+
+/* A corner no farther from a place on the background than the farthest so far is need not be
+ * measured. */
 static double
 find_overhang (const PpScene *scene,
                const PpBody  *body)
 {
-  PpCover background = pp_cover_of_background (scene);
+  Overhang overhang = { .background = pp_cover_of_background (scene), .far = INFINITY,
+                        .near = { INFINITY, INFINITY } };
   guint n;
   const PpPoint *p = pp_outline_get_ring (body->outline, 0, &n);
-  double greatest = 0, bound = INFINITY;
-  PpPoint farthest = { 0, 0 };
 
-  if (is_plainly_inside (scene, &background, body->box))
+  if (is_plainly_inside (scene, &overhang.background, body->box))
     return 0;
+  measure_corner (&overhang, guess_farthest (p, n, overhang.background.box));
   for (guint i = 0; i + 1 < n; i++)
     {
-      double distance;
-
-      bound += i > 0 ? pp_point_distance (p[i - 1], p[i]) + PP_TIE : 0;
-      if (bound <= greatest || pp_cover_contains (&background, p[i]))
-        continue;
-      distance = bound = pp_cover_distance (&background, p[i], INFINITY);
-      if (distance > greatest)
-        {
-          greatest = distance;
-          farthest = p[i];
-        }
+      overhang.far = pp_point_distance (p[i], overhang.near) + PP_TIE;
+      if (overhang.far > overhang.distance)
+        measure_corner (&overhang, p[i]);
     }
-  return greatest > 0 && has_outside (scene, body, farthest) ? greatest : 0;
+  return overhang.distance > 0 && has_outside (scene, body, overhang.at) ? overhang.distance : 0;
 }
 
 PpComposition *

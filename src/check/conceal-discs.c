@@ -64,18 +64,11 @@ add_face (GArray   *faces,
   g_array_append_val (faces, face);
 }
 
-/* A piece, or what is left of it when drawn in, and what shines through it. */
 typedef struct
 {
-  PpRegion *region;
+  PpRegion *region;  /* of the whole piece, borrowed */
   double    through;
 } Screen;
-
-static void
-screen_clear (gpointer data)
-{
-  pp_region_unref (((Screen *) data)->region);
-}
 
 static int
 compare_screens (gconstpointer a,
@@ -129,19 +122,6 @@ is_plain (const Disc   *disc,
   return TRUE;
 }
 
-static void
-add_screen (GArray       *screens,
-            const PpBody *body,
-            PpBox         reach,
-            double        drawn_in)
-{
-  Screen screen = { .through = body->piece->transmittance };
-
-  screen.region = drawn_in > 0 ? draw_in (body->region, reach, drawn_in)
-                               : pp_region_ref (body->region);
-  g_array_append_val (screens, screen);
-}
-
 /* The pieces whose borders part the disc, the darkest first: they leave the least to split.
  * `through` gets what shines through those that cover all of it. (transfer full) */
 static GArray *
@@ -153,16 +133,16 @@ find_screens (const Disc    *disc,
 {
   GArray *screens = g_array_new (FALSE, FALSE, sizeof (Screen));
 
-  g_array_set_clear_func (screens, screen_clear);
   for (guint i = 0; i < scene->n_bodies; i++)
     {
       const PpBody *body = scene->bodies[i];
+      Screen screen = { body->region, body->piece->transmittance };
       gboolean covers;
 
       if (!pp_conceal_counts (rests, i) || !pp_box_meets (body->box, reach))
         continue;
       if (!is_plain (disc, body, &covers))
-        add_screen (screens, body, reach, disc->drawn_in);
+        g_array_append_val (screens, screen);
       else if (covers)
         *through *= body->piece->transmittance;
     }
@@ -170,21 +150,25 @@ find_screens (const Disc    *disc,
   return screens;
 }
 
-/* `faces` split by one piece; (transfer full). */
+/* `faces` split by one piece, or by what is left of it when drawn in; (transfer full). */
 static GArray *
 split_faces (GArray       *faces,
              const Screen *screen,
+             PpBox         reach,
+             double        drawn_in,
              double        opaque)
 {
+  g_autoptr (PpRegion) region = drawn_in > 0 ? draw_in (screen->region, reach, drawn_in)
+                                             : pp_region_ref (screen->region);
   GArray *split = faces_new ();
 
   for (guint i = 0; i < faces->len; i++)
     {
       const Face *face = &g_array_index (faces, Face, i);
 
-      add_face (split, pp_region_intersection (face->region, screen->region),
+      add_face (split, pp_region_intersection (face->region, region),
                 face->through * screen->through, opaque);
-      add_face (split, pp_region_difference (face->region, screen->region), face->through, opaque);
+      add_face (split, pp_region_difference (face->region, region), face->through, opaque);
     }
   return split;
 }
@@ -206,7 +190,8 @@ share_of (Disc           disc,
   add_face (faces, pp_region_ref (region), through, opaque);
   for (guint i = 0; i < screens->len && faces->len > 0; i++)
     {
-      GArray *split = split_faces (faces, &g_array_index (screens, Screen, i), opaque);
+      GArray *split = split_faces (faces, &g_array_index (screens, Screen, i),
+                                   pp_region_get_box (region), disc.drawn_in, opaque);
 
       g_array_unref (faces);
       faces = split;

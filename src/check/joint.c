@@ -249,10 +249,10 @@ static void
 add_places (const Ground *self,
             const Run    *run,
             double        diameter,
+            int           least,
             Places       *places)
 {
   const int *squared = self->squared + square_at (self, run->i0, run->row);
-  int least = find_room (diameter);
 
   for (guint i = 0; i < (guint) (run->i1 - run->i0); i++)
     {
@@ -274,7 +274,8 @@ find_places (const Ground *self,
              double        small,
              Places       *places)
 {
-  double least = find_least_diameter (self, dab, small);
+  double least = find_least_diameter (self, dab, small), last = 0;
+  int room = 0; /* for the last diameter */
 
   places_init (places, self->bed->n);
   for (guint r = 0; r < self->runs->len; r++)
@@ -282,8 +283,12 @@ find_places (const Ground *self,
       double diameter
           = diameter_of (&g_array_index (self->runs, Run, find_root (self->runs, r)), dab);
 
-      if (diameter > 0 && !pp_is_under (diameter, least))
-        add_places (self, &g_array_index (self->runs, Run, r), diameter, places);
+      if (diameter <= 0 || pp_is_under (diameter, least))
+        continue;
+      if (diameter != last)
+        room = find_room (diameter);
+      last = diameter;
+      add_places (self, &g_array_index (self->runs, Run, r), diameter, room, places);
     }
 }
 

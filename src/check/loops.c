@@ -80,7 +80,7 @@ pp_loop_lay (const double *below,
   for (int i = 0; i < (int) n; i++)
     {
       x[i] = first + i * PP_CELL - xc;
-      h[i] = below[i] - underside[i];
+      h[i] = underside != NULL ? below[i] - underside[i] : below[i];
     }
 }
 
@@ -119,6 +119,20 @@ plane_at (const PpLoopPlane *plane,
   return plane->c + plane->a * (plane->first + i * PP_CELL - plane->xc) + plane->over;
 }
 
+static inline double
+underside_at (const PpLoopHeights *heights,
+              int                  i)
+{
+  return heights->underside != NULL ? heights->underside[i] : 0;
+}
+
+static inline double
+top_at (const PpLoopHeights *heights,
+        int                  i)
+{
+  return heights->top != NULL ? heights->top[i] : underside_at (heights, i) + heights->thickness;
+}
+
 PP_WIDE void
 pp_loop_extremes (PpLoopPlane   plane,
                   PpLoopHeights heights,
@@ -130,20 +144,10 @@ pp_loop_extremes (PpLoopPlane   plane,
 
   for (int i = 0; i < (int) n; i++)
     {
-      double above = plane_at (&plane, i), low = above + heights.underside[i];
+      double above = plane_at (&plane, i);
+      double low = above + underside_at (&heights, i), high = above + top_at (&heights, i);
 
       base = low < base ? low : base;
-    }
-  for (int i = 0; i < (int) n && heights.top != NULL; i++)
-    {
-      double high = plane_at (&plane, i) + heights.top[i];
-
-      top = high > top ? high : top;
-    }
-  for (int i = 0; i < (int) n && heights.top == NULL; i++)
-    {
-      double high = plane_at (&plane, i) + (heights.underside[i] + heights.thickness);
-
       top = high > top ? high : top;
     }
   *least = base;
@@ -151,18 +155,6 @@ pp_loop_extremes (PpLoopPlane   plane,
 }
 
 /* Nothing is lower than anything. */
-static inline void
-raise_cell (double   top,
-            PpOwner  owner,
-            double  *height,
-            PpOwner *owners)
-{
-  double old = *owners == PP_OWNER_NOTHING ? -DBL_MAX : *height;
-
-  *height = top > old ? top : old;
-  *owners = top < old - PP_TIE ? *owners : owner;
-}
-
 PP_WIDE void
 pp_loop_raise (PpLoopPlane   plane,
                PpLoopHeights heights,
@@ -171,13 +163,14 @@ pp_loop_raise (PpLoopPlane   plane,
                double       *restrict height,
                PpOwner      *restrict owners)
 {
-  if (heights.top != NULL)
-    for (int i = 0; i < (int) n; i++)
-      raise_cell (plane_at (&plane, i) + heights.top[i], owner, &height[i], &owners[i]);
-  else
-    for (int i = 0; i < (int) n; i++)
-      raise_cell (plane_at (&plane, i) + (heights.underside[i] + heights.thickness), owner,
-                  &height[i], &owners[i]);
+  for (int i = 0; i < (int) n; i++)
+    {
+      double top = plane_at (&plane, i) + top_at (&heights, i);
+      double old = owners[i] == PP_OWNER_NOTHING ? -DBL_MAX : height[i];
+
+      height[i] = top > old ? top : old;
+      owners[i] = top < old - PP_TIE ? owners[i] : owner;
+    }
 }
 
 PP_WIDE double

@@ -31,8 +31,8 @@ typedef struct
   double over;
 } PpLoopPlane;
 
-/* How high a piece stands over its base plane, cell by cell: its top is `top`, or where that is
- * NULL the thickness over the underside. */
+/* How high a piece stands over its base plane, cell by cell: its underside, NULL where that is 0, and
+ * its top, NULL where that is the thickness over the underside. */
 typedef struct
 {
   const double *underside;
@@ -57,7 +57,7 @@ void   pp_loop_owners   (const PpOwner *owners,
                          guint          n,
                          gboolean      *nothing,
                          gboolean      *knot);
-/* x from `first` on, h = below - underside. */
+/* x from `first` on, h = below - underside (nullable: 0). */
 void   pp_loop_lay      (const double *below,
                          const double *underside,
                          guint         n,

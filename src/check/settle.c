@@ -186,8 +186,8 @@ static PpLoopHeights
 heights_from (const PpBody *body,
               guint         cell)
 {
-  return (PpLoopHeights) { body->underside + cell, body->top == NULL ? NULL : body->top + cell,
-                           body->piece->thickness };
+  return (PpLoopHeights) { body->underside == NULL ? NULL : body->underside + cell,
+                           body->top == NULL ? NULL : body->top + cell, body->piece->thickness };
 }
 
 /* The greatest top of a span's cells that are not in the pocket. */

@@ -101,28 +101,48 @@ pp_bands_free (PpBands *self)
   g_free (self);
 }
 
-static double
+/* Of the place of a side that is nearest to `p`, from its start: 0 to 1. */
+static inline double
+nearest_share (const PpSide *side,
+               PpPoint       p)
+{
+  double dx = side->b.x - side->a.x, dy = side->b.y - side->a.y;
+  double along = (p.x - side->a.x) * dx + (p.y - side->a.y) * dy, length = dx * dx + dy * dy;
+
+  return along <= 0 ? 0 : along >= length ? 1 : along / length;
+}
+
+static inline double
 squared_distance (const PpSide *side,
                   PpPoint       p)
 {
-  double dx = side->b.x - side->a.x, dy = side->b.y - side->a.y;
-  double px = p.x - side->a.x, py = p.y - side->a.y;
-  double along = px * dx + py * dy, length = dx * dx + dy * dy;
-  double share = along <= 0 ? 0 : along >= length ? 1 : along / length;
-  double ax = px - share * dx, ay = py - share * dy;
+  double share = nearest_share (side, p);
+  double ax = p.x - side->a.x - share * (side->b.x - side->a.x);
+  double ay = p.y - side->a.y - share * (side->b.y - side->a.y);
 
   return ax * ax + ay * ay;
 }
 
-static double
-nearest_in (const PpBands *self,
-            guint          band,
-            PpPoint        p,
-            double         least)
+/* The nearest so far, mm², and the side that it is on. */
+typedef struct
+{
+  double        least;
+  const PpSide *side;
+} Nearest;
+
+static void
+look_in (const PpBands *self,
+         guint          band,
+         PpPoint        p,
+         Nearest       *nearest)
 {
   for (guint i = self->first[band]; i < self->first[band + 1]; i++)
-    least = MIN (least, squared_distance (&self->sides[i], p));
-  return least;
+    {
+      double squared = squared_distance (&self->sides[i], p);
+
+      if (squared < nearest->least)
+        *nearest = (Nearest) { squared, &self->sides[i] };
+    }
 }
 
 /* mm² in height to the near edge of a band, 0 in it. A first or last band has all that is beyond. */
@@ -139,16 +159,33 @@ gap_to (const PpBands *self,
 
 /* From the band of the point up and down, for as long as a band can have a nearer side. */
 double
+pp_bands_nearest (const PpBands *self,
+                  PpPoint        p,
+                  double         far,
+                  PpPoint       *where)
+{
+  guint middle = pp_bands_at (self, p.y);
+  Nearest nearest = { far * far, NULL };
+
+  look_in (self, middle, p, &nearest);
+  for (guint band = middle; band > 0 && gap_to (self, band - 1, p.y) < nearest.least; band--)
+    look_in (self, band - 1, p, &nearest);
+  for (guint band = middle + 1; band < self->n && gap_to (self, band, p.y) < nearest.least; band++)
+    look_in (self, band, p, &nearest);
+  if (where != NULL && nearest.side != NULL)
+    {
+      PpPoint a = nearest.side->a, b = nearest.side->b;
+      double share = nearest_share (nearest.side, p);
+
+      *where = (PpPoint) { a.x + share * (b.x - a.x), a.y + share * (b.y - a.y) };
+    }
+  return sqrt (nearest.least);
+}
+
+double
 pp_bands_distance (const PpBands *self,
                    PpPoint        p,
                    double         far)
 {
-  guint middle = pp_bands_at (self, p.y);
-  double least = nearest_in (self, middle, p, far * far);
-
-  for (guint band = middle; band > 0 && gap_to (self, band - 1, p.y) < least; band--)
-    least = nearest_in (self, band - 1, p, least);
-  for (guint band = middle + 1; band < self->n && gap_to (self, band, p.y) < least; band++)
-    least = nearest_in (self, band, p, least);
-  return sqrt (least);
+  return pp_bands_nearest (self, p, far, NULL);
 }

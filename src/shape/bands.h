@@ -35,6 +35,11 @@ void     pp_bands_free     (PpBands         *self);
 double   pp_bands_distance (const PpBands *self,
                             PpPoint        p,
                             double         far);
+/* The same; `where` (nullable) gets the place on that side, unless none is nearer than `far`. */
+double   pp_bands_nearest  (const PpBands *self,
+                            PpPoint        p,
+                            double         far,
+                            PpPoint       *where);
 
 /* The band at a height, the first or the last beyond the outline. */
 static inline guint

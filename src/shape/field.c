@@ -30,11 +30,14 @@ add_layer (PpField       *self,
       if (!pp_field_clip (self, &span))
         continue;
       at = pp_field_at (self, span.i0, span.j);
-      for (int i = span.i0; i < span.i1; i++, at++)
+      for (int i = 0; i < span.i1 - span.i0; i++)
+        self->owner[at + (gsize) i] = owner;
+      for (int i = 0; thickness > 0 && i < span.i1 - span.i0; i++)
         {
-          self->height[at] += thickness;
-          self->depth = MAX (self->depth, self->height[at]);
-          self->owner[at] = owner;
+          double *height = &self->height[at + (gsize) i];
+
+          *height += thickness;
+          self->depth = MAX (self->depth, *height);
         }
     }
 }

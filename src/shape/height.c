@@ -5,6 +5,7 @@
 #include "shape/height.h"
 
 #include "shape/polygon.h"
+#include "shape/wide.h"
 
 void
 pp_heights_init (PpHeights     *self,
@@ -107,26 +108,30 @@ pp_heights_underside (const PpHeights *self,
   return underside_of (self, self->form->kind, own);
 }
 
+/* On a copy of what it goes by, which no store into `underside` can alter. */
 static inline __attribute__ ((always_inline)) void
-fill_row (const PpHeights *self,
+fill_row (const PpHeights *from,
           PpFormKind       kind,
           PpPoint          first,
           PpPoint          step,
           guint            n,
           double          *underside)
 {
-  for (guint i = 0; i < n; i++)
-    underside[i] = underside_of (self, kind, (PpPoint) { first.x + i * step.x,
-                                                         first.y + i * step.y });
+  PpForm form = *from->form;
+  PpHeights self = *from;
+
+  self.form = &form;
+  for (int i = 0; i < (int) n; i++)
+    underside[i] = underside_of (&self, kind, (PpPoint) { first.x + i * step.x,
+                                                          first.y + i * step.y });
 }
 
-void
+PP_WIDE void
 pp_heights_fill (const PpHeights *self,
                  PpPoint          first,
                  PpPoint          step,
                  guint            n,
-                 double          *underside,
-                 double          *top)
+                 double          *underside)
 {
   switch (self->form->kind)
     {
@@ -152,13 +157,22 @@ pp_heights_fill (const PpHeights *self,
       fill_row (self, PP_FORM_MEASURED, first, step, n, underside);
       break;
     }
-  if (top == NULL)
-    return;
-  for (guint i = 0; i < n; i++)
-    top[i] = underside[i] + self->thickness;
-  if (self->crown.height > 0)
-    for (guint i = 0; i < n; i++)
-      top[i] += crown_at (self, (PpPoint) { first.x + i * step.x, first.y + i * step.y });
+}
+
+PP_WIDE void
+pp_heights_fill_top (const PpHeights *from,
+                     PpPoint          first,
+                     PpPoint          step,
+                     guint            n,
+                     const double    *underside,
+                     double          *top)
+{
+  PpHeights self = *from;
+
+  for (int i = 0; i < (int) n; i++)
+    top[i] = (underside != NULL ? underside[i] : 0) + self.thickness;
+  for (int i = 0; i < (int) n && self.crown.height > 0; i++)
+    top[i] += crown_at (&self, (PpPoint) { first.x + i * step.x, first.y + i * step.y });
 }
 
 static double

@@ -34,12 +34,18 @@ double pp_heights_get_bend  (const PpHeights *self);
 /* Underside, thickness and crown. */
 double pp_heights_top       (const PpHeights *self,
                              PpPoint          own);
-/* Underside and top (nullable) of `n` points, the first at `first` and each a `step` from the one before. */
+/* Underside of `n` points, the first at `first` and each a `step` from the one before. */
 void   pp_heights_fill      (const PpHeights *self,
                              PpPoint          first,
                              PpPoint          step,
                              guint            n,
-                             double          *underside,
+                             double          *underside);
+/* Their tops; `underside` (nullable) as filled, NULL where all of it is 0. */
+void   pp_heights_fill_top  (const PpHeights *self,
+                             PpPoint          first,
+                             PpPoint          step,
+                             guint            n,
+                             const double    *underside,
                              double          *top);
 /* g: as weighed, else glass and crown by their volume. */
 double pp_piece_get_mass    (const PpPiece   *piece);

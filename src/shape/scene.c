@@ -6,6 +6,27 @@
 
 #include "shape/polygon.h"
 
+/* Of the cells of one span; adds their undersides to `sum`. */
+static void
+find_heights_of (PpBody       *self,
+                 const PpSpan *span,
+                 guint         cell,
+                 PpPoint       step,
+                 double       *sum)
+{
+  guint n = (guint) (span->i1 - span->i0);
+  PpPoint first = pp_frame_to_piece (&self->frame, (PpPoint) { pp_cell_centre (span->i0),
+                                                               pp_cell_centre (span->j) });
+  double *underside = self->underside == NULL ? NULL : self->underside + cell;
+
+  if (underside != NULL)
+    pp_heights_fill (&self->heights, first, step, n, underside);
+  if (self->top != NULL)
+    pp_heights_fill_top (&self->heights, first, step, n, underside, self->top + cell);
+  for (guint i = 0; underside != NULL && i < n; i++)
+    *sum += underside[i];
+}
+
 /* Once for each cell, for they are asked again and again. */
 static void
 find_heights (PpBody *self)
@@ -15,21 +36,19 @@ find_heights (PpBody *self)
   double sum = 0;
   guint cell = 0;
 
-  self->underside = g_new (double, self->cells->n_cells);
+  if (!pp_body_is_flat (self))
+    self->underside = g_new (double, self->cells->n_cells);
   if (self->heights.crown.height > 0)
     self->top = g_new (double, self->cells->n_cells);
+  if (self->underside == NULL && self->top == NULL)
+    return;
   for (guint k = 0; k < self->cells->n_spans; k++)
     {
       const PpSpan *span = &self->cells->spans[k];
-      guint n = (guint) (span->i1 - span->i0);
-      PpPoint first = { pp_cell_centre (span->i0), pp_cell_centre (span->j) };
 
-      pp_heights_fill (&self->heights, pp_frame_to_piece (&self->frame, first),
-                       (PpPoint) { right.x - origin.x, right.y - origin.y }, n,
-                       self->underside + cell, self->top == NULL ? NULL : self->top + cell);
-      for (guint i = 0; i < n; i++)
-        sum += self->underside[cell + i];
-      cell += n;
+      find_heights_of (self, span, cell, (PpPoint) { right.x - origin.x, right.y - origin.y },
+                       &sum);
+      cell += (guint) (span->i1 - span->i0);
     }
   self->mean_underside = cell > 0 ? sum / cell : 0;
 }

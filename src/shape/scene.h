@@ -35,7 +35,7 @@ typedef struct
   double             width;    /* mm, least between parallel lines */
   double             length;   /* mm, longer side of the box in its own frame */
   double             mass;     /* g */
-  double            *underside; /* mm, level, of each cell in the order of its spans */
+  double            *underside; /* mm, level, of each cell in the order of its spans; NULL: 0 all over */
   double            *top;       /* likewise; NULL without a crown: the thickness over the underside */
   double             mean_underside; /* mm over its cells, level; 0 without a cell */
 } PpBody;
