@@ -14,6 +14,7 @@
 #include "desk/piece-actions.h"
 #include "desk/put-right.h"
 #include "desk/recovery.h"
+#include "desk/settings.h"
 #include "desk/view-actions.h"
 #include "desk/window.h"
 #include "panel/i18n.h"
@@ -94,6 +95,13 @@ pp_application_startup (GApplication *application)
 }
 
 static void
+pp_application_shutdown (GApplication *application)
+{
+  pp_settings_finish ();
+  G_APPLICATION_CLASS (pp_application_parent_class)->shutdown (application);
+}
+
+static void
 offer_once (GApplication *application)
 {
   PpApplication *self = PP_APPLICATION (application);
@@ -136,6 +144,7 @@ pp_application_class_init (PpApplicationClass *klass)
   GApplicationClass *application_class = G_APPLICATION_CLASS (klass);
 
   application_class->startup = pp_application_startup;
+  application_class->shutdown = pp_application_shutdown;
   application_class->activate = pp_application_activate;
   application_class->open = pp_application_open;
 }

@@ -12,7 +12,9 @@
 #include "desk/ask.h"
 #include "desk/count-entry.h"
 #include "desk/figure-entry.h"
+#include "desk/last-folder.h"
 #include "desk/piece-shelf.h"
+#include "desk/settings.h"
 #include "desk/tray-words.h"
 #include "desk/wrap-layout.h"
 #include "file/box-write.h"
@@ -291,6 +293,8 @@ file_cb (GtkNativeDialog *dialog,
   if (response == GTK_RESPONSE_ACCEPT)
     file = gtk_file_chooser_get_file (chooser);
   path = file != NULL ? g_file_get_path (file) : NULL;
+  if (path != NULL)
+    pp_last_folder_keep (PP_SETTINGS_PIECE_FOLDER, file);
   if (path != NULL && gtk_file_chooser_get_action (chooser) == GTK_FILE_CHOOSER_ACTION_OPEN)
     import_file (self, path);
   else if (path != NULL && self->pieces != NULL)
@@ -317,6 +321,7 @@ ask_file (PpBoxWindow          *self,
   gtk_file_chooser_add_filter (chooser, boxes);
   if (action == GTK_FILE_CHOOSER_ACTION_SAVE)
     gtk_file_chooser_set_current_name (chooser, _("My pieces.petalbox"));
+  pp_last_folder_offer (chooser, PP_SETTINGS_PIECE_FOLDER);
   gtk_native_dialog_set_modal (GTK_NATIVE_DIALOG (dialog), TRUE);
   g_signal_connect_object (dialog, "response", G_CALLBACK (file_cb), self, 0);
   gtk_native_dialog_show (GTK_NATIVE_DIALOG (dialog));

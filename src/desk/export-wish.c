@@ -9,6 +9,8 @@
 #include "desk/ask.h"
 #include "desk/file-state.h"
 #include "desk/file-words.h"
+#include "desk/last-folder.h"
+#include "desk/settings.h"
 #include "panel/i18n.h"
 
 /* What is wanted, until a place for it is chosen. */
@@ -83,6 +85,7 @@ take_path (Wish       *wish,
                                            : pp_file_path_with_ending (path, self->ending);
   g_autoptr (GFile) target = g_file_new_for_path (whole);
 
+  pp_last_folder_keep (PP_SETTINGS_EXPORT_FOLDER, target);
   if (!g_str_equal (path, whole) && g_file_test (whole, G_FILE_TEST_EXISTS))
     ask_replace (g_steal_pointer (&self), target);
   else
@@ -133,7 +136,7 @@ choose (Wish       *self,
   dialog = gtk_file_chooser_native_new (title, GTK_WINDOW (self->window), action, _("_Export"),
                                         _("_Cancel"));
   gtk_native_dialog_set_modal (GTK_NATIVE_DIALOG (dialog), TRUE);
-  if (folder != NULL)
+  if (!pp_last_folder_offer (GTK_FILE_CHOOSER (dialog), PP_SETTINGS_EXPORT_FOLDER) && folder != NULL)
     gtk_file_chooser_set_current_folder (GTK_FILE_CHOOSER (dialog), folder, NULL);
   if (name != NULL)
     gtk_file_chooser_set_current_name (GTK_FILE_CHOOSER (dialog), name);

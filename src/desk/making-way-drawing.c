@@ -7,7 +7,9 @@
 #include "desk/making-ways.h"
 
 #include "desk/ask.h"
+#include "desk/last-folder.h"
 #include "desk/piece-bench.h"
+#include "desk/settings.h"
 #include "file/save.h"
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
@@ -83,7 +85,10 @@ chosen_cb (GtkNativeDialog *dialog,
     file = gtk_file_chooser_get_file (GTK_FILE_CHOOSER (dialog));
   path = file != NULL ? g_file_get_path (file) : NULL;
   if (path != NULL)
-    take_file (self, path);
+    {
+      pp_last_folder_keep (PP_SETTINGS_PIECE_FOLDER, file);
+      take_file (self, path);
+    }
   g_object_unref (dialog);
 }
 
@@ -99,6 +104,7 @@ choose_cb (GtkButton     *button,
   gtk_file_filter_set_name (drawings, _("Drawings (SVG)"));
   gtk_file_filter_add_suffix (drawings, "svg");
   gtk_file_chooser_add_filter (GTK_FILE_CHOOSER (dialog), drawings);
+  pp_last_folder_offer (GTK_FILE_CHOOSER (dialog), PP_SETTINGS_PIECE_FOLDER);
   gtk_native_dialog_set_modal (GTK_NATIVE_DIALOG (dialog), TRUE);
   g_signal_connect_object (dialog, "response", G_CALLBACK (chosen_cb), self, 0);
   gtk_native_dialog_show (GTK_NATIVE_DIALOG (dialog));

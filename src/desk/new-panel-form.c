@@ -14,6 +14,7 @@
 #include "desk/focus-within.h"
 #include "desk/glass-preview.h"
 #include "desk/length-entry.h"
+#include "desk/settings.h"
 #include "desk/template.h"
 #include "desk/wrap-layout.h"
 #include "panel/i18n.h"
@@ -63,6 +64,10 @@ static guint signals[N_SIGNALS];
 static PpUnits
 find_units (void)
 {
+  g_autofree char *kept = pp_settings_dup_text (PP_SETTINGS_UNITS);
+
+  if (*kept != '\0')
+    return g_str_equal (kept, "inch") ? PP_UNITS_INCH : PP_UNITS_MM;
 #ifdef __GLIBC__
   /* One byte: 1 metric, 2 as in the United States. */
   return *nl_langinfo (_NL_MEASUREMENT_MEASUREMENT) == 2 ? PP_UNITS_INCH : PP_UNITS_MM;
@@ -220,6 +225,7 @@ units_cb (PpChoice       *choice,
     if (pp_common_is_close (self->wish.thickness, pp_common_thickness_get (self->wish.units, i)))
       next.thickness = pp_common_thickness_get (units, i);
   self->wish = next;
+  pp_settings_keep_text (PP_SETTINGS_UNITS, units == PP_UNITS_INCH ? "inch" : "mm");
   show (self);
 }
 

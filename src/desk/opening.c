@@ -12,7 +12,9 @@
 #include "desk/ask.h"
 #include "desk/file-state.h"
 #include "desk/file-words.h"
+#include "desk/last-folder.h"
 #include "desk/panel-io.h"
+#include "desk/settings.h"
 #include "panel/i18n.h"
 
 typedef struct
@@ -133,6 +135,7 @@ chosen_cb (GtkNativeDialog *dialog,
     {
       g_autoptr (GFile) file = g_list_model_get_item (files, i);
 
+      pp_last_folder_keep (PP_SETTINGS_PANEL_FOLDER, file);
       pp_opening_open (window, file, FALSE);
     }
   g_object_unref (dialog);
@@ -164,6 +167,7 @@ pp_opening_choose (PpWindow *window)
   gtk_native_dialog_set_modal (GTK_NATIVE_DIALOG (dialog), TRUE);
   gtk_file_chooser_set_select_multiple (chooser, TRUE);
   pp_opening_add_filters (chooser);
+  pp_last_folder_offer (chooser, PP_SETTINGS_PANEL_FOLDER);
   g_signal_connect_object (dialog, "response", G_CALLBACK (chosen_cb), window, 0);
   gtk_native_dialog_show (GTK_NATIVE_DIALOG (dialog));
 }

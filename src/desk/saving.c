@@ -12,8 +12,10 @@
 #include "desk/ask.h"
 #include "desk/file-state.h"
 #include "desk/file-words.h"
+#include "desk/last-folder.h"
 #include "desk/opening.h"
 #include "desk/panel-io.h"
+#include "desk/settings.h"
 #include "panel/i18n.h"
 
 typedef struct
@@ -254,6 +256,7 @@ chosen_cb (GtkNativeDialog *dialog,
   g_object_unref (dialog);
   if (response == GTK_RESPONSE_ACCEPT && path != NULL)
     {
+      pp_last_folder_keep (PP_SETTINGS_PANEL_FOLDER, file);
       take_file (task, path);
       return;
     }
@@ -276,6 +279,8 @@ suggest (GtkFileChooser *chooser,
 
   if (folder != NULL)
     gtk_file_chooser_set_current_folder (chooser, folder, NULL);
+  else
+    pp_last_folder_offer (chooser, PP_SETTINGS_PANEL_FOLDER);
   gtk_file_chooser_set_current_name (chooser, name);
 }
 

@@ -9,6 +9,7 @@
 #include "desk/choice.h"
 #include "desk/file-words.h"
 #include "desk/length-entry.h"
+#include "desk/settings.h"
 #include "desk/template.h"
 #include "panel/i18n.h"
 
@@ -77,9 +78,60 @@ show_parts (PpSheetsForm *self)
   gtk_widget_set_visible (self->ways, !is_own_size (self));
 }
 
+/* In between, when the one has heard of it and the other has not, neither is chosen. */
+static gboolean
+is_sideways (PpSheetsForm *self)
+{
+  return !gtk_check_button_get_active (self->upright);
+}
+
+static void
+keep_paper (PpSheetsForm *self)
+{
+  guint n, i = gtk_drop_down_get_selected (self->paper);
+  const PpSheetPaper *papers = pp_sheet_papers (&n);
+  char across[G_ASCII_DTOSTR_BUF_SIZE], down[G_ASCII_DTOSTR_BUF_SIZE];
+  g_autofree char *own = NULL;
+
+  g_ascii_dtostr (across, sizeof across, pp_figure_entry_get_value (self->across));
+  g_ascii_dtostr (down, sizeof down, pp_figure_entry_get_value (self->down));
+  own = g_strconcat (across, "x", down, NULL);
+  pp_settings_keep_text (PP_SETTINGS_PAPER, i < n ? papers[i].id : own);
+  pp_settings_keep_flag (PP_SETTINGS_SIDEWAYS, is_sideways (self));
+}
+
+/* Of the sheets of a panel; the blank ones are asked for each time. */
+static void
+keep_left_out (PpSheetsForm *self)
+{
+  g_autoptr (GStrvBuilder) ids = g_strv_builder_new ();
+  g_auto (GStrv) list = NULL;
+
+  for (guint i = 0; i < self->rows->len; i++)
+    {
+      const Row *row = &g_array_index (self->rows, Row, i);
+
+      if (!row->is_blank && !gtk_check_button_get_active (row->tick))
+        g_strv_builder_add (ids, row->kind->id);
+    }
+  list = g_strv_builder_end (ids);
+  pp_settings_keep_list (PP_SETTINGS_LEFT_OUT, (const char * const *) list);
+}
+
+static void
+keep (PpSheetsForm *self)
+{
+  keep_paper (self);
+  keep_left_out (self);
+  pp_settings_keep_flag (PP_SETTINGS_MONO, gtk_check_button_get_active (self->mono));
+  pp_settings_keep_flag (PP_SETTINGS_MIRRORED, gtk_check_button_get_active (self->behind));
+  pp_settings_keep_figure (PP_SETTINGS_INSET, pp_figure_entry_get_value (self->inset));
+}
+
 static void
 changed_cb (PpSheetsForm *self)
 {
+  keep (self);
   show_parts (self);
   g_signal_emit (self, changed_signal, 0);
 }
@@ -151,6 +203,14 @@ pp_sheets_form_class_init (PpSheetsFormClass *klass)
   bind_children (widget_class);
 }
 
+static gboolean
+is_left_out (const char *id)
+{
+  g_auto (GStrv) list = pp_settings_dup_list (PP_SETTINGS_LEFT_OUT);
+
+  return g_strv_contains ((const char * const *) list, id);
+}
+
 static GtkWidget *
 add_row (PpSheetsForm      *self,
          const PpSheetKind *kind,
@@ -161,7 +221,7 @@ add_row (PpSheetsForm      *self,
   GtkWidget *count = gtk_label_new (NULL);
   const Row row = { kind, GTK_CHECK_BUTTON (tick), GTK_LABEL (count), is_blank };
 
-  gtk_check_button_set_active (GTK_CHECK_BUTTON (tick), !is_blank);
+  gtk_check_button_set_active (GTK_CHECK_BUTTON (tick), !is_blank && !is_left_out (kind->id));
   gtk_widget_set_hexpand (tick, TRUE);
   gtk_widget_add_css_class (count, "pp-count");
   gtk_box_append (GTK_BOX (box), tick);
@@ -193,23 +253,55 @@ add_rows (PpSheetsForm *self)
     gtk_box_append (self->blanks, add_row (self, &blanks[i], TRUE));
 }
 
+/* The one kept, or the usual one of the system; one of the maker's own goes into the fields. */
+static guint
+find_paper (PpSheetsForm *self)
+{
+  g_autofree char *kept = pp_settings_dup_text (PP_SETTINGS_PAPER);
+  const char *usual = pp_file_paper_of (gtk_paper_size_get_default ());
+  guint n;
+  const PpSheetPaper *papers = pp_sheet_papers (&n);
+  PpPaper own;
+
+  for (guint i = 0; i < n; i++)
+    if (g_str_equal (papers[i].id, kept))
+      return i;
+  if (pp_paper_parse (kept, &own))
+    {
+      pp_figure_entry_set_value (self->across, own.width);
+      pp_figure_entry_set_value (self->down, own.height);
+      return n;
+    }
+  for (guint i = 0; i < n; i++)
+    if (g_str_equal (papers[i].id, usual))
+      return i;
+  return 0;
+}
+
 static void
 add_papers (PpSheetsForm *self)
 {
   g_autoptr (GtkStringList) list = gtk_string_list_new (NULL);
-  const char *usual = pp_file_paper_of (gtk_paper_size_get_default ());
-  guint n, chosen = 0;
+  guint n;
   const PpSheetPaper *papers = pp_sheet_papers (&n);
 
   for (guint i = 0; i < n; i++)
-    {
-      gtk_string_list_append (list, _(papers[i].title));
-      if (g_str_equal (papers[i].id, usual))
-        chosen = i;
-    }
+    gtk_string_list_append (list, _(papers[i].title));
   gtk_string_list_append (list, _("A size of your own"));
   gtk_drop_down_set_model (self->paper, G_LIST_MODEL (list));
-  gtk_drop_down_set_selected (self->paper, chosen);
+  gtk_drop_down_set_selected (self->paper, find_paper (self));
+}
+
+static void
+restore (PpSheetsForm *self)
+{
+  double inset = pp_settings_get_figure (PP_SETTINGS_INSET);
+
+  gtk_check_button_set_active (pp_settings_get_flag (PP_SETTINGS_SIDEWAYS) ? self->sideways
+                                                                           : self->upright, TRUE);
+  gtk_check_button_set_active (self->mono, pp_settings_get_flag (PP_SETTINGS_MONO));
+  gtk_check_button_set_active (self->behind, pp_settings_get_flag (PP_SETTINGS_MIRRORED));
+  pp_figure_entry_set_value (self->inset, CLAMP (inset, 0, MOST_INSET));
 }
 
 static void
@@ -232,8 +324,9 @@ pp_sheets_form_init (PpSheetsForm *self)
   self->has_pieces = TRUE;
   gtk_widget_init_template (GTK_WIDGET (self));
   add_rows (self);
-  add_papers (self);
   fill_figures (self);
+  add_papers (self);
+  restore (self);
   show_parts (self);
   entries[0] = self->inset;
   entries[1] = self->across;
@@ -319,7 +412,7 @@ get_paper (PpSheetsForm *self)
   if (is_own_size (self))
     return paper;
   pp_paper_parse (papers[i].id, &paper);
-  if (gtk_check_button_get_active (self->sideways))
+  if (is_sideways (self))
     return (PpPaper) { paper.height, paper.width };
   return paper;
 }

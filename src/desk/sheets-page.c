@@ -12,6 +12,7 @@
 #include "desk/exporting.h"
 #include "desk/focus-within.h"
 #include "desk/print.h"
+#include "desk/settings.h"
 #include "desk/sheets-form.h"
 #include "desk/sheets-view.h"
 #include "desk/template.h"
@@ -396,17 +397,40 @@ pp_sheets_page_class_init (PpSheetsPageClass *klass)
 }
 
 static void
-pp_sheets_page_init (PpSheetsPage *self)
+add_formats (PpSheetsPage *self)
 {
   g_autoptr (GtkStringList) list = gtk_string_list_new (NULL);
+  g_autofree char *kept = pp_settings_dup_text (PP_SETTINGS_FORMAT);
+  guint n, chosen = 0;
+  const PpSheetFormat *formats = pp_sheet_formats (&n);
+
+  for (guint i = 0; i < n; i++)
+    {
+      gtk_string_list_append (list, _(formats[i].title));
+      if (g_str_equal (formats[i].title, kept))
+        chosen = i;
+    }
+  gtk_drop_down_set_model (self->format, G_LIST_MODEL (list));
+  gtk_drop_down_set_selected (self->format, chosen);
+}
+
+static void
+format_cb (PpSheetsPage *self)
+{
   guint n;
   const PpSheetFormat *formats = pp_sheet_formats (&n);
 
+  pp_settings_keep_text (PP_SETTINGS_FORMAT,
+                         formats[gtk_drop_down_get_selected (self->format)].title);
+}
+
+static void
+pp_sheets_page_init (PpSheetsPage *self)
+{
   self->maker = pp_sheet_maker_new ();
   gtk_widget_init_template (GTK_WIDGET (self));
-  for (guint i = 0; i < n; i++)
-    gtk_string_list_append (list, _(formats[i].title));
-  gtk_drop_down_set_model (self->format, G_LIST_MODEL (list));
+  add_formats (self);
+  g_signal_connect_swapped (self->format, "notify::selected", G_CALLBACK (format_cb), self);
   pp_sheets_view_set_maker (self->view, self->maker);
   g_signal_connect (self->maker, "made", G_CALLBACK (made_cb), self);
   g_signal_connect (self->maker, "failed", G_CALLBACK (failed_cb), self);

@@ -16,6 +16,7 @@
 #include "desk/put-right.h"
 #include "desk/start-page.h"
 #include "desk/view-actions.h"
+#include "desk/window-keeping.h"
 #include "panel/i18n.h"
 
 struct _PpWindow
@@ -199,12 +200,20 @@ pp_window_dispose (GObject *object)
 }
 
 static void
+pp_window_unmap (GtkWidget *widget)
+{
+  pp_window_keeping_keep (GTK_WINDOW (widget));
+  GTK_WIDGET_CLASS (pp_window_parent_class)->unmap (widget);
+}
+
+static void
 pp_window_class_init (PpWindowClass *klass)
 {
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = pp_window_dispose;
   G_OBJECT_CLASS (klass)->get_property = pp_window_get_property;
+  widget_class->unmap = pp_window_unmap;
   props[PROP_DOCUMENT] = g_param_spec_object ("document", NULL, NULL, PP_TYPE_DOCUMENT,
                                               G_PARAM_READABLE | G_PARAM_STATIC_STRINGS);
   props[PROP_PAGE_NAME] = g_param_spec_string ("page-name", NULL, NULL, NULL,
@@ -247,7 +256,10 @@ pp_window_init (PpWindow *self)
 PpWindow *
 pp_window_new (GtkApplication *application)
 {
-  return g_object_new (PP_TYPE_WINDOW, "application", application, NULL);
+  PpWindow *self = g_object_new (PP_TYPE_WINDOW, "application", application, NULL);
+
+  pp_window_keeping_restore (GTK_WINDOW (self)); /* it fills no screen before it is whole */
+  return self;
 }
 
 PpDocument *
