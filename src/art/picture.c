@@ -99,6 +99,12 @@ pp_picture_png (const PpScene    *scene,
   cairo_surface_destroy (surface);
   if (status == CAIRO_STATUS_SUCCESS)
     return g_byte_array_free_to_bytes (g_steal_pointer (&png));
-  g_set_error_literal (error, G_IO_ERROR, G_IO_ERROR_FAILED, cairo_status_to_string (status));
+  if (status == CAIRO_STATUS_NO_MEMORY)
+    g_set_error_literal (error, G_IO_ERROR, G_IO_ERROR_FAILED,
+                         _("There is not enough memory for a picture this large; choose a smaller "
+                           "width."));
+  else
+    g_set_error (error, G_IO_ERROR, G_IO_ERROR_FAILED, _("The picture could not be drawn: %s."),
+                 cairo_status_to_string (status));
   return NULL;
 }

@@ -218,12 +218,15 @@ pp_file_save (const char *path,
   g_autofree char *target = NULL;
   g_autofree char *name = NULL;
   g_autofree char *sentence = NULL;
+  int failure;
 
   g_return_val_if_fail (path != NULL && (bytes != NULL || length == 0), FALSE);
   target = resolve_links (path);
   if (target != NULL && replace_target (target, bytes, length))
     return TRUE;
-  sentence = describe (errno, name = g_filename_display_name (path));
+  failure = errno; /* before anything else asks the system */
+  name = g_filename_display_name (path);
+  sentence = describe (failure, name);
   g_set_error_literal (error, PP_FILE_ERROR, PP_FILE_ERROR_IO, sentence);
   return FALSE;
 }

@@ -164,6 +164,7 @@ finish_ring (GArray          *ring,
              double           least)
 {
   g_autoptr (GArray) simple = NULL;
+  PpPoint first;
 
   for (guint i = 0; i < ring->len; i++)
     {
@@ -175,7 +176,8 @@ finish_ring (GArray          *ring,
   simple = pp_ring_simplify (ring, OFF);
   if (simple->len < 3)
     return NULL;
-  g_array_append_val (simple, g_array_index (simple, PpPoint, 0));
+  first = g_array_index (simple, PpPoint, 0); /* not from within the array, which may move */
+  g_array_append_val (simple, first);
   if (fabs (pp_ring_area ((PpPoint *) (gpointer) simple->data, simple->len)) < least)
     return NULL;
   g_array_set_size (simple, simple->len - 1);
