@@ -2,95 +2,116 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Every edge is cut by the rows of centres it spans; each row's cuts, sorted, pair up to spans. A
+ * Every side is cut by the rows of centres it spans; each row's cuts, sorted, pair up to spans. A
  * coordinate is rounded to the first centre at or after it, less PP_TIE, in both directions and at
  * both ends of a span alike: so a centre on the border counts on left and upper sides only, and
- * outlines that share a border share no cell.
+ * outlines that share a border share no cell. As rounding keeps the order, cuts are kept as columns.
  */
 #include "shape/cells.h"
 
 #include <stdlib.h>
+#include <string.h>
 
 /* mm: there are no cells beyond, so that columns and rows are whole numbers of an int's size. */
 #define CELLS_END 1e8
 
-/* The first column or row whose centre is not before `coordinate`. */
+/* Of a coordinate that is not beyond. */
 static inline int
-first_cell (double coordinate)
+first_cell_within (double coordinate)
 {
-  double place = (CLAMP (coordinate, -CELLS_END, CELLS_END) - PP_TIE) / PP_CELL - 0.5;
+  double place = (coordinate - PP_TIE) / PP_CELL - 0.5;
   int whole = (int) place; /* toward 0 */
 
   return whole + (whole < place);
 }
 
+/* The first column or row whose centre is not before `coordinate`. */
+static inline int
+first_cell (double coordinate)
+{
+  return first_cell_within (CLAMP (coordinate, -CELLS_END, CELLS_END));
+}
+
+/* A side that cuts the rows `from` to `to` - 1. */
+typedef struct
+{
+  int     from;
+  int     to;
+  PpPoint upper;
+  double  slope; /* mm in x a mm in y */
+  double  left;  /* no cut is farther left, nor right, whatever rounding does to one that is level */
+  double  right;
+} Side;
+
 /* Where the sides cut the rows j0 to j1 - 1: those of row j are from first[j - j0] on, up to the
  * next row's. */
 typedef struct
 {
-  int     j0;
-  int     j1;
-  guint  *first;
-  double *x;
+  int    j0;
+  int    j1;
+  guint  n_sides;
+  Side  *sides;
+  guint *first;
+  guint *next;   /* of each row, where its next cut goes */
+  int   *column;
 } Cuts;
 
-/* The rows that a side cuts, of those asked for. */
-static inline void
-get_rows (const Cuts *cuts,
-          PpPoint     a,
-          PpPoint     b,
-          int        *from,
-          int        *to)
+static void
+add_side (Cuts   *self,
+          PpPoint a,
+          PpPoint b)
 {
-  *from = MAX (first_cell (MIN (a.y, b.y)), cuts->j0);
-  *to = MIN (first_cell (MAX (a.y, b.y)), cuts->j1);
+  PpPoint upper = a.y < b.y ? a : b, lower = a.y < b.y ? b : a;
+  Side *side = &self->sides[self->n_sides];
+
+  side->from = MAX (first_cell (upper.y), self->j0);
+  side->to = MIN (first_cell (lower.y), self->j1);
+  if (side->from >= side->to)
+    return;
+  self->n_sides++;
+  side->upper = upper;
+  side->slope = (lower.x - upper.x) / (lower.y - upper.y);
+  side->left = CLAMP (MIN (a.x, b.x), -CELLS_END, CELLS_END);
+  side->right = CLAMP (MAX (a.x, b.x), -CELLS_END, CELLS_END);
+  self->first[side->from - self->j0]++; /* here they begin and end, until they are counted */
+  self->first[side->to - self->j0]--;
 }
 
+/* From where sides begin and end to how many cuts there are before each row. */
 static void
-count_cuts (Cuts          *cuts,
-            const PpPoint *p,
-            guint          n)
+count_cuts (Cuts *self)
 {
-  for (guint i = 0; i + 1 < n; i++)
-    {
-      int from, to;
+  guint rows = (guint) (self->j1 - self->j0), cut = 0, sum = 0;
 
-      get_rows (cuts, p[i], p[i + 1], &from, &to);
-      for (int j = from; j < to; j++)
-        cuts->first[j - cuts->j0 + 1]++;
+  for (guint row = 0; row <= rows; row++)
+    {
+      cut += self->first[row]; /* which may be less than 0, going round */
+      self->first[row] = sum;
+      sum += cut;
     }
+  self->next = g_memdup2 (self->first, (rows + 1) * sizeof *self->next);
+  self->column = g_new (int, self->first[rows] + 1);
 }
 
-/* `next`: of each row, where its next cut goes. */
 static void
-put_cuts (Cuts          *cuts,
-          const PpPoint *p,
-          guint          n,
-          guint         *next)
+put_cuts (Cuts       *self,
+          const Side *side)
 {
-  for (guint i = 0; i + 1 < n; i++)
+  guint *next = self->next - self->j0;
+
+  for (int j = side->from; j < side->to; j++)
     {
-      PpPoint upper = p[i].y < p[i + 1].y ? p[i] : p[i + 1];
-      PpPoint lower = p[i].y < p[i + 1].y ? p[i + 1] : p[i];
-      double slope = (lower.x - upper.x) / (lower.y - upper.y);
-      int from, to;
+      double x = side->upper.x + (pp_cell_centre (j) - side->upper.y) * side->slope;
 
-      get_rows (cuts, upper, lower, &from, &to);
-      for (int j = from; j < to; j++)
-        {
-          double x = upper.x + (pp_cell_centre (j) - upper.y) * slope;
-
-          x = CLAMP (x, MIN (upper.x, lower.x), MAX (upper.x, lower.x));
-          cuts->x[next[j - cuts->j0]++] = x;
-        }
+      self->column[next[j]++] = first_cell_within (MAX (MIN (x, side->right), side->left));
     }
 }
 
 static int
-compare_doubles (const void *a,
+compare_columns (const void *a,
                  const void *b)
 {
-  const double *p = a, *q = b;
+  const int *p = a, *q = b;
 
   return *p < *q ? -1 : *p > *q;
 }
@@ -99,98 +120,114 @@ compare_doubles (const void *a,
 
 /* A row has two cuts, or a few. */
 static void
-sort_cuts (double *x,
-           guint   n)
+sort_cuts (int  *column,
+           guint n)
 {
   if (n > FEW)
-    qsort (x, n, sizeof *x, compare_doubles);
+    qsort (column, n, sizeof *column, compare_columns);
   for (guint i = 1; i < n && n <= FEW; i++)
     {
-      double cut = x[i];
+      int cut = column[i];
       guint k = i;
 
-      for (; k > 0 && x[k - 1] > cut; k--)
-        x[k] = x[k - 1];
-      x[k] = cut;
+      for (; k > 0 && column[k - 1] > cut; k--)
+        column[k] = column[k - 1];
+      column[k] = cut;
     }
 }
 
 static void
 cuts_init (Cuts            *self,
            const PpOutline *outline,
+           guint            n_positions,
            int              j0,
            int              j1)
 {
-  guint n, rows = (guint) (j1 - j0);
-  g_autofree guint *next = NULL;
-
-  self->j0 = j0;
-  self->j1 = j1;
-  self->first = g_new0 (guint, rows + 1);
+  *self = (Cuts) { .j0 = j0, .j1 = j1 };
+  self->sides = g_new (Side, n_positions);
+  self->first = g_new0 (guint, (guint) (j1 - j0) + 1);
   for (guint r = 0; r < pp_outline_get_n_rings (outline); r++)
     {
+      guint n;
       const PpPoint *p = pp_outline_get_ring (outline, r, &n);
 
-      count_cuts (self, p, n);
+      for (guint i = 0; i + 1 < n; i++)
+        add_side (self, p[i], p[i + 1]);
     }
-  for (guint row = 0; row < rows; row++)
-    self->first[row + 1] += self->first[row];
-  self->x = g_new (double, self->first[rows] + 1);
-  next = g_memdup2 (self->first, rows * sizeof *next);
-  for (guint r = 0; r < pp_outline_get_n_rings (outline); r++)
-    {
-      const PpPoint *p = pp_outline_get_ring (outline, r, &n);
-
-      put_cuts (self, p, n, next);
-    }
-  for (guint row = 0; row < rows; row++)
-    sort_cuts (self->x + self->first[row], self->first[row + 1] - self->first[row]);
+  count_cuts (self);
+  for (guint i = 0; i < self->n_sides; i++)
+    put_cuts (self, &self->sides[i]);
 }
 
 static void
 cuts_clear (Cuts *self)
 {
+  g_free (self->sides);
   g_free (self->first);
-  g_free (self->x);
+  g_free (self->next);
+  g_free (self->column);
 }
 
 static PpCells *
 cells_from_spans (GArray *spans)
 {
-  PpCells *self = g_atomic_rc_box_alloc0 (sizeof *self + spans->len * sizeof (PpSpan));
+  PpCells *self = g_atomic_rc_box_alloc (sizeof *self + spans->len * sizeof (PpSpan));
+  PpCellBox box = { 0, 0, 0, 0 };
+  guint n = spans->len, n_cells = 0;
 
-  self->n_spans = spans->len;
-  for (guint k = 0; k < spans->len; k++)
+  memcpy (self->spans, spans->data, n * sizeof (PpSpan));
+  if (n > 0)
+    box = (PpCellBox) { G_MAXINT, self->spans[0].j, G_MININT, self->spans[n - 1].j + 1 };
+  for (guint k = 0; k < n; k++)
     {
-      PpSpan span = g_array_index (spans, PpSpan, k);
+      PpSpan span = self->spans[k];
 
-      self->spans[k] = span;
-      self->n_cells += (guint) (span.i1 - span.i0);
-      self->box.i0 = k == 0 ? span.i0 : MIN (self->box.i0, span.i0);
-      self->box.i1 = k == 0 ? span.i1 : MAX (self->box.i1, span.i1);
-      self->box.j0 = k == 0 ? span.j : self->box.j0;
-      self->box.j1 = span.j + 1;
+      n_cells += (guint) (span.i1 - span.i0);
+      box.i0 = MIN (box.i0, span.i0);
+      box.i1 = MAX (box.i1, span.i1);
     }
+  self->n_spans = n;
+  self->n_cells = n_cells;
+  self->box = box;
   return self;
+}
+
+/* `room` has room for them; gives how many there are. */
+static guint
+pair_cuts (int    j,
+           int   *column,
+           guint  n,
+           PpSpan *room)
+{
+  guint n_spans = 0;
+
+  sort_cuts (column, n);
+  for (guint k = 0; k + 1 < n; k += 2)
+    if (column[k] < column[k + 1])
+      room[n_spans++] = (PpSpan) { j, column[k], column[k + 1] };
+  return n_spans;
 }
 
 static void
 add_spans (GArray          *spans,
            const PpOutline *outline,
+           guint            n_positions,
            int              j0,
            int              j1)
 {
+  guint n = spans->len;
   Cuts cuts;
 
-  cuts_init (&cuts, outline, j0, j1);
+  cuts_init (&cuts, outline, n_positions, j0, j1);
+  g_array_set_size (spans, n + cuts.first[j1 - j0] / 2);
   for (int j = j0; j < j1; j++)
-    for (guint k = cuts.first[j - j0]; k + 1 < cuts.first[j - j0 + 1]; k += 2)
-      {
-        PpSpan span = { j, first_cell (cuts.x[k]), first_cell (cuts.x[k + 1]) };
+    {
+      guint first = cuts.first[j - j0];
 
-        if (span.i0 < span.i1)
-          g_array_append_val (spans, span);
-      }
+      n += pair_cuts (j, cuts.column + first, cuts.first[j - j0 + 1] - first,
+                      &g_array_index (spans, PpSpan, n));
+    }
+  g_array_set_size (spans, n);
   cuts_clear (&cuts);
 }
 
@@ -215,11 +252,12 @@ pp_cells_new (const PpOutline *outline)
 {
   PpBox box = pp_outline_get_box (outline);
   int j0 = first_cell (box.y0), j1 = first_cell (box.y1);
-  int step = 1 + MOST_CUTS / (int) count_positions (outline);
+  guint n_positions = count_positions (outline);
+  int step = 1 + MOST_CUTS / (int) n_positions;
   g_autoptr (GArray) spans = g_array_sized_new (FALSE, FALSE, sizeof (PpSpan), (guint) (j1 - j0));
 
   for (int j = j0; j < j1; j += step)
-    add_spans (spans, outline, j, MIN (j + step, j1));
+    add_spans (spans, outline, n_positions, j, MIN (j + step, j1));
   return cells_from_spans (spans);
 }
 
