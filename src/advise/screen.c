@@ -202,7 +202,7 @@ pp_screen_free (PpScreen *self)
   if (self == NULL)
     return;
   for (guint i = 0; i < self->n_pieces; i++)
-    pp_bands_free (self->pieces[i].bands);
+    pp_bands_unref (self->pieces[i].bands);
   g_free (self->pieces);
   g_free (self->probes);
   g_free (self->bodies);

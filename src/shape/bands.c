@@ -74,7 +74,7 @@ PpBands *
 pp_bands_new (const PpOutline *outline,
               double           reach)
 {
-  PpBands *self = g_new0 (PpBands, 1);
+  PpBands *self = g_atomic_rc_box_new0 (PpBands);
   PpBox box = pp_outline_get_box (outline);
   g_autofree guint *at = NULL;
 
@@ -91,14 +91,26 @@ pp_bands_new (const PpOutline *outline,
   return self;
 }
 
-void
-pp_bands_free (PpBands *self)
+PpBands *
+pp_bands_ref (PpBands *self)
 {
-  if (self == NULL)
-    return;
+  return g_atomic_rc_box_acquire (self);
+}
+
+static void
+bands_clear (gpointer data)
+{
+  PpBands *self = data;
+
   g_free (self->first);
   g_free (self->sides);
-  g_free (self);
+}
+
+void
+pp_bands_unref (PpBands *self)
+{
+  if (self != NULL)
+    g_atomic_rc_box_release_full (self, bands_clear);
 }
 
 /* Of the place of a side that is nearest to `p`, from its start: 0 to 1. */

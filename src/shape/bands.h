@@ -17,6 +17,7 @@ typedef struct
   PpPoint b;
 } PpSide;
 
+/* Immutable, counted. */
 typedef struct
 {
   double  start; /* mm, y of the first band */
@@ -29,7 +30,8 @@ typedef struct
 /* A side counts as in a band that it comes within `reach` mm of. (transfer full) */
 PpBands *pp_bands_new      (const PpOutline *outline,
                             double           reach);
-void     pp_bands_free     (PpBands         *self);
+PpBands *pp_bands_ref      (PpBands         *self);
+void     pp_bands_unref    (PpBands         *self);
 
 /* mm, from `p` to the nearest side, from within or without; `far` where it is no less. */
 double   pp_bands_distance (const PpBands *self,
@@ -51,6 +53,6 @@ pp_bands_at (const PpBands *self,
   return band <= 0 ? 0 : band >= self->n ? self->n - 1 : (guint) band;
 }
 
-G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpBands, pp_bands_free)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpBands, pp_bands_unref)
 
 G_END_DECLS

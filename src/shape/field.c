@@ -25,19 +25,19 @@ add_layer (PpField       *self,
   for (guint k = 0; k < cells->n_spans; k++)
     {
       PpSpan span = cells->spans[k];
-      gsize at;
+      double *height;
+      PpOwner *owners;
 
       if (!pp_field_clip (self, &span))
         continue;
-      at = pp_field_at (self, span.i0, span.j);
+      height = self->height + pp_field_at (self, span.i0, span.j);
+      owners = self->owner + pp_field_at (self, span.i0, span.j);
       for (int i = 0; i < span.i1 - span.i0; i++)
-        self->owner[at + (gsize) i] = owner;
+        owners[i] = owner;
       for (int i = 0; thickness > 0 && i < span.i1 - span.i0; i++)
         {
-          double *height = &self->height[at + (gsize) i];
-
-          *height += thickness;
-          self->depth = MAX (self->depth, *height);
+          height[i] += thickness;
+          self->depth = MAX (self->depth, height[i]);
         }
     }
 }

@@ -102,7 +102,7 @@ body_clear (gpointer data)
 
   g_free (self->underside);
   g_free (self->top);
-  pp_bands_free (self->bands);
+  pp_bands_unref (self->bands);
   pp_cells_unref (self->cells);
   pp_region_unref (self->region);
   pp_outline_unref (self->outline);
@@ -156,13 +156,43 @@ part_init (PpPart        *self,
 }
 
 static void
+part_share (PpPart       *self,
+            const PpPart *other)
+{
+  *self = *other;
+  pp_bands_ref (self->bands);
+  pp_region_ref (self->region);
+  pp_cells_ref (self->cells);
+  if (self->insert != NULL)
+    {
+      pp_region_ref (self->insert);
+      pp_cells_ref (self->insert_cells);
+    }
+}
+
+static void
 part_clear (PpPart *self)
 {
-  pp_bands_free (self->bands);
+  pp_bands_unref (self->bands);
   pp_region_unref (self->region);
   pp_cells_unref (self->cells);
   g_clear_pointer (&self->insert, pp_region_unref);
   g_clear_pointer (&self->insert_cells, pp_cells_unref);
+}
+
+/* Those of the scene before that are in the same places. */
+static void
+make_parts (PpScene       *self,
+            const PpScene *previous)
+{
+  self->n_parts = self->panel->fused->len;
+  self->parts = g_new0 (PpPart, self->n_parts);
+  for (guint i = 0; i < self->n_parts; i++)
+    if (previous != NULL && i < previous->n_parts
+        && previous->parts[i].fused == pp_panel_fused (self->panel, i))
+      part_share (&self->parts[i], &previous->parts[i]);
+    else
+      part_init (&self->parts[i], pp_panel_fused (self->panel, i));
 }
 
 static void
@@ -171,6 +201,7 @@ make_background (PpScene *self)
   const PpBackground *background = self->panel->background;
 
   self->background_outline = pp_background_make_outline (background);
+  self->background_bands = pp_bands_new (self->background_outline, PP_TIE);
   self->background = pp_region_new (self->background_outline);
   self->background_cells = pp_cells_new (self->background_outline);
   self->background_area = pp_background_get_area (background);
@@ -183,6 +214,7 @@ share_background (PpScene       *self,
                   const PpScene *previous)
 {
   self->background_outline = pp_outline_ref (previous->background_outline);
+  self->background_bands = pp_bands_ref (previous->background_bands);
   self->background = pp_region_ref (previous->background);
   self->background_cells = pp_cells_ref (previous->background_cells);
   self->background_area = previous->background_area;
@@ -239,11 +271,7 @@ pp_scene_new (const PpPanel *panel,
     share_background (self, previous);
   else
     make_background (self);
-  self->n_parts = panel->fused->len;
-  self->parts = g_new0 (PpPart, self->n_parts);
-  for (guint i = 0; i < self->n_parts; i++)
-    part_init (&self->parts[i], pp_panel_fused (panel, i));
-  self->background_bands = pp_bands_new (self->background_outline, PP_TIE);
+  make_parts (self, previous);
   make_bodies (self, previous);
   find_knots (self);
   return self;
@@ -267,7 +295,7 @@ scene_clear (gpointer data)
   g_free (self->bodies);
   g_free (self->pockets);
   g_free (self->parts);
-  pp_bands_free (self->background_bands);
+  pp_bands_unref (self->background_bands);
   pp_cells_unref (self->background_cells);
   pp_region_unref (self->background);
   pp_outline_unref (self->background_outline);
