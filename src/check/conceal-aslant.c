@@ -7,8 +7,8 @@
  * meets are those of midsurface.h.
  *
  * Whatever is moved on the panel moves its centre of mass, and with it the hook and all of the hung
- * wire. So nothing is kept from the check before; what is looked at is the rims of the screens
- * (sight-row.h), which is soon done.
+ * wire. So of the check before only the screens are kept, of what rests as it did; what is looked at
+ * is their rims (sight-row.h), which is soon done.
  */
 #include "check/conceal-private.h"
 
@@ -26,7 +26,7 @@ typedef struct
 {
   const PpPanel *panel;
   PpRun          run;
-  GArray        *screens; /* PpScreen: glass, then pieces, the flattest first: they are soonest judged */
+  GPtrArray     *screens; /* PpScreen: glass, then pieces, the flattest first: they are soonest judged */
   guint          n_legs;
   PpSightRow     rows[MOST_LEGS]; /* the legs as they are, before a view */
   PpBox          reaches[MOST_LEGS];
@@ -41,31 +41,6 @@ typedef struct
   PpSightRow row;
   PpBox      reach;
 } Sight;
-
-static void
-screen_clear (gpointer data)
-{
-  pp_screen_clear (data);
-}
-
-static void
-add_glass (Looking *self,
-           PpCover  cover)
-{
-  PpScreen screen;
-
-  pp_screen_init_glass (&screen, cover);
-  g_array_append_val (self->screens, screen);
-}
-
-static int
-compare_steepest (gconstpointer a,
-                  gconstpointer b)
-{
-  const PpMidsurface *p = a, *q = b;
-
-  return p->steepest < q->steepest ? -1 : p->steepest > q->steepest;
-}
 
 /* Whether it may be before the wire in any view. */
 static gboolean
@@ -82,28 +57,80 @@ may_hide (const Looking      *self,
   return FALSE;
 }
 
-static void
-add_pieces (Looking         *self,
-            const PpSettled *settled)
+/* The conceal in the making, and that of before. */
+typedef struct
 {
-  g_autoptr (GArray) pieces = g_array_new (FALSE, FALSE, sizeof (PpMidsurface));
+  PpConceal       *now;
+  const PpSettled *settled;
+  const PpConceal *previous; /* NULL: nothing of it holds */
+  const PpSettled *before;
+} Keeping;
 
+/* That of the check before, if it rests as it did. (transfer full) */
+static PpScreen *
+take_screen (const Keeping      *self,
+             guint               index,
+             const PpMidsurface *piece)
+{
+  const PpSettled *before = self->before;
+
+  if (self->previous != NULL && index < before->scene->n_bodies
+      && before->scene->bodies[index] == piece->body && before->rests[index] == piece->rest
+      && g_ptr_array_index (self->previous->pieces, index) != NULL)
+    return pp_screen_ref (g_ptr_array_index (self->previous->pieces, index));
+  return pp_screen_new_piece (piece);
+}
+
+static int
+compare_steepest (gconstpointer a,
+                  gconstpointer b)
+{
+  const PpMidsurface *p = &(*(PpScreen * const *) a)->piece, *q = &(*(PpScreen * const *) b)->piece;
+
+  return p->steepest < q->steepest ? -1 : p->steepest > q->steepest;
+}
+
+static void
+add_pieces (Looking       *self,
+            const Keeping *keeping)
+{
+  const PpSettled *settled = keeping->settled;
+  g_autoptr (GPtrArray) pieces = g_ptr_array_new ();
+  PpConceal *now = keeping->now;
+
+  now->pieces = g_ptr_array_new_with_free_func ((GDestroyNotify) pp_screen_unref);
+  g_ptr_array_set_size (now->pieces, (int) settled->scene->n_bodies);
   for (guint i = 0; i < settled->scene->n_bodies; i++)
     if (pp_conceal_counts (settled->rests, i))
       {
         PpMidsurface piece = pp_midsurface_make (settled->rests[i], settled->scene->bodies[i]);
 
-        if (may_hide (self, &piece))
-          g_array_append_val (pieces, piece);
+        if (!may_hide (self, &piece))
+          continue;
+        now->pieces->pdata[i] = take_screen (keeping, i, &piece);
+        g_ptr_array_add (pieces, now->pieces->pdata[i]);
       }
-  g_array_sort (pieces, compare_steepest); /* which leaves equals in their order */
-  for (guint i = 0; i < pieces->len; i++)
-    {
-      PpScreen screen;
+  g_ptr_array_sort (pieces, compare_steepest); /* which leaves equals in their order */
+  g_ptr_array_extend (self->screens, pieces, NULL, NULL);
+}
 
-      pp_screen_init_piece (&screen, &g_array_index (pieces, PpMidsurface, i));
-      g_array_append_val (self->screens, screen);
+static void
+add_glass (Looking       *self,
+           const Keeping *keeping)
+{
+  const PpScene *scene = keeping->settled->scene;
+  PpConceal *now = keeping->now;
+
+  if (keeping->previous != NULL) /* of a panel on the same ground */
+    now->glass = g_ptr_array_ref (keeping->previous->glass);
+  else
+    {
+      now->glass = g_ptr_array_new_with_free_func ((GDestroyNotify) pp_screen_unref);
+      g_ptr_array_add (now->glass, pp_screen_new_glass (pp_cover_of_background (scene)));
+      for (guint i = 0; i < scene->n_parts; i++)
+        g_ptr_array_add (now->glass, pp_screen_new_glass (pp_cover_of_part (&scene->parts[i])));
     }
+  g_ptr_array_extend (self->screens, now->glass, NULL, NULL);
 }
 
 static PpSightRow
@@ -149,22 +176,21 @@ shift_of (const PpPanel *panel,
 }
 
 static void
-looking_init (Looking         *self,
-              const PpSettled *settled,
-              const PpHang    *hang)
+looking_init (Looking       *self,
+              const Keeping *keeping,
+              const PpHang  *hang)
 {
-  const PpScene *scene = settled->scene;
+  const PpScene *scene = keeping->settled->scene;
   const PpPanel *panel = scene->panel;
   double radius = panel->wire->diameter / 2;
 
   *self = (Looking) {
     .panel = panel,
     .run = pp_run_hung (scene, hang),
-    .screens = g_array_new (FALSE, FALSE, sizeof (PpScreen)),
+    .screens = g_ptr_array_new (),
     .slant = slant_of (panel->display->sideways, panel->display->updown),
   };
   self->shift = shift_of (panel, self->slant);
-  g_array_set_clear_func (self->screens, screen_clear);
   for (; self->n_legs < self->run.n_legs; self->n_legs++)
     {
       PpRun leg = { .points = { self->run.points[self->n_legs], self->run.points[self->n_legs + 1] },
@@ -174,16 +200,14 @@ looking_init (Looking         *self,
                                          pp_panel_get_limit (panel, PP_LIMIT_OPAQUE));
       self->reaches[self->n_legs] = pp_run_get_box (&leg, radius);
     }
-  add_glass (self, pp_cover_of_background (scene));
-  for (guint i = 0; i < scene->n_parts; i++)
-    add_glass (self, pp_cover_of_part (&scene->parts[i]));
-  add_pieces (self, settled);
+  add_glass (self, keeping);
+  add_pieces (self, keeping);
 }
 
 static void
 looking_clear (Looking *self)
 {
-  g_array_unref (self->screens);
+  g_ptr_array_unref (self->screens);
   pp_sight_room_clear (&self->room);
 }
 
@@ -238,7 +262,7 @@ look_at_leg (Looking      *self,
     sights[view] = sight_of (self, leg, &views[view], through + view * n);
   for (guint i = 0; i < self->screens->len; i++)
     {
-      const PpScreen *screen = &g_array_index (self->screens, PpScreen, i);
+      const PpScreen *screen = g_ptr_array_index (self->screens, i);
 
       pp_sight_room_take (&self->room, screen, &self->rows[leg], self->slant, self->shift);
       for (guint view = 0; view < PP_N_VIEWS; view++)
@@ -288,9 +312,12 @@ find_worst (const PpView *views)
 void
 pp_conceal_look_aslant (PpConceal       *self,
                         const PpSettled *settled,
-                        const PpHang    *hang)
+                        const PpHang    *hang,
+                        const PpConceal *previous,
+                        const PpSettled *before)
 {
   const PpDisplay *display = settled->scene->panel->display;
+  const Keeping keeping = { self, settled, previous, before };
   Looking looking;
   PpView *view = self->views;
 
@@ -301,7 +328,7 @@ pp_conceal_look_aslant (PpConceal       *self,
         view->sideways = display->sideways * h / 3 + 0.0;
         view->updown = display->updown * v + 0.0;
       }
-  looking_init (&looking, settled, hang);
+  looking_init (&looking, &keeping, hang);
   look_at_legs (&looking, self->views);
   looking_clear (&looking);
   self->worst = find_worst (self->views);

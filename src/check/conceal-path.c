@@ -112,9 +112,46 @@ compare_cuts (gconstpointer a,
 {
   const PpCut *p = a, *q = b;
 
-  if (p->line != q->line)
-    return (int) p->line - (int) q->line;
   return p->along < q->along ? -1 : p->along > q->along;
+}
+
+#define FEW 64
+
+/* Those of one line; most often a few. */
+static void
+sort_cuts (PpCut *cuts,
+           guint  n)
+{
+  if (n > FEW)
+    qsort (cuts, n, sizeof *cuts, compare_cuts);
+  for (guint i = 1; i < n && n <= FEW; i++)
+    {
+      PpCut cut = cuts[i];
+      guint k = i;
+
+      for (; k > 0 && cuts[k - 1].along > cut.along; k--)
+        cuts[k] = cuts[k - 1];
+      cuts[k] = cut;
+    }
+}
+
+/* Puts those of the line first; gives how many they are. */
+static guint
+part_cuts (PpCut *cuts,
+           guint  n,
+           guint  line)
+{
+  guint n_line = 0;
+
+  for (guint i = 0; i < n; i++)
+    if (cuts[i].line == line)
+      {
+        PpCut cut = cuts[i];
+
+        cuts[i] = cuts[n_line];
+        cuts[n_line++] = cut;
+      }
+  return n_line;
 }
 
 static const PpCut *
@@ -132,16 +169,14 @@ cut_by_screen (Walk   *self,
 
   pp_cover_cut (&screen->cover, self->leg.from, self->leg.direction, self->leg.length,
                 self->asides, N_LINES, self->cuts);
-  if (self->cuts->len > at)
-    qsort (&g_array_index (self->cuts, PpCut, at), self->cuts->len - at, sizeof (PpCut),
-           compare_cuts);
   for (guint k = 0; k < N_LINES; k++)
     {
-      Stretch stretch = { .first = at, .next = at };
+      PpCut *cuts = &g_array_index (self->cuts, PpCut, at);
+      guint n = part_cuts (cuts, self->cuts->len - at, k);
+      Stretch stretch = { .first = at, .next = at, .last = at + n };
 
-      while (at < self->cuts->len && get_cut (self, at)->line == k)
-        at++;
-      stretch.last = at;
+      sort_cuts (cuts, n);
+      at += n;
       screen->lines[k] = stretch;
     }
 }

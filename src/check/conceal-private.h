@@ -50,10 +50,12 @@ void     pp_path_look           (PpPath        *self,
                                  PpRest       **rests,
                                  const PpRun   *run,
                                  double         drawn_in);
-/* Fills the 21 views and the worst of them (conceal-aslant.c). */
+/* Fills the 21 views and the worst of them, and keeps its screens (conceal-aslant.c). */
 void     pp_conceal_look_aslant (PpConceal       *self,
                                  const PpSettled *settled,
-                                 const PpHang    *hang);
+                                 const PpHang    *hang,
+                                 const PpConceal *previous,
+                                 const PpSettled *before);
 /* The shares of the knots' and holes' discs (conceal-discs.c). */
 void     pp_conceal_share_discs (PpConceal       *self,
                                  const PpScene   *scene,

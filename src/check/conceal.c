@@ -103,6 +103,7 @@ look_at_wire (PpConceal       *self,
               const PpSettled *settled,
               const PpHang    *hang,
               const PpConceal *previous,
+              const PpSettled *before,
               GArray          *changes)
 {
   const PpScene *scene = settled->scene;
@@ -115,7 +116,7 @@ look_at_wire (PpConceal       *self,
                 pp_panel_get_limit (scene->panel, PP_LIMIT_PLACE));
   self->barely = pp_path_get_exposed (&barely);
   path_clear (&barely);
-  pp_conceal_look_aslant (self, settled, hang);
+  pp_conceal_look_aslant (self, settled, hang, previous, before);
 }
 
 PpConceal *
@@ -130,7 +131,7 @@ pp_conceal_new (const PpSettled *settled,
   g_return_val_if_fail ((hang != NULL) == (settled->scene->n_knots > 0), self);
   self->has_wire = hang != NULL;
   if (self->has_wire)
-    look_at_wire (self, settled, hang, previous, changes);
+    look_at_wire (self, settled, hang, previous, before, changes);
   pp_conceal_share_discs (self, settled->scene, settled->rests, previous, changes);
   return self;
 }
@@ -143,6 +144,8 @@ pp_conceal_free (PpConceal *self)
   path_clear (&self->lying);
   path_clear (&self->hung);
   g_free (self->holes);
+  g_clear_pointer (&self->glass, g_ptr_array_unref);
+  g_clear_pointer (&self->pieces, g_ptr_array_unref);
   g_free (self);
 }
 

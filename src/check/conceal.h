@@ -6,6 +6,7 @@
 
 #include "check/changes.h"
 #include "check/hang.h"
+#include "check/screen.h"
 
 G_BEGIN_DECLS
 
@@ -54,6 +55,8 @@ typedef struct
   PpDiscShare knots[2];
   guint       n_holes;
   PpDiscShare *holes; /* as panel->holes */
+  GPtrArray  *glass;  /* PpScreen, of the background and of fused parts; NULL without a wire */
+  GPtrArray  *pieces; /* likewise, of each placement; NULL for one that was not looked at */
 } PpConceal;
 
 /* `hang` is NULL without a wire. `previous` (nullable): of an earlier panel on the same ground, with

@@ -197,3 +197,43 @@ pp_loop_farthest (const double *x,
     }
   return greatest;
 }
+
+PP_WIDE void
+pp_loop_dim (double *through,
+             guint   n,
+             double  limit,
+             double  factor)
+{
+  for (guint i = 0; i < n; i++)
+    through[i] = through[i] > limit + PP_TIE ? through[i] * factor : through[i];
+}
+
+PP_WIDE void
+pp_loop_asides (const double *x,
+                const double *y,
+                const double *z,
+                guint         n,
+                const double  normal[3],
+                double        start,
+                double       *aside)
+{
+  double nx = normal[0], ny = normal[1], nz = normal[2];
+
+  for (guint i = 0; i < n; i++)
+    aside[i] = x[i] * nx + y[i] * ny - z[i] * nz - start;
+}
+
+PP_WIDE void
+pp_loop_within (const double *aside,
+                guint         n,
+                double        reach,
+                guint8       *within)
+{
+  for (guint i = 0; i + 1 < n; i++)
+    {
+      double low = aside[i] < aside[i + 1] ? aside[i] : aside[i + 1];
+      double high = aside[i] < aside[i + 1] ? aside[i + 1] : aside[i];
+
+      within[i] = low <= reach && high >= -reach;
+    }
+}

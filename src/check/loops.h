@@ -102,5 +102,23 @@ double pp_loop_farthest (const double *x,
                          double        y0,
                          double        diameter,
                          double       *score);
+/* What is more than the `limit`, by more than PP_TIE, becomes less by the factor. */
+void   pp_loop_dim      (double       *through,
+                         guint         n,
+                         double        limit,
+                         double        factor);
+/* aside = nx·x + ny·y - nz·z - start of each. */
+void   pp_loop_asides   (const double *x,
+                         const double *y,
+                         const double *z,
+                         guint         n,
+                         const double  normal[3],
+                         double        start,
+                         double       *aside);
+/* Which of `n` - 1 sides between points that follow one another come within `reach` of 0. */
+void   pp_loop_within   (const double *aside,
+                         guint         n,
+                         double        reach,
+                         guint8       *within);
 
 G_END_DECLS

@@ -30,33 +30,52 @@ find_loose (double length,
   return fmin (bend * length * length / 8, steepest * length / 2);
 }
 
-static PpRimPoint
-rim_point (const PpScreen *self,
-           PpPoint         p)
+/* The rim in the making. */
+typedef struct
 {
-  return (PpRimPoint) { p.x, p.y, self->is_piece ? pp_midsurface_height (&self->piece, p) : 0 };
-}
+  PpScreen *screen;
+  GArray   *points; /* PpPoint */
+  double    steepest;
+  double    bend;
+} Rim;
 
 static void
-add_side (PpScreen *self,
-          GArray   *rim,
-          PpPoint   a,
-          PpPoint   b,
-          double    steepest,
-          double    bend)
+add_side (Rim    *self,
+          PpPoint a,
+          PpPoint b)
 {
   double length = pp_point_distance (a, b);
-  guint n = count_cuts (length, steepest, bend);
+  guint n = count_cuts (length, self->steepest, self->bend);
 
   for (guint k = 1; k <= n; k++)
     {
       double share = (double) k / n;
       PpPoint p = k == n ? b : (PpPoint) { a.x + share * (b.x - a.x), a.y + share * (b.y - a.y) };
-      PpRimPoint point = rim_point (self, p);
 
-      g_array_append_val (rim, point);
+      g_array_append_val (self->points, p);
     }
-  self->loose = fmax (self->loose, find_loose (length / n, steepest, bend));
+  self->screen->loose = fmax (self->screen->loose,
+                              find_loose (length / n, self->steepest, self->bend));
+}
+
+static void
+find_corners (Rim *self)
+{
+  PpScreen *screen = self->screen;
+  const PpOutline *outline = screen->cover.outline;
+
+  screen->n_rings = pp_outline_get_n_rings (outline);
+  screen->ends = g_new (guint, screen->n_rings);
+  for (guint r = 0; r < screen->n_rings; r++)
+    {
+      guint n;
+      const PpPoint *p = pp_outline_get_ring (outline, r, &n);
+
+      g_array_append_val (self->points, p[0]);
+      for (guint i = 0; i + 1 < n; i++)
+        add_side (self, p[i], p[i + 1]);
+      screen->ends[r] = self->points->len;
+    }
 }
 
 static void
@@ -64,48 +83,66 @@ make_rim (PpScreen *self,
           double    steepest,
           double    bend)
 {
-  const PpOutline *outline = self->cover.outline;
-  GArray *rim = g_array_new (FALSE, FALSE, sizeof (PpRimPoint));
+  g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (PpPoint));
+  Rim rim = { self, points, steepest, bend };
 
-  self->n_rings = pp_outline_get_n_rings (outline);
-  self->ends = g_new (guint, self->n_rings);
-  for (guint r = 0; r < self->n_rings; r++)
+  find_corners (&rim);
+  self->x = g_new (double, 3 * (gsize) points->len); /* all in one, which `x` owns */
+  self->y = self->x + points->len;
+  self->z = self->y + points->len;
+  for (guint i = 0; i < points->len; i++)
     {
-      guint n;
-      const PpPoint *p = pp_outline_get_ring (outline, r, &n);
-      PpRimPoint first = rim_point (self, p[0]);
+      PpPoint p = g_array_index (points, PpPoint, i);
 
-      g_array_append_val (rim, first);
-      for (guint i = 0; i + 1 < n; i++)
-        add_side (self, rim, p[i], p[i + 1], steepest, bend);
-      self->ends[r] = rim->len;
+      self->x[i] = p.x;
+      self->y[i] = p.y;
+      self->z[i] = self->is_piece ? pp_midsurface_height (&self->piece, p) : 0;
     }
-  self->rim = (PpRimPoint *) (gpointer) g_array_free (rim, FALSE);
 }
 
-void
-pp_screen_init_glass (PpScreen *self,
-                      PpCover   cover)
+PpScreen *
+pp_screen_new_glass (PpCover cover)
 {
-  *self = (PpScreen) { .cover = cover };
+  PpScreen *self = g_atomic_rc_box_new0 (PpScreen);
+
+  self->cover = cover;
   make_rim (self, 0, 0);
+  return self;
 }
 
-void
-pp_screen_init_piece (PpScreen           *self,
-                      const PpMidsurface *piece)
+PpScreen *
+pp_screen_new_piece (const PpMidsurface *piece)
 {
   const PpHeights *heights = &piece->body->heights;
+  PpScreen *self = g_atomic_rc_box_new0 (PpScreen);
 
-  *self = (PpScreen) { .cover = piece->cover, .is_piece = TRUE, .piece = *piece };
+  self->cover = piece->cover;
+  self->is_piece = TRUE;
+  self->piece = *piece;
   make_rim (self, pp_heights_get_steepest (heights), pp_heights_get_bend (heights));
+  return self;
+}
+
+PpScreen *
+pp_screen_ref (PpScreen *self)
+{
+  return g_atomic_rc_box_acquire (self);
+}
+
+static void
+screen_clear (gpointer data)
+{
+  PpScreen *self = data;
+
+  g_free (self->ends);
+  g_free (self->x);
 }
 
 void
-pp_screen_clear (PpScreen *self)
+pp_screen_unref (PpScreen *self)
 {
-  g_clear_pointer (&self->ends, g_free);
-  g_clear_pointer (&self->rim, g_free);
+  if (self != NULL)
+    g_atomic_rc_box_release_full (self, screen_clear);
 }
 
 PpBox

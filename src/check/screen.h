@@ -8,15 +8,7 @@
 
 G_BEGIN_DECLS
 
-/* A corner of an outline, in the panel frame, and the height of the surface there, mm. */
-typedef struct
-{
-  double x;
-  double y;
-  double z;
-} PpRimPoint;
-
-/* Glass that lies in the front face, or a settled piece. Borrows what it was made from. */
+/* Glass that lies in the front face, or a settled piece. Counted; borrows what it was made from. */
 typedef struct
 {
   PpCover      cover;
@@ -24,22 +16,23 @@ typedef struct
   PpMidsurface piece;   /* if it is one */
   guint        n_rings;
   guint       *ends;    /* of each ring: where its points end, which are closed */
-  PpRimPoint  *rim;
+  double      *x;       /* of the rim's points, in the panel frame, mm */
+  double      *y;
+  double      *z;       /* height of the surface there */
   double       loose;   /* mm, between two points of the rim the surface is no farther from straight */
 } PpScreen;
 
-/* The rim of glass in the front face has height 0. */
-void     pp_screen_init_glass (PpScreen           *self,
-                               PpCover             cover);
-/* Long sides of a shaped piece are parted, so that hardly anything is loose. */
-void     pp_screen_init_piece (PpScreen           *self,
-                               const PpMidsurface *piece);
-void     pp_screen_clear      (PpScreen           *self);
+/* The rim of glass in the front face has height 0. (transfer full) */
+PpScreen *pp_screen_new_glass (PpCover             cover);
+/* Long sides of a shaped piece are parted, so that hardly anything is loose. (transfer full) */
+PpScreen *pp_screen_new_piece (const PpMidsurface *piece);
+PpScreen *pp_screen_ref       (PpScreen           *self);
+void      pp_screen_unref     (PpScreen           *self);
 /* Where lines of sight that slant by `slant` may leave the front face if they are to meet it. */
-PpBox    pp_screen_get_shadow (const PpScreen     *self,
-                               PpPoint             slant);
+PpBox     pp_screen_get_shadow (const PpScreen    *self,
+                                PpPoint            slant);
 /* Whether it stands before `start` on the front face. */
-gboolean pp_screen_hides      (const PpScreen     *self,
+gboolean  pp_screen_hides     (const PpScreen     *self,
                                PpPoint             start,
                                PpPoint             slant);
 

@@ -14,6 +14,7 @@
 #include "check/sight-row.h"
 
 #include "check/finding.h"
+#include "check/loops.h"
 
 #include <string.h>
 
@@ -114,12 +115,14 @@ mark_side (Marking *self,
     mark_crossing (self, a, b);
 }
 
+/* Of point `i` of the rim. */
 static double
 along_of (const PpSightRow *row,
-          PpRimPoint        p)
+          const PpScreen   *screen,
+          guint             i)
 {
-  return (p.x - row->from.x - p.z * row->slant.x) * row->direction.x
-         + (p.y - row->from.y - p.z * row->slant.y) * row->direction.y;
+  return (screen->x[i] - row->from.x - screen->z[i] * row->slant.x) * row->direction.x
+         + (screen->y[i] - row->from.y - screen->z[i] * row->slant.y) * row->direction.y;
 }
 
 /* Points of the rim that follow one another, first to last - 1. */
@@ -134,12 +137,30 @@ find_asides (const PpSightRow *row,
              PpSightRoom      *room,
              Stretch           stretch)
 {
-  const PpRimPoint *rim = room->screen->rim;
+  const PpScreen *screen = room->screen;
+  guint at = stretch.first;
   double start = row->from.x * row->normal.x + row->from.y * row->normal.y;
   double rise = row->slant.x * row->normal.x + row->slant.y * row->normal.y;
 
-  for (guint i = stretch.first; i < stretch.last; i++)
-    room->asides[i] = rim[i].x * row->normal.x + rim[i].y * row->normal.y - rim[i].z * rise - start;
+  pp_loop_asides (screen->x + at, screen->y + at, screen->z + at, stretch.last - at,
+                  (double[]) { row->normal.x, row->normal.y, rise }, start, room->asides + at);
+}
+
+/* The first place from `i` on that is not 0, or the end. Most are, so eight are looked at at once. */
+static guint
+skip_zeros (const guint8 *places,
+            guint         i,
+            guint         end)
+{
+  for (guint64 eight = 0; i + sizeof eight <= end; i += sizeof eight)
+    {
+      memcpy (&eight, places + i, sizeof eight);
+      if (eight != 0)
+        break;
+    }
+  while (i < end && places[i] == 0)
+    i++;
+  return i;
 }
 
 /* Beside the leg so far, a side touches no line of it. */
@@ -155,22 +176,22 @@ find_reach (const PpSightRow *row,
 }
 
 static void
-mark_stretch (Marking       lines[PP_N_LINES],
-              const double *asides,
-              Stretch       stretch)
+mark_stretch (Marking      lines[PP_N_LINES],
+              PpSightRoom *room,
+              Stretch      stretch)
 {
   const PpSightRow *row = lines[0].row;
-  const PpRimPoint *rim = lines[0].screen->rim;
-  double reach = find_reach (row, lines[0].near);
+  const double *asides = room->asides;
+  guint end = stretch.last - 1;
 
-  for (guint i = stretch.first; i + 1 < stretch.last; i++)
+  pp_loop_within (asides + stretch.first, stretch.last - stretch.first,
+                  find_reach (row, lines[0].near), room->within + stretch.first);
+  for (guint i = skip_zeros (room->within, stretch.first, end); i < end;
+       i = skip_zeros (room->within, i + 1, end))
     {
-      Place a, b;
+      Place a = { along_of (row, room->screen, i), asides[i] };
+      Place b = { along_of (row, room->screen, i + 1), asides[i + 1] };
 
-      if (MIN (asides[i], asides[i + 1]) > reach || MAX (asides[i], asides[i + 1]) < -reach)
-        continue;
-      a = (Place) { along_of (row, rim[i]), asides[i] };
-      b = (Place) { along_of (row, rim[i + 1]), asides[i + 1] };
       for (guint k = 0; k < PP_N_LINES; k++)
         mark_side (&lines[k], a, b);
     }
@@ -195,19 +216,26 @@ dim_line (Marking *self,
 {
   const PpSightRow *row = self->row;
   double *through = row->through + (gsize) self->line * row->n;
+  double factor = self->screen->cover.transmittance;
+  guint end = MIN (self->last + 1, row->n), next;
   gboolean inside = FALSE;
 
-  for (guint i = self->first; i < MIN (self->last + 1, row->n); i++)
+  for (guint i = self->first; i < end; i = next)
     {
       guint8 marked = self->marks[i];
 
       self->marks[i] = 0;
       inside ^= marked & CROSSED;
-      if (!inside && !folds && !(marked & DOUBTFUL))
-        continue;
-      if (pp_is_over (through[i], row->opaque)
-          && ((inside && !(marked & DOUBTFUL)) || is_before (self, i)))
-        through[i] *= self->screen->cover.transmittance;
+      next = i + 1;
+      if ((marked & DOUBTFUL) || (folds && !inside))
+        {
+          if (pp_is_over (through[i], row->opaque) && is_before (self, i))
+            through[i] *= factor;
+          continue;
+        }
+      next = skip_zeros (self->marks, next, end);
+      if (inside)
+        pp_loop_dim (through + i, next - i, row->opaque, factor);
     }
   self->marks[row->n] = 0;
 }
@@ -250,6 +278,7 @@ make_room (PpSightRoom *self,
   if (self->n_asides < n_asides)
     {
       self->asides = g_renew (double, self->asides, n_asides);
+      self->within = g_renew (guint8, self->within, n_asides);
       self->n_asides = n_asides;
     }
 }
@@ -299,7 +328,7 @@ pp_sight_room_take (PpSightRoom      *self,
     for (; i + 1 < screen->ends[r]; i++)
       {
         double a = self->asides[i], b = self->asides[i + 1];
-        double high = reach + steep * MAX (fabs (screen->rim[i].z), fabs (screen->rim[i + 1].z));
+        double high = reach + steep * MAX (fabs (screen->z[i]), fabs (screen->z[i + 1]));
 
         if (MIN (a, b) <= high && MAX (a, b) >= -high)
           add_to_stretches (self->stretches, i);
@@ -316,7 +345,7 @@ mark_rim (Marking           lines[PP_N_LINES],
       Stretch stretch = g_array_index (room->stretches, Stretch, i);
 
       find_asides (row, room, stretch);
-      mark_stretch (lines, room->asides, stretch);
+      mark_stretch (lines, room, stretch);
     }
 }
 
@@ -352,4 +381,5 @@ pp_sight_room_clear (PpSightRoom *self)
   g_clear_pointer (&self->stretches, g_array_unref);
   g_clear_pointer (&self->marks, g_free);
   g_clear_pointer (&self->asides, g_free);
+  g_clear_pointer (&self->within, g_free);
 }

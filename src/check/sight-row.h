@@ -32,6 +32,7 @@ typedef struct
   guint8         *marks;     /* all 0 */
   guint           n_marks;
   double         *asides;    /* of each point of the rim */
+  guint8         *within;    /* of each side: whether it comes over the leg */
   guint           n_asides;
 } PpSightRoom;
 
