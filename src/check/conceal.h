@@ -6,7 +6,6 @@
 
 #include "check/changes.h"
 #include "check/hang.h"
-#include "check/screen.h"
 
 G_BEGIN_DECLS
 
