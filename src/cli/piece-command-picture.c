@@ -74,7 +74,7 @@ square_frame (const Wish *wish,
     }
   if (wish->corners == NULL)
     {
-      if (!pp_discs_find (photo, size[0], size[1], corners, error))
+      if (!pp_discs_find (photo, size[0], size[1], corners, NULL, error))
         return NULL;
     }
   else if (!read_numbers (wish->corners, ",", 8, places))
@@ -121,7 +121,7 @@ find (const Wish *wish,
 
   if (!pp_file_load (file, PP_PHOTO_MAX_BYTES, &bytes, error))
     return NULL;
-  photo = pp_photo_load (bytes, error);
+  photo = pp_photo_load (bytes, NULL, NULL, NULL, error);
   squared = photo != NULL ? square (wish, photo, error) : NULL;
   ground = squared != NULL ? pp_ground_new (squared, NULL, NULL, NULL, error) : NULL;
   return ground != NULL ? pp_found_new (ground, wish->more, NULL, 0, NULL, NULL, NULL, error) : NULL;
@@ -148,7 +148,8 @@ make_one (const PpFound   *found,
   draft.kind = PP_KIND_FILLER;
   draft.thickness = USUAL_THICKNESS;
   draft.colour = NULL;
-  made = pp_cutout_make (found, index, (PpRim) { wish->rim, wish->camera }, &draft, at, error);
+  made = pp_cutout_make (found, index, (PpRim) { wish->rim, wish->camera }, &draft, TRUE, at,
+                          error);
   return made != NULL ? pp_answers_apply (answers, made, error) : NULL;
 }
 

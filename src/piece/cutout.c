@@ -263,6 +263,7 @@ pp_cutout_make (const PpFound *found,
                 guint          piece,
                 PpRim          rim,
                 const PpPiece *draft,
+                gboolean       with_art,
                 PpPoint       *at,
                 GError       **error)
 {
@@ -278,7 +279,8 @@ pp_cutout_make (const PpFound *found,
     return NULL;
   rise.origin = *at = pp_outline_centroid (flat);
   outline = pp_outline_map (found->outlines[piece], to_piece, &rise);
-  art = draw (squared, outline, &rise);
+  if (with_art)
+    art = draw (squared, outline, &rise);
   if (draft->colour == NULL)
     made.colour = colour = mean_colour (found, piece);
   made.outline = outline;

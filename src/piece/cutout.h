@@ -27,13 +27,14 @@ PpOutline *pp_cutout_outline (const PpFound *found,
                               PpRim          rim,
                               GError       **error);
 /* A piece like `draft`, which says all but outline, art, and colour if it is NULL: its art is what
- * the photo shows of it, its colour the mean of that. `at`: where its origin, the middle of its
- * area, lies in the squared frame. Returns (transfer full). Errors: as above, and as
- * pp_piece_new(). */
+ * the photo shows of it, its colour the mean of that; without `with_art`, which is much faster, it
+ * has none. `at`: where its origin, the middle of its area, lies in the squared frame. Returns
+ * (transfer full). Errors: as above, and as pp_piece_new(). */
 PpPiece   *pp_cutout_make    (const PpFound *found,
                               guint          piece,
                               PpRim          rim,
                               const PpPiece *draft,
+                              gboolean       with_art,
                               PpPoint       *at,
                               GError       **error);
 

@@ -43,7 +43,7 @@ judge (const PpRound *const four[4],
 {
   const PpPoint sheet[4] = { { 0, 0 }, { width, 0 }, { width, height }, { 0, height } };
   PpPoint at[4];
-  PpPlane plane;
+  PpSheetPlane plane;
   double most = 0;
 
   for (guint i = 0; i < 4; i++)
@@ -103,17 +103,18 @@ try_four (const PpRound *first,
 }
 
 static double
-find_best (GArray  *rounds,
-           double   width,
-           double   height,
-           PpPoint  corners[4],
-           double  *radius)
+find_best (GArray       *rounds,
+           double        width,
+           double        height,
+           PpPoint       corners[4],
+           double       *radius,
+           GCancellable *cancellable)
 {
   const PpRound *all = (const PpRound *) (gpointer) rounds->data;
   guint n = MIN (rounds->len, MOST_FOURS);
   double best = INFINITY;
 
-  for (guint a = 0; a < n; a++)
+  for (guint a = 0; a < n && !g_cancellable_is_cancelled (cancellable); a++)
     for (guint b = 0; all[a].has_hole && b < n; b++)
       for (guint c = b + 1; b != a && is_like (&all[a], &all[b]) && c < n; c++)
         for (guint d = c + 1; c != a && is_like (&all[a], &all[c]) && d < n; d++)
@@ -218,12 +219,16 @@ pp_discs_find (const PpPhoto *photo,
                double         width,
                double         height,
                PpPoint        corners[4],
+               GCancellable  *cancellable,
                GError       **error)
 {
-  g_autoptr (GArray) rounds = pp_rounds_find (photo);
+  g_autoptr (GArray) rounds = pp_rounds_find (photo, cancellable);
   double radius = 0;
+  double off = find_best (rounds, width, height, corners, &radius, cancellable);
 
-  if (find_best (rounds, width, height, corners, &radius) > SIZE_OFF)
+  if (g_cancellable_set_error_if_cancelled (cancellable, error))
+    return FALSE;
+  if (off > SIZE_OFF)
     {
       g_set_error_literal (error, PP_PHOTO_ERROR, PP_PHOTO_ERROR_FRAME,
                            _("The four black discs of the frame were not found; all of them must "

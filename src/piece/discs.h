@@ -13,11 +13,12 @@ G_BEGIN_DECLS
 
 /* The middles of the discs in pixels: upper left, upper right, lower right, lower left as the
  * sheet has them. `width`, `height`: mm between middles.
- * Errors: PP_PHOTO_ERROR_FRAME if there are no such four. */
+ * Errors: PP_PHOTO_ERROR_FRAME if there are no such four; G_IO_ERROR_CANCELLED. */
 gboolean pp_discs_find (const PpPhoto  *photo,
                         double          width,
                         double          height,
                         PpPoint         corners[4],
+                        GCancellable   *cancellable,
                         GError        **error);
 
 G_END_DECLS

@@ -17,9 +17,11 @@
 #define LEAST_DEPTH 0.7   /* mm from its border to its inmost dot: letters have less */
 #define OFF 0.05          /* mm, by which fewer points may part from the smooth border; 0.3 would
                            * cost a small disc 2 % of its area, as all points lie on the curve */
-#define CUT 0.35          /* mm, half the width of a stroke that parts */
+#define CUT 0.2           /* mm, half the width of a stroke that parts, */
+#define LEAST_CUT 0.75    /* dots, that no way leads through by the sides of dots */
 #define BRIDGE 1.5        /* of one that joins */
 #define MARGIN 2          /* dots round a piece that is traced */
+#define PARTING 0.7       /* of the work, before pieces are looked for */
 
 /* Of a patch of dots. */
 typedef struct
@@ -30,12 +32,14 @@ typedef struct
   gboolean is_cut;         /* it touches what is not looked at */
 } Patch;
 
+/* Glass that a stroke parts is kept in `cuts`, row after row. */
 static void
 draw_stroke (const PpSquared *squared,
              const PpStroke  *stroke,
-             float           *shares)
+             float           *shares,
+             float           *cuts)
 {
-  double reach = stroke->joins ? BRIDGE : CUT;
+  double reach = stroke->joins ? BRIDGE : fmax (CUT, LEAST_CUT / squared->dots);
   PpBox box = pp_box_grow (pp_box_add_point (pp_box_add_point (pp_box_empty (), stroke->from),
                                              stroke->to), reach);
   guint x0 = (guint) fmax ((box.x0 - squared->box.x0) * squared->dots, 0);
@@ -48,10 +52,47 @@ draw_stroke (const PpSquared *squared,
       {
         PpPoint p = { squared->box.x0 + (x + 0.5) / squared->dots,
                       squared->box.y0 + (y + 0.5) / squared->dots };
+        gsize at = (gsize) y * squared->width + x;
 
-        if (pp_segment_distance (stroke->from, stroke->to, p) <= reach)
-          shares[(gsize) y * squared->width + x] = stroke->joins ? 1 : 0;
+        if (pp_segment_distance (stroke->from, stroke->to, p) > reach)
+          continue;
+        if (!stroke->joins && cuts[at] == 0)
+          cuts[at] = shares[at];
+        if (stroke->joins)
+          cuts[at] = 0;
+        shares[at] = stroke->joins ? 1 : 0;
       }
+}
+
+/* What a cut took goes to the patch that reaches it first, from either side at the same pace. */
+static void
+give_back (PpFound     *self,
+           const float *cuts)
+{
+  const PpSquared *squared = self->ground->squared;
+  gsize n = (gsize) squared->width * squared->height;
+  g_autoptr (GArray) reached = g_array_new (FALSE, FALSE, sizeof (gsize));
+
+  for (gsize i = 0; i < n; i++)
+    {
+      self->shares[i] = fmaxf (self->shares[i], cuts[i]);
+      if (self->labels[i] != 0)
+        g_array_append_val (reached, i);
+    }
+  for (guint i = 0; i < reached->len; i++)
+    {
+      gsize at = g_array_index (reached, gsize, i);
+      const gsize next[] = { at % squared->width > 0 ? at - 1 : n,
+                             (at + 1) % squared->width > 0 ? at + 1 : n, at - squared->width,
+                             at + squared->width };
+
+      for (guint k = 0; k < 4; k++)
+        if (next[k] < n && self->labels[next[k]] == 0 && cuts[next[k]] > 0.5f)
+          {
+            self->labels[next[k]] = self->labels[at];
+            g_array_append_val (reached, next[k]);
+          }
+    }
 }
 
 static gboolean
@@ -228,8 +269,11 @@ keep (PpFound       *self,
     self->labels[i] = self->labels[i] <= n_patches ? numbers[self->labels[i]] : 0;
 }
 
+/* `cuts`: what strokes have parted; NULL where there are none. Not all of them once cancelled. */
 static void
-find_pieces (PpFound *self)
+find_pieces (PpFound      *self,
+             const float  *cuts,
+             GCancellable *cancellable)
 {
   const PpSquared *squared = self->ground->squared;
   gsize n = (gsize) squared->width * squared->height;
@@ -243,10 +287,12 @@ find_pieces (PpFound *self)
     glass[i] = self->shares[i] > 0.5f;
   depths = pp_mask_distance (glass, squared->width, squared->height, 1);
   self->labels = pp_mask_label (glass, squared->width, squared->height, 1, &n_patches);
+  if (cuts != NULL)
+    give_back (self, cuts);
   patches = measure (squared, self->labels, depths, n_patches);
   self->outlines = g_new0 (const PpOutline *, n_patches);
   numbers = g_new0 (guint32, n_patches + 1);
-  for (guint i = 1; i <= n_patches; i++)
+  for (guint i = 1; i <= n_patches && !g_cancellable_is_cancelled (cancellable); i++)
     {
       PpOutline *outline = is_piece (squared, &patches[i]) ? trace (self, &patches[i], i) : NULL;
 
@@ -256,6 +302,43 @@ find_pieces (PpFound *self)
       numbers[i] = self->n_pieces;
     }
   keep (self, numbers, n_patches);
+}
+
+/* `self` has its ground and what is parted. (transfer full), of `self` too */
+static PpFound *
+finish (PpFound        *self,
+        const PpStroke *strokes,
+        guint           n_strokes,
+        GCancellable   *cancellable,
+        GError        **error)
+{
+  g_autoptr (PpFound) owned = self;
+  const PpSquared *squared = self->ground->squared;
+  gsize n = (gsize) squared->width * squared->height;
+  g_autofree float *cuts = n_strokes > 0 ? g_new0 (float, n) : NULL;
+
+  self->shares = g_memdup2 (self->parted, n * sizeof *self->parted);
+  for (guint i = 0; i < n_strokes; i++)
+    draw_stroke (squared, &strokes[i], self->shares, cuts);
+  find_pieces (self, cuts, cancellable);
+  return g_cancellable_set_error_if_cancelled (cancellable, error) ? NULL : g_steal_pointer (&owned);
+}
+
+/* The first part of the whole. */
+typedef struct
+{
+  PpPhotoProgress progress;
+  gpointer        data;
+} Part;
+
+static void
+report_part (double   share,
+             gpointer data)
+{
+  const Part *part = data;
+
+  if (part->progress != NULL)
+    part->progress (PARTING * share, part->data);
 }
 
 PpFound *
@@ -269,19 +352,32 @@ pp_found_new (PpGround        *ground,
               GError         **error)
 {
   g_autoptr (PpFound) self = g_atomic_rc_box_new0 (PpFound);
+  Part part = { progress, data };
 
   self->ground = pp_ground_ref (ground);
-  self->shares = pp_parted_new (ground, more, cancellable, error);
-  if (self->shares == NULL)
+  self->more = more;
+  self->parted = pp_parted_new (ground, more, report_part, &part, cancellable, error);
+  if (self->parted == NULL)
     return NULL;
-  if (progress != NULL)
-    progress (0.7, data);
-  for (guint i = 0; i < n_strokes; i++)
-    draw_stroke (ground->squared, &strokes[i], self->shares);
-  find_pieces (self);
-  if (progress != NULL)
-    progress (1, data);
-  return g_cancellable_set_error_if_cancelled (cancellable, error) ? NULL : g_steal_pointer (&self);
+  report_part (1, &part);
+  return finish (g_steal_pointer (&self), strokes, n_strokes, cancellable, error);
+}
+
+PpFound *
+pp_found_again (PpFound         *before,
+                const PpStroke  *strokes,
+                guint            n_strokes,
+                GCancellable    *cancellable,
+                GError         **error)
+{
+  PpFound *self = g_atomic_rc_box_new0 (PpFound);
+  const PpSquared *squared = before->ground->squared;
+  gsize n = (gsize) squared->width * squared->height;
+
+  self->ground = pp_ground_ref (before->ground);
+  self->more = before->more;
+  self->parted = g_memdup2 (before->parted, n * sizeof *before->parted);
+  return finish (self, strokes, n_strokes, cancellable, error);
 }
 
 PpFound *
@@ -298,6 +394,7 @@ clear (gpointer data)
   for (guint i = 0; i < self->n_pieces; i++)
     pp_outline_unref (self->outlines[i]);
   g_free (self->outlines);
+  g_free (self->parted);
   g_free (self->shares);
   g_free (self->labels);
   pp_ground_unref (self->ground);

@@ -9,8 +9,9 @@
 
 G_BEGIN_DECLS
 
-/* A line that a maker draws over the photo, mm in the squared frame: where glass is parted from
- * glass, or joined to it. It stays where it is when the slider moves. */
+/* A line over the photo, mm in the squared frame: where glass is parted from glass, or joined to
+ * it (stroke.h). It stays where it is when the slider moves. One that parts must cross a piece from
+ * edge to edge; it costs no glass, as what lies under it goes to either side. */
 typedef struct
 {
   PpPoint  from;
@@ -24,11 +25,14 @@ typedef struct
   PpGround         *ground;
   guint             n_pieces;
   const PpOutline **outlines; /* mm in the squared frame, from the top of the photo down */
-  float            *shares;   /* how far each dot is glass */
+  float            *parted;   /* how far each dot is glass before strokes, */
+  float            *shares;   /* and with them */
+  double            more;
   guint32          *labels;   /* of each dot: 1 + the index of its piece, 0 for none */
 } PpFound;
 
-/* `more`: the slider, from -1 to 1; 0 is what the picture itself says. Specks, words on the sheet,
+/* `more`: the slider, from -1 to 1; 0 is what the picture itself says. Strokes in turn, a later
+ * one over those before. Specks, words on the sheet,
  * and what is cut off by the border of what is looked at are left out. Returns (transfer full);
  * nothing found is no error. Errors: G_IO_ERROR_CANCELLED. */
 PpFound *pp_found_new   (PpGround        *ground,
@@ -37,6 +41,12 @@ PpFound *pp_found_new   (PpGround        *ground,
                          guint            n_strokes,
                          PpPhotoProgress  progress,
                          gpointer         data,
+                         GCancellable    *cancellable,
+                         GError         **error);
+/* With other strokes instead, much faster; all else as above. */
+PpFound *pp_found_again (PpFound         *before,
+                         const PpStroke  *strokes,
+                         guint            n_strokes,
                          GCancellable    *cancellable,
                          GError         **error);
 PpFound *pp_found_ref   (PpFound         *self);

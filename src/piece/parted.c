@@ -29,6 +29,7 @@
 #define LEAST_DIFFERENCE 0.4 /* of the level, of glass and ground nearby, to tell a share */
 #define N_SLOPES 256
 #define FINEST_SLOPE 0.004
+#define N_STEPS 4           /* for the progress */
 
 enum
 {
@@ -333,11 +334,25 @@ find_shares (const Parting *self,
   return shares;
 }
 
+static gboolean
+go_on (guint             step,
+       PpPhotoProgress   progress,
+       gpointer          data,
+       GCancellable     *cancellable,
+       GError          **error)
+{
+  if (progress != NULL)
+    progress ((double) step / N_STEPS, data);
+  return !g_cancellable_set_error_if_cancelled (cancellable, error);
+}
+
 float *
-pp_parted_new (const PpGround  *ground,
-               double           more,
-               GCancellable    *cancellable,
-               GError         **error)
+pp_parted_new (const PpGround   *ground,
+               double            more,
+               PpPhotoProgress   progress,
+               gpointer          data,
+               GCancellable     *cancellable,
+               GError          **error)
 {
   const PpSquared *squared = ground->squared;
   Parting self = { ground, squared->width, squared->height,
@@ -349,12 +364,14 @@ pp_parted_new (const PpGround  *ground,
   self.level = ground->level * self.finer;
   open = find_open (&self);
   marks = flood (&self, open);
+  if (!go_on (1, progress, data, cancellable, error))
+    return NULL;
   mark_holes (&self, open, marks);
   mark_glass (&self, marks);
-  if (g_cancellable_set_error_if_cancelled (cancellable, error))
+  if (!go_on (2, progress, data, cancellable, error))
     return NULL;
   grow (&self, marks);
-  if (g_cancellable_set_error_if_cancelled (cancellable, error))
+  if (!go_on (3, progress, data, cancellable, error))
     return NULL;
   for (gsize i = 0; i < self.n; i++)
     marks[i] = marks[i] == GLASS;

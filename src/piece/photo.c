@@ -14,9 +14,13 @@
 #include <gdk-pixbuf/gdk-pixbuf.h>
 #include <string.h>
 
+#define PART (256 * 1024) /* bytes, between two looks whether it is still wanted */
+#define PIXELS_OF_NO_SIZE 72 /* to the inch, what is written where nobody knows */
+
 struct _PpPhoto
 {
   GdkPixbuf *pixbuf;
+  double     dpi;
 };
 
 G_DEFINE_QUARK (pp-photo-error-quark, pp_photo_error)
@@ -66,60 +70,108 @@ has_behind (const guchar *data,
   return found;
 }
 
-/* "png", "jpeg", or NULL for what is neither or has no end. A JPEG may have more behind its end,
- * and its small preview has an end of its own before its scans begin. */
-static const char *
-get_format (const guchar *data,
+/* A PNG or JPEG that has no end. A JPEG may have more behind its end, and its small preview has an
+ * end of its own before its scans begin. */
+static gboolean
+is_cut_off (const guchar *data,
             gsize         length)
 {
   gsize scan = 0, end;
 
   if (length > 16 && memcmp (data, "\x89PNG\r\n\x1a\n", 8) == 0)
-    return has_behind (data, length, 8, "IEND", 4, &end) ? "png" : NULL;
-  if (length > 16 && memcmp (data, "\xff\xd8\xff", 3) == 0
-      && has_behind (data, length, 2, "\xff\xda", 2, &scan)
-      && has_behind (data, length, scan, "\xff\xd9", 2, &end))
-    return "jpeg";
-  return NULL;
+    return !has_behind (data, length, 8, "IEND", 4, &end);
+  if (length > 16 && memcmp (data, "\xff\xd8\xff", 3) == 0)
+    return !has_behind (data, length, 2, "\xff\xda", 2, &scan)
+           || !has_behind (data, length, scan, "\xff\xd9", 2, &end);
+  return FALSE;
 }
 
-static GdkPixbuf *
-decode (const guchar *data,
-        gsize         length,
-        const char   *format,
-        Size         *size)
+/* Drawings have no pixels, and a loader for them may read other files. */
+static gboolean
+is_drawing (GdkPixbufLoader *loader)
 {
-  g_autoptr (GdkPixbufLoader) loader = gdk_pixbuf_loader_new_with_type (format, NULL);
+  GdkPixbufFormat *format = gdk_pixbuf_loader_get_format (loader);
+
+  return format != NULL && gdk_pixbuf_format_is_scalable (format);
+}
+
+/* What is no picture, or no whole one, gives NULL without an error. */
+static GdkPixbuf *
+decode (const guchar    *data,
+        gsize            length,
+        Size            *size,
+        PpPhotoProgress  progress,
+        gpointer         progress_data,
+        GCancellable    *cancellable,
+        GError         **error)
+{
+  g_autoptr (GdkPixbufLoader) loader = gdk_pixbuf_loader_new ();
+  gboolean is_good = TRUE;
   GdkPixbuf *pixbuf;
 
-  if (loader == NULL)
-    return NULL;
   g_signal_connect (loader, "size-prepared", G_CALLBACK (size_prepared_cb), size);
-  if (!gdk_pixbuf_loader_write (loader, data, length, NULL))
+  for (gsize from = 0; is_good && from < length; from += PART)
     {
-      gdk_pixbuf_loader_close (loader, NULL);
-      return NULL;
+      if (progress != NULL)
+        progress ((double) from / (double) length, progress_data);
+      is_good = !g_cancellable_set_error_if_cancelled (cancellable, error)
+                && gdk_pixbuf_loader_write (loader, data + from, MIN (PART, length - from), NULL)
+                && !is_drawing (loader);
     }
-  if (!gdk_pixbuf_loader_close (loader, NULL))
+  if (!gdk_pixbuf_loader_close (loader, NULL) || !is_good)
     return NULL;
   pixbuf = gdk_pixbuf_loader_get_pixbuf (loader);
   return pixbuf != NULL ? gdk_pixbuf_apply_embedded_orientation (pixbuf) : NULL;
 }
 
+static double
+read_dpi (GdkPixbuf *pixbuf)
+{
+  const char *across = gdk_pixbuf_get_option (pixbuf, "x-dpi");
+  double dpi = across != NULL ? g_ascii_strtod (across, NULL) : 0;
+
+  return dpi > PIXELS_OF_NO_SIZE ? dpi : (double) NAN;
+}
+
+/* (transfer full) */
+static GdkPixbuf *
+lay_on_white (GdkPixbuf *clear)
+{
+  GdkPixbuf *laid;
+
+  if (!gdk_pixbuf_get_has_alpha (clear))
+    return clear;
+  laid = gdk_pixbuf_composite_color_simple (clear, gdk_pixbuf_get_width (clear),
+                                            gdk_pixbuf_get_height (clear), GDK_INTERP_NEAREST, 255,
+                                            16, 0xffffff, 0xffffff);
+  g_object_unref (clear);
+  return laid;
+}
+
 PpPhoto *
-pp_photo_load (GBytes  *file,
-               GError **error)
+pp_photo_load (GBytes          *file,
+               PpPhotoProgress  progress,
+               gpointer         data,
+               GCancellable    *cancellable,
+               GError         **error)
 {
   gsize length;
-  const guchar *data = g_bytes_get_data (file, &length);
-  const char *format = get_format (data, length);
+  const guchar *bytes = g_bytes_get_data (file, &length);
   Size size = { 0, 0 };
-  GdkPixbuf *pixbuf;
+  GdkPixbuf *pixbuf = NULL;
+  GError *stopped = NULL;
   PpPhoto *self;
 
-  pixbuf = format != NULL ? decode (data, length, format, &size) : NULL;
-  if (pixbuf == NULL && size.width > 0 && !is_size_good (&size))
+  if (length > 0 && !is_cut_off (bytes, length))
+    pixbuf = decode (bytes, length, &size, progress, data, cancellable, &stopped);
+  if (stopped != NULL)
     {
+      g_propagate_error (error, stopped);
+      return NULL;
+    }
+  if (size.width > 0 && !is_size_good (&size))
+    {
+      g_clear_object (&pixbuf);
       g_set_error_literal (error, PP_PHOTO_ERROR, PP_PHOTO_ERROR_SIZE,
                            _("The picture must have at least 32 pixels a side and at most "
                              "120 million pixels."));
@@ -128,20 +180,13 @@ pp_photo_load (GBytes  *file,
   if (pixbuf == NULL)
     {
       g_set_error_literal (error, PP_PHOTO_ERROR, PP_PHOTO_ERROR_FORMAT,
-                           _("This is no whole PNG or JPEG picture."));
+                           _("This is no whole picture that can be opened here; a PNG or a JPEG "
+                             "can be."));
       return NULL;
     }
-  if (gdk_pixbuf_get_has_alpha (pixbuf))
-    {
-      GdkPixbuf *clear = pixbuf;
-
-      pixbuf = gdk_pixbuf_composite_color_simple (
-        clear, gdk_pixbuf_get_width (clear), gdk_pixbuf_get_height (clear), GDK_INTERP_NEAREST, 255,
-        16, 0xffffff, 0xffffff);
-      g_object_unref (clear);
-    }
   self = g_atomic_rc_box_new (PpPhoto);
-  self->pixbuf = pixbuf;
+  self->dpi = read_dpi (pixbuf);
+  self->pixbuf = lay_on_white (pixbuf);
   return self;
 }
 
@@ -175,6 +220,12 @@ guint
 pp_photo_get_height (const PpPhoto *self)
 {
   return (guint) gdk_pixbuf_get_height (self->pixbuf);
+}
+
+double
+pp_photo_get_dpi (const PpPhoto *self)
+{
+  return self->dpi;
 }
 
 const guchar *

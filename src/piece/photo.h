@@ -24,7 +24,7 @@ G_BEGIN_DECLS
 
 typedef enum
 {
-  PP_PHOTO_ERROR_FORMAT, /* not PNG or JPEG, or not whole */
+  PP_PHOTO_ERROR_FORMAT, /* no picture that the system's loaders open, or not whole */
   PP_PHOTO_ERROR_SIZE,   /* too large or too small */
   PP_PHOTO_ERROR_FRAME,  /* the frame is not found, or its four points cannot be */
   PP_PHOTO_ERROR_EMPTY,  /* nothing lies on the ground */
@@ -38,14 +38,21 @@ typedef void (*PpPhotoProgress) (double   share,
 
 typedef struct _PpPhoto PpPhoto;
 
-/* A PNG or a JPEG, turned as its camera says (EXIF); what is clear in it is taken as white.
- * Returns (transfer full). Errors: PP_PHOTO_ERROR_FORMAT, _SIZE in one sentence. */
-PpPhoto      *pp_photo_load         (GBytes         *file,
-                                     GError        **error);
+/* A PNG, a JPEG, or what the system's loaders add, turned as its camera says (EXIF); what is clear
+ * in it is taken as white. `progress` is nullable. Returns (transfer full).
+ * Errors: PP_PHOTO_ERROR_FORMAT, _SIZE in one sentence; G_IO_ERROR_CANCELLED. */
+PpPhoto      *pp_photo_load         (GBytes          *file,
+                                     PpPhotoProgress  progress,
+                                     gpointer         data,
+                                     GCancellable    *cancellable,
+                                     GError         **error);
 PpPhoto      *pp_photo_ref          (PpPhoto        *self);
 void          pp_photo_unref        (PpPhoto        *self);
 guint         pp_photo_get_width    (const PpPhoto  *self);
 guint         pp_photo_get_height   (const PpPhoto  *self);
+/* Dots to the inch, as the file says; NAN if it does not. Cameras say what means nothing, so this
+ * is for scans alone. */
+double        pp_photo_get_dpi      (const PpPhoto  *self);
 /* Three bytes of sRGB at least a pixel, `step` from one to the next, `stride` from row to row;
  * (transfer none). */
 const guchar *pp_photo_get_pixels   (const PpPhoto  *self,

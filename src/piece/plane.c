@@ -53,7 +53,7 @@ get_size (const PpPoint points[4])
 gboolean
 pp_plane_fit (const PpPoint  from[4],
               const PpPoint  to[4],
-              PpPlane       *plane)
+              PpSheetPlane  *plane)
 {
   double s = get_size (from), t = get_size (to);
   double rows[N][N + 1];
@@ -73,14 +73,14 @@ pp_plane_fit (const PpPoint  from[4],
     }
   if (!solve (rows, x))
     return FALSE;
-  *plane = (PpPlane) { { x[0] * t / s, x[1] * t / s, x[2] * t, x[3] * t / s, x[4] * t / s, x[5] * t,
-                         x[6] / s, x[7] / s, 1 } };
+  *plane = (PpSheetPlane) { { x[0] * t / s, x[1] * t / s, x[2] * t, x[3] * t / s, x[4] * t / s,
+                              x[5] * t, x[6] / s, x[7] / s, 1 } };
   return TRUE;
 }
 
 PpPoint
-pp_plane_map (const PpPlane *self,
-              PpPoint        p)
+pp_plane_map (const PpSheetPlane *self,
+              PpPoint             p)
 {
   const double *m = self->m;
   double w = m[6] * p.x + m[7] * p.y + m[8];
@@ -89,8 +89,8 @@ pp_plane_map (const PpPlane *self,
 }
 
 gboolean
-pp_plane_invert (const PpPlane *self,
-                 PpPlane       *back)
+pp_plane_invert (const PpSheetPlane *self,
+                 PpSheetPlane       *back)
 {
   const double *m = self->m;
   double w = m[0] * m[4] - m[1] * m[3];
@@ -118,10 +118,10 @@ dot (const double *a,
 
 /* Where the lens stands if its focal length is this many pixels: the foot, and its height. */
 static double
-stand (const PpPlane *self,
-       PpPoint        middle,
-       double         focal,
-       PpPoint       *foot)
+stand (const PpSheetPlane *self,
+       PpPoint             middle,
+       double              focal,
+       PpPoint            *foot)
 {
   const double *m = self->m;
   double axes[3][3], length, up[3];
@@ -145,13 +145,13 @@ stand (const PpPlane *self,
 
 /* The longer the lens, the higher it stood. */
 PpPoint
-pp_plane_find_foot (const PpPlane *self,
-                    PpPoint        middle,
-                    double         height)
+pp_plane_find_foot (const PpSheetPlane *self,
+                    PpPoint             middle,
+                    double              height)
 {
   double half = fmax (middle.x, middle.y);
   double shortest = half * SHORTEST, longest = half * LONGEST;
-  PpPlane back;
+  PpSheetPlane back;
   PpPoint foot, seen = { 0, 0 };
 
   if (pp_plane_invert (self, &back))

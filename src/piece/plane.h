@@ -15,22 +15,22 @@ G_BEGIN_DECLS
 typedef struct
 {
   double m[9];
-} PpPlane;
+} PpSheetPlane;
 
 /* The map that takes each of four points to its partner. FALSE if three lie on one line. */
-gboolean pp_plane_fit       (const PpPoint  from[4],
-                             const PpPoint  to[4],
-                             PpPlane       *plane);
-PpPoint  pp_plane_map       (const PpPlane *self,
-                             PpPoint        p);
+gboolean pp_plane_fit       (const PpPoint       from[4],
+                             const PpPoint       to[4],
+                             PpSheetPlane       *plane);
+PpPoint  pp_plane_map       (const PpSheetPlane *self,
+                             PpPoint             p);
 /* FALSE for a map that has no way back. */
-gboolean pp_plane_invert    (const PpPlane *self,
-                             PpPlane       *back);
+gboolean pp_plane_invert    (const PpSheetPlane *self,
+                             PpSheetPlane       *back);
 /* The point of the sheet that the lens stands over, its height above the sheet, mm, being known
  * and `middle` being the middle of the photo, pixels. Where no lens can have seen the sheet so,
  * the point that is seen in the middle. */
-PpPoint  pp_plane_find_foot (const PpPlane *self,
-                             PpPoint        middle,
-                             double         height);
+PpPoint  pp_plane_find_foot (const PpSheetPlane *self,
+                             PpPoint             middle,
+                             double              height);
 
 G_END_DECLS

@@ -280,7 +280,8 @@ compare_rounds (gconstpointer a,
 }
 
 GArray *
-pp_rounds_find (const PpPhoto *photo)
+pp_rounds_find (const PpPhoto *photo,
+                GCancellable  *cancellable)
 {
   static const double shares[] = { 0.25, 0.4, 0.55, 0.7 };
   g_auto (Small) small = make_small (photo);
@@ -288,7 +289,7 @@ pp_rounds_find (const PpPhoto *photo)
   g_autoptr (GArray) patch = g_array_new (FALSE, FALSE, sizeof (guint));
   guint n = small.width * small.height;
 
-  for (guint i = 0; i < G_N_ELEMENTS (shares); i++)
+  for (guint i = 0; i < G_N_ELEMENTS (shares) && !g_cancellable_is_cancelled (cancellable); i++)
     {
       g_autofree guchar *dark = find_dark (&small, shares[i]);
 

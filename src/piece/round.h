@@ -19,7 +19,8 @@ typedef struct
   gboolean has_hole;  /* bright in the middle */
 } PpRound;
 
-/* GArray of PpRound, the roundest first; (transfer full). */
-GArray *pp_rounds_find (const PpPhoto *photo);
+/* GArray of PpRound, the roundest first, not all of them once cancelled; (transfer full). */
+GArray *pp_rounds_find (const PpPhoto *photo,
+                        GCancellable  *cancellable);
 
 G_END_DECLS

@@ -29,35 +29,63 @@ get_curve (void)
   return curve;
 }
 
-/* The mean of a dot's samples; FALSE if one lies outside the photo. */
+/* The photo as it is looked at, dot after dot. */
+typedef struct
+{
+  const float  *curve;
+  const guchar *pixels;
+  guint         step;
+  guint         stride;
+  double        width;
+  double        height;
+  guint         n; /* samples along a side of a dot */
+} Look;
+
+static Look
+begin_look (const PpSquared *self)
+{
+  Look look = { .curve = get_curve (), .width = pp_photo_get_width (self->photo),
+                .height = pp_photo_get_height (self->photo),
+                .n = (guint) CLAMP (lround (self->fineness / self->dots), 1, MOST_SAMPLES) };
+
+  look.pixels = pp_photo_get_pixels (self->photo, &look.step, &look.stride);
+  return look;
+}
+
+/* The mean of a dot's samples; FALSE if one lies outside the photo. Along a row of them the plane's
+ * map has sums that grow evenly. */
 static gboolean
 see (const PpSquared *self,
-     double           x,
-     double           y,
-     guint            n,
+     const Look      *look,
+     guint            x,
+     guint            y,
      float           *rgb)
 {
-  const float *curve = get_curve ();
-  guint step, stride;
-  const guchar *pixels = pp_photo_get_pixels (self->photo, &step, &stride);
-  double width = pp_photo_get_width (self->photo), height = pp_photo_get_height (self->photo);
-  float share = 1.0f / (float) (n * n);
+  const double *m = self->plane.m;
+  double by = 1 / (look->n * self->dots);
+  double left = self->box.x0 + x / self->dots + by / 2, top = self->box.y0 + y / self->dots + by / 2;
+  float sum[3] = { 0, 0, 0 };
 
-  rgb[0] = rgb[1] = rgb[2] = 0;
-  for (guint j = 0; j < n; j++)
-    for (guint i = 0; i < n; i++)
-      {
-        PpPoint p = pp_plane_map (&self->plane,
-                                  (PpPoint) { self->box.x0 + (x + (i + 0.5) / n) / self->dots,
-                                              self->box.y0 + (y + (j + 0.5) / n) / self->dots });
-        const guchar *pixel;
+  for (guint j = 0; j < look->n; j++, top += by)
+    {
+      double u = m[0] * left + m[1] * top + m[2];
+      double v = m[3] * left + m[4] * top + m[5];
+      double w = m[6] * left + m[7] * top + m[8];
 
-        if (!(p.x >= 0 && p.y >= 0 && p.x < width && p.y < height))
-          return FALSE;
-        pixel = pixels + (gsize) p.y * stride + (gsize) p.x * step;
-        for (guint c = 0; c < 3; c++)
-          rgb[c] += curve[pixel[c]] * share;
-      }
+      for (guint i = 0; i < look->n; i++, u += m[0] * by, v += m[3] * by, w += m[6] * by)
+        {
+          double right = u / w, down = v / w;
+          const guchar *pixel;
+
+          if (!(right >= 0 && down >= 0 && right < look->width && down < look->height))
+            return FALSE;
+          pixel = look->pixels + (gsize) down * look->stride + (gsize) right * look->step;
+          for (guint c = 0; c < 3; c++)
+            sum[c] += look->curve[pixel[c]];
+        }
+    }
+  for (guint c = 0; c < 3; c++)
+    rgb[c] = sum[c] / (float) (look->n * look->n);
   return TRUE;
 }
 
@@ -80,7 +108,7 @@ fill (PpSquared       *self,
       GCancellable    *cancellable,
       GError         **error)
 {
-  guint n = (guint) CLAMP (lround (self->fineness / self->dots), 1, MOST_SAMPLES);
+  const Look look = begin_look (self);
 
   for (guint y = 0; y < self->height; y++)
     {
@@ -92,7 +120,7 @@ fill (PpSquared       *self,
         {
           float *rgb = self->rgb + 3 * ((gsize) y * self->width + x);
 
-          if (is_disc (self, has_frame, x, y) || !see (self, x, y, n, rgb))
+          if (is_disc (self, has_frame, x, y) || !see (self, &look, x, y, rgb))
             rgb[0] = rgb[1] = rgb[2] = -1;
         }
     }
@@ -100,7 +128,7 @@ fill (PpSquared       *self,
 }
 
 static double
-get_fineness (const PpPlane *plane,
+get_fineness (const PpSheetPlane *plane,
               PpPoint        middle)
 {
   PpPoint at = pp_plane_map (plane, middle);
@@ -112,7 +140,7 @@ get_fineness (const PpPlane *plane,
 
 static PpSquared *
 make (PpPhoto         *photo,
-      const PpPlane   *plane,
+      const PpSheetPlane *plane,
       PpBox            box,
       gboolean         has_frame,
       PpPhotoProgress  progress,
@@ -163,7 +191,7 @@ pp_squared_by_frame (PpPhoto         *photo,
                      GError         **error)
 {
   const PpPoint sheet[4] = { { 0, 0 }, { width, 0 }, { width, height }, { 0, height } };
-  PpPlane plane, back;
+  PpSheetPlane plane, back;
 
   if (!(width > 0 && height > 0 && fmax (width, height) <= PP_SQUARED_MOST_SIDE))
     return refuse (_("The frame must measure from 1 to 3000 mm each way."), error);
@@ -186,7 +214,7 @@ by_scale (PpPhoto         *photo,
           GCancellable    *cancellable,
           GError         **error)
 {
-  const PpPlane plane = { { dots, 0, 0, 0, dots, 0, 0, 0, 1 } };
+  const PpSheetPlane plane = { { dots, 0, 0, 0, dots, 0, 0, 0, 1 } };
   PpBox box = { 0, 0, pp_photo_get_width (photo) / dots, pp_photo_get_height (photo) / dots };
 
   return make (photo, &plane, box, FALSE, progress, data, cancellable, error);

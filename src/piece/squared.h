@@ -17,14 +17,14 @@ G_BEGIN_DECLS
  * enough to find their borders in. */
 typedef struct
 {
-  PpPhoto *photo;
-  PpPlane  plane;    /* from mm to pixels of the photo */
-  PpBox    box;      /* mm: what is looked at; a frame's upper left disc is (0, 0) */
-  double   fineness; /* pixels of the photo to a mm, in its middle */
-  double   dots;     /* of the raster to a mm */
-  guint    width;
-  guint    height;
-  float   *rgb;      /* linear light, 0 to 1, three to a dot; -1 where nothing is to be found */
+  PpPhoto     *photo;
+  PpSheetPlane plane;    /* from mm to pixels of the photo */
+  PpBox        box;      /* mm: what is looked at; a frame's upper left disc is (0, 0) */
+  double       fineness; /* pixels of the photo to a mm, in its middle */
+  double       dots;     /* of the raster to a mm */
+  guint        width;
+  guint        height;
+  float       *rgb;      /* linear light, 0 to 1, three to a dot; -1 where nothing is to be found */
 } PpSquared;
 
 /* By the middles of the discs in the photo, as pp_discs_find() or a maker gives them; they must
