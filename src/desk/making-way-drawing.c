@@ -174,5 +174,5 @@ make (const PpMaking *making,
 }
 
 const PpMakingWay pp_making_way_drawing = {
-  "drawing", N_("From a drawing"), make, new_form, NULL, NULL,
+  "drawing", N_("From a drawing"), make, new_form, NULL, NULL, NULL,
 };

@@ -286,5 +286,5 @@ press (PpMaking *making,
 }
 
 const PpMakingWay pp_making_way_ladder = {
-  "ladder", N_("Ladder"), make, new_form, add_marks, press,
+  "ladder", N_("Ladder"), make, new_form, add_marks, press, NULL,
 };

@@ -173,4 +173,6 @@ make (const PpMaking *making,
   return pp_like_make (making->like, NULL, scale, error);
 }
 
-const PpMakingWay pp_making_way_like = { "like", N_("Like another"), make, new_form, NULL, NULL };
+const PpMakingWay pp_making_way_like = {
+  "like", N_("Like another"), make, new_form, NULL, NULL, NULL,
+};

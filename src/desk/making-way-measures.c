@@ -299,5 +299,5 @@ add_marks (const PpMaking *making,
 }
 
 const PpMakingWay pp_making_way_measures = {
-  "measures", N_("From measures"), make, new_form, add_marks, NULL,
+  "measures", N_("From measures"), make, new_form, add_marks, NULL, NULL,
 };

@@ -234,5 +234,5 @@ press (PpMaking *making,
 }
 
 const PpMakingWay pp_making_way_ring = {
-  "ring", N_("Ring sheet"), make, new_form, add_marks, press,
+  "ring", N_("Ring sheet"), make, new_form, add_marks, press, NULL,
 };

@@ -10,6 +10,7 @@ static const PpMakingWay *const ways[] = {
   &pp_making_way_measures,
   &pp_making_way_ring,
   &pp_making_way_ladder,
+  &pp_making_way_picture,
   &pp_making_way_drawing,
 };
 

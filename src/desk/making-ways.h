@@ -38,6 +38,12 @@ typedef struct
   gboolean   (*press)     (PpMaking       *making,
                            PpUnits         units,
                            PpPoint         at);
+  /* The pieces as they go to the tray, with the common answers: `all` it makes, or the one that is
+   * in hand. NULL: just that of pp_making_make(). (transfer full), of PpPiece. */
+  GPtrArray *(*finish)    (const PpMaking *making,
+                           PpUnits         units,
+                           gboolean        all,
+                           GError        **error);
 } PpMakingWay;
 
 guint              pp_making_n_ways   (void);
@@ -49,6 +55,7 @@ extern const PpMakingWay pp_making_way_like;
 extern const PpMakingWay pp_making_way_measures;
 extern const PpMakingWay pp_making_way_ring;
 extern const PpMakingWay pp_making_way_ladder;
+extern const PpMakingWay pp_making_way_picture;
 extern const PpMakingWay pp_making_way_drawing;
 
 G_END_DECLS

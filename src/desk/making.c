@@ -9,12 +9,13 @@
 #include "desk/making-ways.h"
 
 PpMaking
-pp_making_new (guint way)
+pp_making_new (guint   way,
+               PpUnits units)
 {
   PpMeasures measures = pp_measures_draft (PP_RECIPE_LEAF);
   PpMaking self = { .way = way, .answers = pp_answers_draft (), .name = g_strdup (""),
                     .offcut = NAN, .size = NAN, .recipe = measures.recipe,
-                    .ladder = NAN };
+                    .ladder = NAN, .picking = pp_picking_new (units) };
 
   memcpy (self.measures, measures.measures, sizeof self.measures);
   for (guint i = 0; i < PP_SHEET_SPOKES; i++)
@@ -25,9 +26,10 @@ pp_making_new (guint way)
 }
 
 PpMaking
-pp_making_of (const PpPiece *piece)
+pp_making_of (const PpPiece *piece,
+              PpUnits        units)
 {
-  PpMaking self = pp_making_new (pp_making_way_find ("like"));
+  PpMaking self = pp_making_new (pp_making_way_find ("like"), units);
 
   pp_making_set_like (&self, piece);
   pp_making_set_text (&self.name, piece->name);
@@ -38,8 +40,10 @@ pp_making_of (const PpPiece *piece)
 PpMaking
 pp_making_next (const PpMaking *self)
 {
-  PpMaking next = pp_making_new (self->way);
+  PpMaking next = pp_making_new (self->way, PP_UNITS_MM);
 
+  pp_picking_clear (&next.picking);
+  next.picking = pp_picking_next (&self->picking);
   next.recipe = self->recipe;
   next.colour = g_strdup (self->colour);
   next.answers.thickness = self->answers.thickness;
@@ -59,6 +63,7 @@ pp_making_copy (const PpMaking *self)
   copy.drawing = self->drawing != NULL ? g_bytes_ref (self->drawing) : NULL;
   copy.drawing_name = g_strdup (self->drawing_name);
   copy.element = g_strdup (self->element);
+  copy.picking = pp_picking_copy (&self->picking);
   return copy;
 }
 
@@ -71,6 +76,8 @@ pp_making_clear (PpMaking *self)
   g_clear_pointer (&self->drawing, g_bytes_unref);
   g_clear_pointer (&self->drawing_name, g_free);
   g_clear_pointer (&self->element, g_free);
+  if (self->picking.picked != NULL)
+    pp_picking_clear (&self->picking);
 }
 
 void
@@ -91,6 +98,29 @@ pp_making_set_like (PpMaking      *self,
     pp_piece_ref (piece);
   g_clear_pointer (&self->like, pp_piece_unref);
   self->like = piece;
+}
+
+/* What was told of the one before is kept with it. */
+void
+pp_making_choose (PpMaking *self,
+                  guint     piece)
+{
+  PpPicking *picking = &self->picking;
+  PpPicked *last, *next;
+
+  g_return_if_fail (picking->found != NULL && piece < picking->found->n_pieces);
+
+  last = pp_picking_tell (picking, pp_picking_get_chosen (picking));
+  pp_making_set_text (&last->name, self->name);
+  last->answers = self->answers;
+  last->offcuts = self->offcuts;
+  last->offcut = self->offcut;
+  next = pp_picking_tell (picking, piece);
+  pp_making_set_text (&self->name, next->name);
+  self->answers = next->answers;
+  self->offcuts = next->offcuts;
+  self->offcut = next->offcut;
+  picking->chosen = next->at;
 }
 
 PpMeasures

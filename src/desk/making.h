@@ -7,6 +7,7 @@
  */
 #pragma once
 
+#include "desk/picking.h"
 #include "panel/panel.h"
 #include "piece/answers.h"
 #include "piece/measures.h"
@@ -43,12 +44,17 @@ typedef struct
   GBytes        *drawing;  /* SVG; NULL: none chosen */
   char          *drawing_name; /* of its file, without ending; NULL */
   char          *element;  /* id of what is the outline; NULL: all of it */
+
+  /* from a picture: answers and name above are those of the piece that is chosen in it */
+  PpPicking      picking;
 } PpMaking;
 
 /* Nothing told; ends with pp_making_clear(). */
-PpMaking  pp_making_new   (guint            way);
+PpMaking  pp_making_new   (guint            way,
+                           PpUnits          units);
 /* Of a piece that is there already: like it, with its count and name. */
-PpMaking  pp_making_of    (const PpPiece   *piece);
+PpMaking  pp_making_of    (const PpPiece   *piece,
+                           PpUnits          units);
 /* The next one after it: made in the same way of the same glass, all else to be told. */
 PpMaking  pp_making_next  (const PpMaking  *self);
 PpMaking  pp_making_copy  (const PpMaking  *self);
@@ -59,6 +65,9 @@ void      pp_making_set_text  (char           **text,
                                const char      *other);
 void      pp_making_set_like  (PpMaking        *self,
                                const PpPiece   *piece);
+/* Of the pieces found in the picture this one is asked about from now on. */
+void      pp_making_choose    (PpMaking        *self,
+                               guint            piece);
 /* All from measures, blanks and all, for the recipe. */
 PpMeasures pp_making_get_measures (const PpMaking *self);
 /* The piece; (transfer full). `units` are the maker's, by which the ladder has its rungs. Errors: one plain sentence, also about what is still to be told. */

@@ -13,16 +13,20 @@
 #include "desk/ask.h"
 #include "desk/choice.h"
 #include "desk/figure-entry.h"
+#include "desk/making-put.h"
 #include "desk/making-questions.h"
 #include "desk/making-ways.h"
 #include "desk/piece-view.h"
 #include "desk/text-entry.h"
 #include "desk/tray-words.h"
 #include "desk/typing.h"
-#include "panel/edit.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "shape/height.h"
+
+#define MOST_WIDTH 1560 /* px */
+#define MOST_HEIGHT 940
+#define SHARE_OF_SCREEN 0.94
 
 struct _PpPieceBench
 {
@@ -40,6 +44,7 @@ struct _PpPieceBench
 
   GtkWidget         *way_box;
   GtkStack          *forms;
+  GtkStack          *views;
   PpPieceView       *view;
   GtkLabel          *summary;
   GtkLabel          *missing;
@@ -100,13 +105,29 @@ show_piece (PpPieceBench *self,
 }
 
 static void
+show_put (PpPieceBench      *self,
+          const PpMakingWay *way)
+{
+  const char *words = self->id != NULL      ? _("Change it in the tray")
+                      : way->finish != NULL ? _("Put all in the tray")
+                                            : _("Put in the tray");
+
+  gtk_button_set_label (GTK_BUTTON (self->put), words);
+  gtk_widget_set_visible (self->put_on, self->id == NULL && way->finish == NULL);
+}
+
+static void
 show_way (PpPieceBench *self)
 {
   const PpMaking *making = pp_piece_bench_get_making (self);
+  const char *name = pp_making_way_get (making->way)->name;
+  gboolean has_view = gtk_stack_get_child_by_name (self->views, name) != NULL;
 
   self->is_showing = TRUE;
   gtk_check_button_set_active (GTK_CHECK_BUTTON (self->ways[making->way]), TRUE);
-  gtk_stack_set_visible_child_name (self->forms, pp_making_way_get (making->way)->name);
+  gtk_stack_set_visible_child_name (self->forms, name);
+  gtk_stack_set_visible_child_name (self->views, has_view ? name : "piece");
+  show_put (self, pp_making_way_get (making->way));
   self->is_showing = FALSE;
 }
 
@@ -131,10 +152,19 @@ show (PpPieceBench *self)
   g_signal_emit (self, changed_signal, 0);
 }
 
+/* What is found in a picture is large, so one step at a time has it; the other is still shown what
+ * was found until its own is. */
 static void
 go_to (PpPieceBench *self,
        guint         step)
 {
+  PpPicking *left = &g_array_index (self->steps, PpMaking, self->step).picking;
+  PpPicking *now = &g_array_index (self->steps, PpMaking, step).picking;
+
+  if (left != now && left->found != NULL && left->file == now->file)
+    now->found = pp_found_ref (left->found);
+  if (left != now)
+    pp_picking_forget (left);
   self->step = step;
   g_clear_pointer (&self->merge_key, g_free);
   show (self);
@@ -177,42 +207,19 @@ redo_action (GtkWidget  *widget,
     go_to (self, self->step + 1);
 }
 
-static char *
-name_act (PpPieceBench *self)
-{
-  /* Translators: an act in the list of undo; the name of a piece. */
-  return g_strdup_printf (self->id != NULL ? _("Change %s") : _("Put %s in the tray"),
-                          pp_tray_words_name (self->piece));
-}
-
-/* The piece as it is now, under the id that it has or is to have. TRUE if the tray took it. */
+/* TRUE if the tray took it. */
 static gboolean
 put (PpPieceBench *self)
 {
-  const PpPanel *panel = pp_document_get_panel (self->document);
   g_autofree char *label = NULL;
-  g_autoptr (PpPiece) named = NULL;
   GError *error = NULL;
-  PpPiece draft;
   PpPanel *next;
 
   pp_typing_finish (GTK_ROOT (self));
   if (gtk_widget_get_visible (GTK_WIDGET (self->missing)))
     return FALSE;
-  draft = *self->piece;
-  if (self->id != NULL)
-    {
-      draft.id = self->id;
-      draft.box = pp_panel_find_piece (panel, self->id, NULL)->box;
-    }
-  label = name_act (self);
-  named = pp_piece_new (&draft, &error);
-  if (named == NULL)
-    next = NULL;
-  else if (self->id != NULL)
-    next = pp_edit_set_piece (panel, named, &error);
-  else
-    next = pp_edit_add_piece (panel, named, NULL, &error);
+  next = pp_making_put (pp_piece_bench_get_making (self), self->piece, self->id,
+                        pp_document_get_panel (self->document), &label, &error);
   if (!pp_document_take (self->document, next, error, label, NULL))
     return FALSE;
   self->kept = self->step;
@@ -294,7 +301,7 @@ key_cb (GtkEventController *controller,
   const char *action = NULL;
 
   if (control && (key == GDK_KEY_Return || key == GDK_KEY_KP_Enter))
-    action = shift && self->id == NULL ? "bench.put-on" : "bench.put";
+    action = shift && gtk_widget_get_visible (self->put_on) ? "bench.put-on" : "bench.put";
   else if (control && lower == GDK_KEY_z)
     action = shift ? "bench.redo" : "bench.undo";
   else if (control && lower == GDK_KEY_y)
@@ -366,6 +373,7 @@ bind_children (GtkWidgetClass *klass)
 {
   gtk_widget_class_bind_template_child (klass, PpPieceBench, way_box);
   gtk_widget_class_bind_template_child (klass, PpPieceBench, forms);
+  gtk_widget_class_bind_template_child (klass, PpPieceBench, views);
   gtk_widget_class_bind_template_child (klass, PpPieceBench, view);
   gtk_widget_class_bind_template_child (klass, PpPieceBench, summary);
   gtk_widget_class_bind_template_child (klass, PpPieceBench, missing);
@@ -427,6 +435,24 @@ add_ways (PpPieceBench *self)
     }
 }
 
+/* Large, as the piece is to be seen large, where the screen is. */
+static void
+set_size (PpPieceBench *self,
+          GtkWindow    *parent)
+{
+  GdkSurface *surface = gtk_native_get_surface (GTK_NATIVE (parent));
+  GdkDisplay *display = gtk_widget_get_display (GTK_WIDGET (parent));
+  GdkMonitor *monitor = surface != NULL ? gdk_display_get_monitor_at_surface (display, surface) : NULL;
+  GdkRectangle room;
+
+  if (monitor == NULL)
+    return;
+  gdk_monitor_get_geometry (monitor, &room);
+  gtk_window_set_default_size (GTK_WINDOW (self),
+                               (int) fmin (MOST_WIDTH, room.width * SHARE_OF_SCREEN),
+                               (int) fmin (MOST_HEIGHT, room.height * SHARE_OF_SCREEN));
+}
+
 PpPieceBench *
 pp_piece_bench_new (GtkWindow  *parent,
                     PpDocument *document,
@@ -434,24 +460,25 @@ pp_piece_bench_new (GtkWindow  *parent,
 {
   PpPieceBench *self;
   const PpPiece *old = NULL;
+  PpUnits units;
   PpMaking first;
 
   g_return_val_if_fail (PP_IS_DOCUMENT (document), NULL);
 
   if (piece != NULL)
     old = pp_panel_find_piece (pp_document_get_panel (document), piece, NULL);
-  first = old != NULL ? pp_making_of (old) : pp_making_new (pp_making_way_find ("measures"));
+  units = pp_document_get_panel (document)->units;
+  first = old != NULL ? pp_making_of (old, units)
+                      : pp_making_new (pp_making_way_find ("measures"), units);
   self = g_object_new (PP_TYPE_PIECE_BENCH, "transient-for", parent, NULL);
+  set_size (self, parent);
   self->document = g_object_ref (document);
   self->id = old != NULL ? g_strdup (piece) : NULL;
   g_array_append_val (self->steps, first);
   pp_piece_view_set_units (self->view, pp_piece_bench_get_units (self));
   pp_making_questions_set_bench (self->questions, self);
   add_ways (self);
-  gtk_widget_set_visible (self->put_on, old == NULL);
   gtk_window_set_title (GTK_WINDOW (self), old != NULL ? _("Change a piece") : _("A new piece"));
-  gtk_button_set_label (GTK_BUTTON (self->put), old != NULL ? _("Change it in the tray")
-                                                            : _("Put in the tray"));
   show (self);
   return self;
 }
@@ -495,9 +522,32 @@ pp_piece_bench_change (PpPieceBench   *self,
 
   copy = pp_making_copy (next);
   if (merge_key == NULL || g_strcmp0 (merge_key, self->merge_key) != 0)
-    self->step++;
+    pp_picking_forget (&g_array_index (self->steps, PpMaking, self->step++).picking);
   g_array_set_size (self->steps, self->step);
   g_array_append_val (self->steps, copy);
   pp_making_set_text (&self->merge_key, merge_key);
   show (self);
+}
+
+void
+pp_piece_bench_amend (PpPieceBench   *self,
+                      const PpMaking *next)
+{
+  PpMaking copy;
+
+  g_return_if_fail (PP_IS_PIECE_BENCH (self) && next != NULL);
+
+  copy = pp_making_copy (next);
+  pp_making_clear (&g_array_index (self->steps, PpMaking, self->step));
+  g_array_index (self->steps, PpMaking, self->step) = copy;
+  show (self);
+}
+
+void
+pp_piece_bench_set_view (PpPieceBench *self,
+                         const char   *way,
+                         GtkWidget    *view)
+{
+  g_return_if_fail (PP_IS_PIECE_BENCH (self));
+  gtk_stack_add_named (self->views, view, way);
 }

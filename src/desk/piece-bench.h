@@ -33,5 +33,14 @@ const PpPiece  *pp_piece_bench_get_piece    (PpPieceBench   *self);
 void            pp_piece_bench_change       (PpPieceBench   *self,
                                              const PpMaking *next,
                                              const char     *merge_key);
+/* Puts a copy of `next` in the place of the present making, as no step of undo: it was not told
+ * otherwise, only more is known or something else is looked at. */
+void            pp_piece_bench_amend        (PpPieceBench   *self,
+                                             const PpMaking *next);
+/* Shows `view` (transfer floating) in place of the piece while the way of this name is chosen. Once
+ * a way, while its form is made. */
+void            pp_piece_bench_set_view     (PpPieceBench   *self,
+                                             const char     *way,
+                                             GtkWidget      *view);
 
 G_END_DECLS
