@@ -58,8 +58,6 @@ draw_stroke (const PpSquared *squared,
           continue;
         if (!stroke->joins && cuts[at] == 0)
           cuts[at] = shares[at];
-        if (stroke->joins)
-          cuts[at] = 0;
         shares[at] = stroke->joins ? 1 : 0;
       }
 }
