@@ -138,11 +138,22 @@ pp_application_open (GApplication *application,
   offer_once (application);
 }
 
+static int
+pp_application_handle_local_options (GApplication *application,
+                                     GVariantDict *options)
+{
+  if (!g_variant_dict_contains (options, "version"))
+    return -1; /* go on */
+  g_print ("petalpane %s\n", PP_VERSION);
+  return 0;
+}
+
 static void
 pp_application_class_init (PpApplicationClass *klass)
 {
   GApplicationClass *application_class = G_APPLICATION_CLASS (klass);
 
+  application_class->handle_local_options = pp_application_handle_local_options;
   application_class->startup = pp_application_startup;
   application_class->shutdown = pp_application_shutdown;
   application_class->activate = pp_application_activate;
@@ -152,6 +163,11 @@ pp_application_class_init (PpApplicationClass *klass)
 static void
 pp_application_init (PpApplication *self)
 {
+  GApplication *application = G_APPLICATION (self);
+
+  g_application_set_option_context_parameter_string (application, _("[FILE…]"));
+  g_application_add_main_option (application, "version", 0, G_OPTION_FLAG_NONE,
+                                 G_OPTION_ARG_NONE, _("Say the version"), NULL);
 }
 
 PpApplication *

@@ -113,7 +113,7 @@ static const struct
   { "save", "<Control>s", TRUE },
   { "save-as", "<Control><Shift>s", TRUE },
   { "export-sheets", "<Control>e", TRUE },
-  { "export-picture", "<Control><Shift>e", TRUE },
+  { "export-picture", "<Control><Shift>p", TRUE },
   { "print", "<Control>p", TRUE },
   { "close", "<Control>w", FALSE },
 };

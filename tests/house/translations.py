@@ -22,7 +22,7 @@ def is_marked(path):
 
 
 def wanted():
-    return [str(path) for folder in ('src', 'ui', 'data') for path in tree.files(folder, *MARKED) if is_marked(path)]
+    return sorted(str(path) for folder in ('src', 'ui', 'data') for path in tree.files(folder, *MARKED) if is_marked(path))
 
 
 def listed():

@@ -54,7 +54,7 @@ def sample(session):
     slider = desk.on_screen(desk.find('slider'))
     desk.click((slider.x + slider.width - 20, slider.y + slider.height // 2))
     yield desk, 'from the side'
-    for key, title in (('ctrl+shift+e', 'Export a picture'), ('ctrl+question', 'The keys')):
+    for key, title in (('ctrl+shift+p', 'Export a picture'), ('ctrl+question', 'The keys')):
         desk.key(key)
         wait_for(title, lambda: len(desk.look()) > 1)
         yield desk, title.lower()

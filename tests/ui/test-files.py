@@ -108,7 +108,7 @@ def picture(session):
     path = write_panel(session.folder, 'picture.petalpane', TWO)
     out = session.folder / 'out.png'
     desk = steps.open_file(session, path, 2)
-    desk.key('ctrl+shift+e')
+    desk.key('ctrl+shift+p')
     desk.press('label', 'Choose where…')
     steps.answer_dialog(desk, out)
     desk.find('label', lambda name: name.startswith('The picture is') and 'being drawn' not in name)
