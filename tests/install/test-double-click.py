@@ -14,6 +14,7 @@ import sys
 import staged
 
 sys.path.insert(0, str(staged.ROOT / 'tests' / 'ui'))
+import sight  # noqa: E402
 from session import Session, wait_for  # noqa: E402
 from tap import check, results  # noqa: E402
 
@@ -49,6 +50,15 @@ class Desktop(Session):
 
     def wait_window(self, title):
         return wait_for(f'a window of {title}', lambda: self.get_windows().get(title))
+
+    def find_sample(self, name):
+        program = wait_for('the program', lambda: find_programs(self.share.parent))[0]
+        application = wait_for('it on the bus', lambda: sight.find_application(self.get_bus(), program))
+        return wait_for(f'the sample {name}', lambda: list(sight.look(application).find_all('button', name)))
+
+    def quit(self, window):
+        self.ask('xdotool', 'windowactivate', '--sync', window, 'key', 'ctrl+q')
+        wait_for('the program to end', lambda: self.count_programs() == 0)
 
     def count_programs(self):
         return len(find_programs(self.share.parent))
@@ -94,9 +104,11 @@ def main():
     check('the window is known as that of the desktop entry', 'StartupWMClass=petalpane\n' in (
         desktop.share / 'applications' / 'org.petalpane.Petalpane.desktop').read_text(encoding='utf-8')
         and '"petalpane"' in said, said)
-    desktop.ask('xdotool', 'windowactivate', '--sync', window, 'key', 'ctrl+q')
-    wait_for('the program to end', lambda: desktop.count_programs() == 0)
-    check('it ends when it is told to', True)
+    desktop.quit(window)
+    desktop.run('gio', 'launch', desktop.share / 'applications' / 'org.petalpane.Petalpane.desktop')
+    window = desktop.wait_window('Petalpane')
+    check('without a file it begins, and finds the samples that came with it', desktop.find_sample('Towpath in June'))
+    desktop.quit(window)
 
 
 main()
