@@ -11,6 +11,7 @@
 #include "desk/drilling.h"
 #include "desk/edit-actions.h"
 #include "desk/file-actions.h"
+#include "desk/file-drop.h"
 #include "desk/pages.h"
 #include "desk/piece-actions.h"
 #include "desk/put-right.h"
@@ -250,6 +251,7 @@ pp_window_init (PpWindow *self)
   pp_drilling_add (self);
   pp_piece_actions_add (self);
   pp_drafting_add (self);
+  pp_file_drop_add (self);
   pp_window_set_document (self, NULL);
 }
 
