@@ -7,6 +7,7 @@
 #include "desk/file-actions.h"
 
 #include "desk/closing.h"
+#include "desk/earlier-dialog.h"
 #include "desk/exporting.h"
 #include "desk/opening.h"
 #include "desk/outside-change.h"
@@ -46,6 +47,14 @@ save_as_cb (GSimpleAction *action,
 {
   pp_typing_finish (window);
   pp_saving_run_async (window, TRUE, saved_cb, NULL);
+}
+
+static void
+earlier_saves_cb (GSimpleAction *action,
+                  GVariant      *parameter,
+                  gpointer       window)
+{
+  pp_earlier_dialog_show (window);
 }
 
 /* Elsewhere the sheets are shown first, so that is seen what will be printed, and how it is chosen. */
@@ -97,6 +106,7 @@ static const GActionEntry actions[] = {
   { "open", open_cb },
   { "save", save_cb },
   { "save-as", save_as_cb },
+  { "earlier-saves", earlier_saves_cb },
   { "export-sheets", export_sheets_cb },
   { "export-picture", export_picture_cb },
   { "print", print_cb },
@@ -112,6 +122,7 @@ static const struct
   { "open", "<Control>o", FALSE },
   { "save", "<Control>s", TRUE },
   { "save-as", "<Control><Shift>s", TRUE },
+  { "earlier-saves", NULL, TRUE },
   { "export-sheets", "<Control>e", TRUE },
   { "export-picture", "<Control><Shift>p", TRUE },
   { "print", "<Control>p", TRUE },

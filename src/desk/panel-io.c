@@ -7,6 +7,7 @@
 #include "desk/panel-io.h"
 
 #include "desk/file-words.h"
+#include "file/earlier.h"
 #include "file/json-scan.h"
 #include "file/panel-read.h"
 #include "file/panel-write.h"
@@ -126,6 +127,7 @@ save_in_thread (GTask        *task,
 {
   Work *work = data;
   g_autofree char *there = work->expected != NULL ? pp_panel_io_look (work->path) : NULL;
+  g_autofree char *history = pp_earlier_folder ();
   g_autoptr (GString) text = NULL;
   GError *error = NULL;
 
@@ -134,6 +136,8 @@ save_in_thread (GTask        *task,
       g_task_return_new_error (task, G_IO_ERROR, G_IO_ERROR_WRONG_ETAG, "%s", work->path);
       return;
     }
+  /* A history that cannot be kept is no reason not to save. */
+  pp_earlier_keep (history, work->path, PP_EARLIER_MOST_BYTES, NULL);
   if (!pp_panel_save (work->panel, work->path, &error))
     {
       g_task_return_error (task, error);

@@ -20,7 +20,8 @@ void      pp_panel_io_load_async  (const char          *path,
 PpPanel  *pp_panel_io_load_finish (GAsyncResult        *result,
                                    char               **content,
                                    GError             **error);
-/* expected (nullable): what should stand in the file now; a file that is not there is as good. */
+/* What stands in the file is kept among the earlier saves first (file/earlier.h).
+ * expected (nullable): what should stand in the file now; a file that is not there is as good. */
 void      pp_panel_io_save_async  (const PpPanel       *panel,
                                    const char          *path,
                                    const char          *expected,

@@ -19,6 +19,7 @@ struct _PpPanelTile
   GFile     *file;
   gboolean   is_sample;
   gboolean   is_read;
+  char      *name;      /* said in place of the title; NULL: that of the panel */
 
   GtkImage  *picture;
   GtkLabel  *title;
@@ -44,11 +45,14 @@ show_words (PpPanelTile *self,
             const char  *title,
             const char  *size)
 {
-  g_autofree char *folder = self->is_sample ? NULL : describe_folder (self->file);
+  g_autofree char *folder = self->is_sample || self->name != NULL ? NULL
+                                                                  : describe_folder (self->file);
   g_autofree char *detail = folder == NULL || size == NULL
                               ? g_strdup (size != NULL ? size : folder != NULL ? folder : "")
                               : g_strconcat (size, " · ", folder, NULL);
 
+  if (self->name != NULL)
+    title = self->name;
   gtk_label_set_text (self->title, title);
   gtk_label_set_text (self->detail, detail);
   gtk_widget_set_tooltip_text (GTK_WIDGET (self), folder);
@@ -104,6 +108,7 @@ pp_panel_tile_dispose (GObject *object)
   PpPanelTile *self = PP_PANEL_TILE (object);
 
   g_clear_object (&self->file);
+  g_clear_pointer (&self->name, g_free);
   gtk_widget_dispose_template (GTK_WIDGET (self), PP_TYPE_PANEL_TILE);
   G_OBJECT_CLASS (pp_panel_tile_parent_class)->dispose (object);
 }
@@ -139,6 +144,20 @@ pp_panel_tile_new (GFile    *file,
   self->file = g_object_ref (file);
   self->is_sample = is_sample;
   show_name (self);
+  return GTK_WIDGET (self);
+}
+
+GtkWidget *
+pp_panel_tile_new_named (GFile      *file,
+                         const char *name)
+{
+  PpPanelTile *self;
+
+  g_return_val_if_fail (G_IS_FILE (file) && name != NULL, NULL);
+  self = g_object_new (PP_TYPE_PANEL_TILE, NULL);
+  self->file = g_object_ref (file);
+  self->name = g_strdup (name);
+  show_words (self, name, NULL);
   return GTK_WIDGET (self);
 }
 

@@ -17,6 +17,9 @@ G_DECLARE_FINAL_TYPE (PpPanelTile, pp_panel_tile, PP, PANEL_TILE, GtkButton)
 /* is_sample: opened as a copy, so its folder does not matter to the maker. */
 GtkWidget *pp_panel_tile_new       (GFile       *file,
                                     gboolean     is_sample);
+/* Says `name` in place of the panel's title, and nothing of the folder. */
+GtkWidget *pp_panel_tile_new_named (GFile       *file,
+                                    const char  *name);
 GFile     *pp_panel_tile_get_file  (PpPanelTile *self);
 gboolean   pp_panel_tile_is_sample (PpPanelTile *self);
 

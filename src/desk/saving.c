@@ -118,8 +118,8 @@ ask_about_change (GTask *task)
   const char * const buttons[] = { _("_Cancel"), _("Save _over it"), _("Save _as…"), NULL };
   const PpAsk ask = {
     .question = question,
-    .detail = _("Saved over, what the other program wrote is gone. Saved under another name, both "
-                "are kept."),
+    .detail = _("Saved over, what the other program wrote is kept among the earlier saves. Saved "
+                "under another name, both have a file."),
     .buttons = buttons,
     .losing = 1,
   };

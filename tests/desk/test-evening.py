@@ -34,7 +34,7 @@ def run_killed(folder, env, seconds, naive):
     """What the evening said until it was killed, or ended."""
     words = [PROGRAM, 'work', str(folder / 'panel.petalpane'), str(folder / 'drafts'), str(ACTS)]
     program = subprocess.Popen(words + (['--naive'] if naive else []), stdout=subprocess.PIPE, text=True,
-                               env={**os.environ, **env})
+                               env={**os.environ, 'XDG_STATE_HOME': str(folder / 'state'), **env})
     if seconds is not None:
         time.sleep(seconds)
         program.kill()

@@ -7,6 +7,7 @@
 #include "file/box-write.h"
 #include "file/box.h"
 #include "file/draft.h"
+#include "file/earlier.h"
 #include "file/panel-read.h"
 #include "file/panel-write.h"
 #include "glue/progress.h"
@@ -169,6 +170,34 @@ change_box (const char *folder,
   return pp_box_put (path, &piece, NULL, error);
 }
 
+/* The history lies in the folder beside the file; which is not touched. */
+static gpointer
+save_to_keep (const char *folder,
+              char      **file)
+{
+  g_autofree char *path = g_build_filename (folder, PANEL, NULL);
+  g_autoptr (GPtrArray) kept = NULL;
+  const PpEarlier *one;
+
+  put_panel (folder, PANEL);
+  pp_earlier_keep (folder, path, PP_EARLIER_MOST_BYTES, NULL);
+  kept = pp_earlier_list (folder, path);
+  one = g_ptr_array_index (kept, 0);
+  *file = g_strdup (one->path + strlen (folder) + 1);
+  g_unlink (one->path); /* so that its folder is there, and its name known */
+  return NULL;
+}
+
+static gboolean
+keep_earlier (const char *folder,
+              gpointer    prepared,
+              GError    **error)
+{
+  g_autofree char *path = g_build_filename (folder, PANEL, NULL);
+
+  return pp_earlier_keep (folder, path, PP_EARLIER_MOST_BYTES, error);
+}
+
 /* As those write who think that all goes well. */
 static gboolean
 write_plainly (const char *path,
@@ -233,6 +262,7 @@ const FaultAct fault_acts[] = {
   { "autosave", draft_there, keep_aside, let_go_of_draft },
   { "box", box_there, change_box },
   { "bench-record", panel_there, record },
+  { "earlier-save", save_to_keep, keep_earlier },
   { "naive-in-place", panel_there, save_in_place, .is_torn_by_kill = TRUE, .is_careless = TRUE },
   { "naive-unsynced", panel_there, save_unsynced, .is_careless = TRUE },
   { "naive-without-folder", panel_there, save_without_folder, .is_careless = TRUE },

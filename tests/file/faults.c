@@ -87,7 +87,10 @@ clear_folder (const char *folder)
     {
       g_autofree char *path = g_build_filename (folder, name, NULL);
 
-      g_unlink (path);
+      if (g_file_test (path, G_FILE_TEST_IS_DIR))
+        clear_folder (path);
+      else
+        g_unlink (path);
     }
   g_assert_cmpint (g_rmdir (folder), ==, 0);
 }
@@ -277,7 +280,7 @@ is_sync_of_folder (GPtrArray *calls,
 {
   const Call *call = g_ptr_array_index (calls, at - 1);
 
-  return call->kind == CALL_SYNC && call->name == NULL;
+  return call->kind == CALL_SYNC && (call->name == NULL || strchr (call->name, '.') == NULL);
 }
 
 static void
