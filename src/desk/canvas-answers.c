@@ -205,6 +205,8 @@ pp_canvas_draw_answers (PpCanvas        *self,
       draw_holes_that_show (self, cr, palette);
       draw_wire_that_shows (self, cr, palette);
     }
+  if (self->look.groups)
+    pp_canvas_draw_groups (self, cr, palette);
   if (self->look.glue)
     draw_glue (self, cr, palette);
   if (self->look.heights)

@@ -115,9 +115,8 @@ move (PpCanvas *self)
 {
   g_auto (GStrv) ids = get_movable (self);
   g_autoptr (GError) error = NULL;
-  PpPanel *next = pp_edit_move (self->drag.panel, (const char * const *) ids,
-                                self->drag.now.x - self->drag.start.x,
-                                self->drag.now.y - self->drag.start.y, &error);
+  PpPoint by = pp_canvas_drag_evenly (self, (const char * const *) ids);
+  PpPanel *next = pp_edit_move (self->drag.panel, (const char * const *) ids, by.x, by.y, &error);
   guint n = g_strv_length (ids);
   g_autofree char *label = NULL;
 
@@ -219,6 +218,7 @@ pp_canvas_drag_update (PpCanvas *self,
   switch (self->drag.kind)
     {
     case PP_DRAG_MOVE:
+      self->drag.evenly = steps;
       move (self);
       break;
     case PP_DRAG_TURN:
@@ -294,6 +294,7 @@ pp_canvas_drag_forget (PpCanvas *self)
 
   g_clear_pointer (&self->drag.panel, pp_panel_unref);
   g_free (self->drag.pressed);
+  g_free (self->drag.said);
   self->drag = (PpDrag) { 0 };
   if (held) /* what was put off while it went on */
     {

@@ -133,15 +133,21 @@ append_passing (PpCanvas              *self,
                 const PpPalette       *palette,
                 const graphene_rect_t *bounds)
 {
+  gboolean is_moved = self->drag.kind == PP_DRAG_MOVE;
   cairo_t *cr;
 
-  if (self->drag.kind != PP_DRAG_FRAME && !self->measuring)
+  if (self->drag.kind != PP_DRAG_FRAME && !self->measuring
+      && !(is_moved && (self->drag.evenly || self->drag.said != NULL)))
     return;
   cr = gtk_snapshot_append_cairo (snapshot, bounds);
   if (self->drag.kind == PP_DRAG_FRAME)
     pp_canvas_draw_frame (self, cr, palette);
   if (self->measuring && self->has_measured)
     pp_canvas_draw_measured (self, cr, palette);
+  if (is_moved && self->drag.evenly)
+    pp_canvas_draw_evenly (self, cr, palette);
+  if (is_moved && self->drag.said != NULL)
+    pp_canvas_draw_said (self, cr, palette);
   cairo_destroy (cr);
 }
 

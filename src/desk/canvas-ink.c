@@ -52,14 +52,13 @@ find_under (GArray *taken,
 }
 
 void
-pp_canvas_draw_length_clear (PpCanvas        *self,
-                             cairo_t         *cr,
-                             const PpPalette *palette,
-                             double           mm,
-                             PpPoint          px,
-                             GArray          *taken)
+pp_canvas_draw_slip_clear (PpCanvas        *self,
+                           cairo_t         *cr,
+                           const PpPalette *palette,
+                           const char      *text,
+                           PpPoint          px,
+                           GArray          *taken)
 {
-  g_autofree char *text = pp_length_format (mm, pp_document_get_panel (self->document)->units);
   g_autoptr (PangoLayout) layout = gtk_widget_create_pango_layout (GTK_WIDGET (self), text);
   PpBox slip = pp_ink_get_slip (layout, px);
   const PpBox *other;
@@ -68,4 +67,17 @@ pp_canvas_draw_length_clear (PpCanvas        *self,
     slip = pp_box_move (slip, (PpPoint) { 0, other->y1 - slip.y0 + 1 });
   pp_ink_draw_slip (cr, palette, layout, slip);
   g_array_append_val (taken, slip);
+}
+
+void
+pp_canvas_draw_length_clear (PpCanvas        *self,
+                             cairo_t         *cr,
+                             const PpPalette *palette,
+                             double           mm,
+                             PpPoint          px,
+                             GArray          *taken)
+{
+  g_autofree char *text = pp_length_format (mm, pp_document_get_panel (self->document)->units);
+
+  pp_canvas_draw_slip_clear (self, cr, palette, text, px, taken);
 }

@@ -7,6 +7,7 @@
 #include "config.h"
 
 #include "desk/canvas-private.h"
+#include "desk/swap-chooser.h"
 #include "panel/i18n.h"
 
 typedef struct
@@ -19,10 +20,14 @@ static const Row turn_rows[] = {
   { N_("Turn left"), "win.turn-left" },
   { N_("Turn right"), "win.turn-right" },
   { N_("Mirror"), "win.mirror" },
+  { N_("Mirror across the middle"), "win.mirror-across" },
+  { N_("Space evenly"), "win.space-evenly" },
   { NULL },
 };
 
 static const Row stack_rows[] = {
+  { N_("Over the next"), "win.over" },
+  { N_("Under the next"), "win.under" },
   { N_("Lift"), "win.lift" },
   { N_("Lower"), "win.lower" },
   { N_("To the top"), "win.to-top" },
@@ -49,6 +54,7 @@ static const Row fuse_rows[] = {
 };
 
 static const Row change_rows[] = {
+  { N_("Swap for…"), "win.swap" },
   { N_("Cut"), "win.cut" },
   { N_("Copy"), "win.copy" },
   { N_("Paste"), "win.paste" },
@@ -68,6 +74,19 @@ add_section (GMenu     *menu,
   g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
 }
 
+/* A section with one line that opens the rows. */
+static void
+add_submenu (GMenu      *menu,
+             const char *label,
+             const Row  *rows)
+{
+  g_autoptr (GMenu) section = g_menu_new (), submenu = g_menu_new ();
+
+  add_section (submenu, rows);
+  g_menu_append_submenu (section, label, G_MENU_MODEL (submenu));
+  g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
+}
+
 static GMenu *
 make_menu (PpCanvas *self)
 {
@@ -76,7 +95,7 @@ make_menu (PpCanvas *self)
   if (pp_document_get_chosen (self->document) == PP_CHOSEN_PLACEMENTS)
     {
       add_section (menu, turn_rows);
-      add_section (menu, stack_rows);
+      add_submenu (menu, _("In the stack"), stack_rows);
       add_section (menu, group_rows);
       add_section (menu, fuse_rows);
     }
@@ -105,22 +124,52 @@ closed_cb (GtkPopover *menu,
 }
 
 void
+pp_canvas_open_popover (PpCanvas           *self,
+                        GtkWidget          *popover,
+                        const GdkRectangle *at)
+{
+  g_return_if_fail (self->menu == NULL);
+
+  self->menu = popover;
+  gtk_widget_set_parent (popover, GTK_WIDGET (self));
+  gtk_popover_set_pointing_to (GTK_POPOVER (popover), at);
+  g_signal_connect (popover, "closed", G_CALLBACK (closed_cb), self);
+  gtk_popover_popup (GTK_POPOVER (popover));
+}
+
+void
 pp_canvas_open_menu (PpCanvas *self,
                      PpPoint   px)
 {
   g_autoptr (GMenu) menu = NULL;
+  GtkWidget *popover;
 
   if (self->document == NULL || self->menu != NULL)
     return;
   menu = make_menu (self);
-  self->menu = gtk_popover_menu_new_from_model (G_MENU_MODEL (menu));
-  gtk_widget_set_parent (self->menu, GTK_WIDGET (self));
-  gtk_popover_set_has_arrow (GTK_POPOVER (self->menu), FALSE);
-  gtk_widget_set_halign (self->menu, GTK_ALIGN_START);
-  gtk_popover_set_pointing_to (GTK_POPOVER (self->menu),
-                               &(GdkRectangle) { (int) px.x, (int) px.y, 1, 1 });
-  g_signal_connect (self->menu, "closed", G_CALLBACK (closed_cb), self);
-  gtk_popover_popup (GTK_POPOVER (self->menu));
+  popover = gtk_popover_menu_new_from_model (G_MENU_MODEL (menu));
+  gtk_popover_set_has_arrow (GTK_POPOVER (popover), FALSE);
+  gtk_widget_set_halign (popover, GTK_ALIGN_START);
+  pp_canvas_open_popover (self, popover, &(GdkRectangle) { (int) px.x, (int) px.y, 1, 1 });
+}
+
+void
+pp_canvas_open_swap (PpCanvas *self)
+{
+  GtkWidget *chooser;
+  GdkRectangle box;
+
+  g_return_if_fail (PP_IS_CANVAS (self));
+
+  if (self->document == NULL || self->menu != NULL
+      || pp_document_get_chosen (self->document) != PP_CHOSEN_PLACEMENTS)
+    return;
+  if (!pp_canvas_get_chosen_box (self, &box))
+    box = (GdkRectangle) { gtk_widget_get_width (GTK_WIDGET (self)) / 2,
+                           gtk_widget_get_height (GTK_WIDGET (self)) / 2, 1, 1 };
+  chooser = pp_swap_chooser_new (self->document);
+  gtk_popover_set_position (GTK_POPOVER (chooser), GTK_POS_RIGHT);
+  pp_canvas_open_popover (self, chooser, &box);
 }
 
 /* Beside what is chosen, else in the middle. */

@@ -12,6 +12,7 @@
 #include "panel/i18n.h"
 
 #define WHEEL_FACTOR 1.15
+#define WHEEL_NOTCH 0.9   /* of a notch: less is a stroke over a touchpad */
 #define WHEEL_PAN 60.0 /* px a notch */
 
 static void
@@ -91,6 +92,8 @@ scroll_cb (GtkEventControllerScroll *scroll,
 
   if (self->document == NULL)
     return FALSE;
+  if (fabs (dy) >= WHEEL_NOTCH && pp_canvas_drag_past (self, dy < 0))
+    return TRUE;
   if ((state & GDK_CONTROL_MASK) != 0)
     {
       PpPoint at = pp_zoom_to_widget (&zoom, pp_canvas_get_pointer (self));

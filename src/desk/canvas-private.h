@@ -7,6 +7,8 @@
  * canvas-draw.c       the snapshot: layers, what is in hand, marks
  * canvas-marks.c      what is chosen, marked; the frame and the ruler in hand
  * canvas-fused.c      what is fused onto the glass: chosen, moved, made larger
+ * canvas-arrange.c    a piece in hand over and under others, and evenly among them
+ * canvas-groups.c     the groups, each in a line about it
  * canvas-answers.c    wire and holes that show, heights, glue
  * canvas-pins.c       the pins of the findings
  * canvas-ink.c        lettering of all these
@@ -23,8 +25,9 @@
 #include "art/draw.h"
 #include "art/hit.h"
 #include "art/sprite.h"
-#include "desk/canvas.h"
+#include "desk/canvas-arrange.h"
 #include "desk/palette.h"
+#include "panel/even.h"
 
 G_BEGIN_DECLS
 
@@ -60,6 +63,9 @@ typedef struct
   gboolean       right;      /* PP_DRAG_GLASS, PP_DRAG_VASE */
   gboolean       bottom;     /* PP_DRAG_GLASS */
   gboolean       top;        /* PP_DRAG_VASE */
+  gboolean       evenly;     /* PP_DRAG_MOVE: Shift is held */
+  PpEven         even;       /* then: where it stands evenly */
+  char          *said;       /* what it has gone over or under, or NULL */
 } PpDrag;
 
 struct _PpCanvas
@@ -131,11 +137,16 @@ void      pp_canvas_draw_slip       (PpCanvas *self, cairo_t *cr, const PpPalett
 void      pp_canvas_draw_length     (PpCanvas *self, cairo_t *cr, const PpPalette *palette,
                                      double mm, PpPoint px);
 /* The same, farther down where it would lie on one of `taken` (PpBox), to which it is added. */
+void      pp_canvas_draw_slip_clear (PpCanvas *self, cairo_t *cr, const PpPalette *palette,
+                                     const char *text, PpPoint px, GArray *taken);
 void      pp_canvas_draw_length_clear (PpCanvas *self, cairo_t *cr, const PpPalette *palette,
                                        double mm, PpPoint px, GArray *taken);
 
 /* canvas-answers.c */
 void      pp_canvas_draw_answers    (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
+
+/* canvas-groups.c */
+void      pp_canvas_draw_groups     (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
 
 /* canvas-pins.c */
 void      pp_canvas_draw_pins       (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
@@ -164,6 +175,14 @@ gboolean  pp_canvas_hit_vase_handle (PpCanvas *self, PpPoint px, gboolean *right
 /* What a drag does: moves the pressed part, or makes the chosen one wider or taller. */
 void      pp_canvas_move_fused      (PpCanvas *self);
 void      pp_canvas_reshape_vase    (PpCanvas *self);
+
+/* canvas-arrange.c */
+/* How far a drag of the chosen pieces moves them, mm: where Shift is held to where they stand evenly
+ * among those that are not `moving`. */
+PpPoint   pp_canvas_drag_evenly     (PpCanvas *self, const char * const *moving);
+/* The lines that say how it stands evenly, and what it has gone over or under. */
+void      pp_canvas_draw_evenly     (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
+void      pp_canvas_draw_said       (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
 
 /* canvas-pointer.c */
 void      pp_canvas_add_pointer     (PpCanvas *self);
@@ -200,6 +219,8 @@ void      pp_canvas_add_keys        (PpCanvas *self);
 /* canvas-menu.c */
 void      pp_canvas_open_menu       (PpCanvas *self, PpPoint px);
 void      pp_canvas_open_menu_by_key (PpCanvas *self);
+/* Opens a popover (transfer floating) beside `at`, widget px; one at a time. */
+void      pp_canvas_open_popover    (PpCanvas *self, GtkWidget *popover, const GdkRectangle *at);
 
 /* canvas-children.c */
 void      pp_canvas_sync_children   (PpCanvas *self);

@@ -149,6 +149,7 @@ let_go (PpCanvas *self)
   self->lit = -1;
   g_clear_pointer (&self->drag.panel, pp_panel_unref);
   g_clear_pointer (&self->drag.pressed, g_free);
+  g_clear_pointer (&self->drag.said, g_free);
   self->drag = (PpDrag) { 0 };
   if (self->document != NULL)
     g_signal_handlers_disconnect_by_data (self->document, self);

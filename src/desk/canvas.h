@@ -27,6 +27,7 @@ typedef struct
   gboolean from_behind;
   gboolean heights;     /* each piece's height beside it */
   gboolean glue;        /* dabs and props */
+  gboolean groups;      /* a line about each group */
 } PpLook;
 
 /* `document` is nullable. Fits the glass. */

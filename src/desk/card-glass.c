@@ -7,6 +7,7 @@
 #include "desk/card-glass.h"
 
 #include "desk/length-entry.h"
+#include "desk/note-view.h"
 #include "desk/template.h"
 #include "desk/text-entry.h"
 #include "panel/edit.h"
@@ -33,6 +34,7 @@ struct _PpCardGlass
   GtkWidget      *put_wire_on;
   PpTextEntry    *title;
   PpTextEntry    *maker;
+  PpNoteView     *note;
   GtkDropDown    *units;
   GtkColorChooser *colour;
   gboolean        showing; /* controls are being set, not used */
@@ -249,6 +251,17 @@ maker_cb (PpTextEntry *entry,
     take (self, pp_edit_set_titles (panel, NULL, text, NULL), NULL, _("Maker of the panel"), NULL);
 }
 
+static void
+note_cb (PpNoteView  *view,
+         const char  *text,
+         PpCardGlass *self)
+{
+  const PpPanel *panel = get_panel (self);
+
+  if (panel != NULL)
+    take (self, pp_edit_set_titles (panel, NULL, NULL, text), NULL, _("Note"), NULL);
+}
+
 /* The drop-down lists the units in the order of PpUnits. */
 static void
 units_cb (GtkDropDown *units,
@@ -301,6 +314,7 @@ pp_card_glass_refresh (PpCardFace *face,
   pp_card_show_colour (self->colour, panel->background->glass.colour);
   pp_text_entry_set_words (self->title, panel->title);
   pp_text_entry_set_words (self->maker, panel->maker);
+  pp_note_view_set_words (self->note, panel->note);
   gtk_widget_set_visible (self->put_wire_on, panel->wire == NULL);
   self->showing = FALSE;
 }
@@ -326,6 +340,7 @@ bind_callbacks (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_callback (widget_class, put_wire_on_cb);
   gtk_widget_class_bind_template_callback (widget_class, title_cb);
   gtk_widget_class_bind_template_callback (widget_class, maker_cb);
+  gtk_widget_class_bind_template_callback (widget_class, note_cb);
   gtk_widget_class_bind_template_callback (widget_class, units_cb);
 }
 
@@ -337,6 +352,7 @@ pp_card_glass_class_init (PpCardGlassClass *klass)
   G_OBJECT_CLASS (klass)->dispose = pp_card_glass_dispose;
   PP_CARD_FACE_CLASS (klass)->refresh = pp_card_glass_refresh;
   g_type_ensure (PP_TYPE_LENGTH_ENTRY);
+  g_type_ensure (PP_TYPE_NOTE_VIEW);
   g_type_ensure (PP_TYPE_TEXT_ENTRY);
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/petalpane/Petalpane/card-glass.ui");
@@ -351,6 +367,7 @@ pp_card_glass_class_init (PpCardGlassClass *klass)
   gtk_widget_class_bind_template_child (widget_class, PpCardGlass, put_wire_on);
   gtk_widget_class_bind_template_child (widget_class, PpCardGlass, title);
   gtk_widget_class_bind_template_child (widget_class, PpCardGlass, maker);
+  gtk_widget_class_bind_template_child (widget_class, PpCardGlass, note);
   gtk_widget_class_bind_template_child (widget_class, PpCardGlass, units);
   gtk_widget_class_bind_template_child (widget_class, PpCardGlass, colour);
   bind_callbacks (widget_class);

@@ -10,6 +10,7 @@
 #include "desk/card-piece.h"
 
 #include "desk/angle-entry.h"
+#include "desk/arrange-acts.h"
 #include "desk/count-entry.h"
 #include "desk/length-entry.h"
 #include "desk/placement-words.h"
@@ -26,6 +27,8 @@
 #define NEARLY_ROUND 359.95
 /* mm: a lower underside is not worth a word. */
 #define ON_THE_GLASS 0.1
+#define PACE_MS 200
+#define MOST_CHARS 15 /* of what a piece would go over or under */
 
 struct _PpCardPiece
 {
@@ -36,12 +39,16 @@ struct _PpCardPiece
   PpLengthEntry *top;
   PpAngleEntry  *turn;
   PpCountEntry  *stack;
+  GtkWidget     *past;     /* asked of the shapes: not of every move of a drag */
+  GtkButton     *over;
+  GtkButton     *under;
   GtkWidget     *ungroup;
   PpTextEntry   *group;
   GtkWidget     *pocket_title;
   GtkDropDown   *pocket;
   char          *id;
   GPtrArray     *fused;   /* the list the drop-down was made from, referenced */
+  guint          next_timer;
   gboolean       showing; /* the drop-down is being set, not chosen from */
 };
 
@@ -323,6 +330,46 @@ show_figures (PpCardPiece       *self,
   pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->stack), index + 1);
 }
 
+/* A long name is cut, so that the card does not grow with it. */
+static void
+name_button (GtkButton  *button,
+             const char *label)
+{
+  GtkWidget *words;
+
+  gtk_widget_set_visible (GTK_WIDGET (button), label != NULL);
+  if (label == NULL || g_strcmp0 (gtk_button_get_label (button), label) == 0)
+    return;
+  gtk_button_set_label (button, label);
+  words = gtk_button_get_child (button);
+  gtk_label_set_ellipsize (GTK_LABEL (words), PANGO_ELLIPSIZE_END);
+  gtk_label_set_max_width_chars (GTK_LABEL (words), MOST_CHARS);
+}
+
+/* What it would go over or under. */
+static void
+show_next (PpCardPiece *self,
+           PpDocument  *document)
+{
+  g_autofree char *over = pp_arrange_acts_name_next (document, TRUE);
+  g_autofree char *under = pp_arrange_acts_name_next (document, FALSE);
+
+  name_button (self->over, over);
+  name_button (self->under, under);
+  gtk_widget_set_visible (self->past, over != NULL || under != NULL);
+}
+
+static gboolean
+next_cb (gpointer data)
+{
+  PpCardPiece *self = data;
+
+  self->next_timer = 0;
+  if (get_placement (self, NULL) != NULL)
+    show_next (self, pp_card_face_get_document (PP_CARD_FACE (self)));
+  return G_SOURCE_REMOVE;
+}
+
 static void
 show_another (PpCardPiece *self,
               const char  *id)
@@ -340,6 +387,7 @@ pp_card_piece_refresh (PpCardFace *face,
 {
   PpCardPiece *self = PP_CARD_PIECE (face);
   const PpPanel *panel = pp_document_get_panel (document);
+  gboolean is_another = g_strcmp0 (self->id, pp_document_get_chosen_ids (document)[0]) != 0;
   const PpPlacement *placement;
   g_autofree char *name = NULL;
   guint index;
@@ -353,6 +401,10 @@ pp_card_piece_refresh (PpCardFace *face,
   show_state (self, document, placement);
   show_figures (self, panel, placement, index);
   show_pocket (self, panel, placement);
+  if (is_another)
+    show_next (self, document);
+  else if (self->next_timer == 0)
+    self->next_timer = g_timeout_add (PACE_MS, next_cb, self);
   gtk_widget_set_visible (self->ungroup, placement->group != NULL);
   pp_text_entry_set_words (self->group, placement->group != NULL ? placement->group : "");
 }
@@ -360,6 +412,7 @@ pp_card_piece_refresh (PpCardFace *face,
 static void
 pp_card_piece_dispose (GObject *object)
 {
+  g_clear_handle_id (&PP_CARD_PIECE (object)->next_timer, g_source_remove);
   pp_template_dispose (GTK_WIDGET (object), PP_TYPE_CARD_PIECE);
   G_OBJECT_CLASS (pp_card_piece_parent_class)->dispose (object);
 }
@@ -395,6 +448,9 @@ pp_card_piece_class_init (PpCardPieceClass *klass)
   gtk_widget_class_bind_template_child (widget_class, PpCardPiece, top);
   gtk_widget_class_bind_template_child (widget_class, PpCardPiece, turn);
   gtk_widget_class_bind_template_child (widget_class, PpCardPiece, stack);
+  gtk_widget_class_bind_template_child (widget_class, PpCardPiece, past);
+  gtk_widget_class_bind_template_child (widget_class, PpCardPiece, over);
+  gtk_widget_class_bind_template_child (widget_class, PpCardPiece, under);
   gtk_widget_class_bind_template_child (widget_class, PpCardPiece, ungroup);
   gtk_widget_class_bind_template_child (widget_class, PpCardPiece, group);
   gtk_widget_class_bind_template_child (widget_class, PpCardPiece, pocket_title);

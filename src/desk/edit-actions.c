@@ -9,6 +9,8 @@
 
 #include "desk/edit-actions.h"
 
+#include "desk/arrange-acts.h"
+#include "desk/canvas-arrange.h"
 #include "desk/clipboard.h"
 #include "desk/edit-acts.h"
 #include "desk/edit-keys.h"
@@ -43,6 +45,9 @@ DEFINE_ACTION (to_top, pp_edit_acts_to_top (document))
 DEFINE_ACTION (to_bottom, pp_edit_acts_to_bottom (document))
 DEFINE_ACTION (group, pp_edit_acts_group (document))
 DEFINE_ACTION (ungroup, pp_edit_acts_ungroup (document))
+DEFINE_ACTION (space_evenly, pp_arrange_acts_space_evenly (document))
+DEFINE_ACTION (mirror_across, pp_arrange_acts_mirror_across (document))
+DEFINE_ACTION (swap, pp_canvas_open_swap (pp_window_get_canvas (window)); (void) document)
 DEFINE_ACTION (fuse_vase, pp_fuse_acts_add_vase (document))
 DEFINE_ACTION (fuse_piece, pp_fuse_acts_piece (document))
 DEFINE_ACTION (stand, pp_fuse_acts_stand (document))
@@ -88,6 +93,31 @@ turn_right_fine_cb (GSimpleAction *action,
                     gpointer       window)
 {
   turn (window, TURN_FINE);
+}
+
+/* In a drag it is the piece in hand that goes past. */
+static void
+go_past (PpWindow *window,
+         gboolean  over)
+{
+  if (!pp_canvas_drag_past (pp_window_get_canvas (window), over))
+    pp_arrange_acts_go_past (pp_window_get_document (window), over);
+}
+
+static void
+over_cb (GSimpleAction *action,
+         GVariant      *parameter,
+         gpointer       window)
+{
+  go_past (window, TRUE);
+}
+
+static void
+under_cb (GSimpleAction *action,
+          GVariant      *parameter,
+          gpointer       window)
+{
+  go_past (window, FALSE);
 }
 
 static void
@@ -144,6 +174,11 @@ static const GActionEntry entries[] = {
   { "to-bottom", to_bottom_cb },
   { "group", group_cb },
   { "ungroup", ungroup_cb },
+  { "over", over_cb },
+  { "under", under_cb },
+  { "swap", swap_cb },
+  { "space-evenly", space_evenly_cb },
+  { "mirror-across", mirror_across_cb },
   { "fuse-vase", fuse_vase_cb },
   { "fuse-piece", fuse_piece_cb },
   { "stand", stand_cb },
@@ -234,7 +269,7 @@ enable (PpWindow   *window,
 /* Any of them chosen is enough. */
 static const char * const of_pieces[] = {
   "cut", "copy", "duplicate", "turn-left", "turn-right", "turn-left-fine", "turn-right-fine",
-  "mirror", "stays-put",
+  "mirror", "mirror-across", "stays-put", "swap",
 };
 
 static void
@@ -258,6 +293,9 @@ update (PpWindow *window)
   enable (window, "to-bottom", facts.can_sink);
   enable (window, "group", facts.n > 1 && !facts.is_group);
   enable (window, "ungroup", facts.has_grouped);
+  enable (window, "over", facts.n == 1 && facts.can_rise);
+  enable (window, "under", facts.n == 1 && facts.can_sink);
+  enable (window, "space-evenly", facts.n > 2);
   enable (window, "fuse-vase", facts.is_dry_run);
   enable (window, "fuse-piece", facts.n == 1);
   enable (window, "stand", facts.can_stand);

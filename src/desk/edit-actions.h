@@ -5,7 +5,8 @@
  * Actions of the window, from menus, keys and buttons alike: win.undo, redo, cut, copy, paste,
  * duplicate, remove, select-all, choose-nothing, turn-left, turn-right (15 degrees),
  * turn-left-fine, turn-right-fine (1 degree), mirror, lift, lower, to-top, to-bottom, group,
- * ungroup, stays-put (stateful), fuse-vase, fuse-piece, stand (in a pocket), choose-next (the glass,
+ * ungroup, stays-put (stateful), over, under (the next that it overlaps), swap, space-evenly,
+ * mirror-across, fuse-vase, fuse-piece, stand (in a pocket), choose-next (the glass,
  * what is fused on, the holes, the wire).
  */
 #pragma once

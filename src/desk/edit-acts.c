@@ -66,10 +66,8 @@ filter_chosen (PpDocument *document,
   return g_strv_builder_end (builder);
 }
 
-/* Those of the chosen that may be moved, after telling of the others; NULL if there are none.
- * (transfer full) */
-static char **
-get_movable (PpDocument *document)
+char **
+pp_edit_acts_list_movable (PpDocument *document)
 {
   g_auto (GStrv) pinned = filter_chosen (document, TRUE);
   g_auto (GStrv) movable = filter_chosen (document, FALSE);
@@ -107,7 +105,7 @@ pp_edit_acts_turn (PpDocument *document,
                    double      degrees)
 {
   const PpPanel *panel = pp_document_get_panel (document);
-  g_auto (GStrv) ids = get_movable (document);
+  g_auto (GStrv) ids = pp_edit_acts_list_movable (document);
   g_autofree char *joined = NULL, *key = NULL;
   GError *error = NULL;
   PpPanel *next;
@@ -124,7 +122,7 @@ void
 pp_edit_acts_mirror (PpDocument *document)
 {
   const PpPanel *panel = pp_document_get_panel (document);
-  g_auto (GStrv) ids = get_movable (document);
+  g_auto (GStrv) ids = pp_edit_acts_list_movable (document);
   GError *error = NULL;
   PpBox box;
   PpPanel *next;

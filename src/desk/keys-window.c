@@ -57,6 +57,9 @@ static const Row place_rows[] = {
   { N_("Turn left, turn right"), "win.turn-left", "win.turn-right" },
   { N_("Turn by one degree"), "win.turn-left-fine", "win.turn-right-fine" },
   { N_("Mirror"), "win.mirror" },
+  { N_("Mirror across the middle"), "win.mirror-across" },
+  { N_("Space evenly"), "win.space-evenly" },
+  { N_("Over the next, under the next"), "win.over", "win.under" },
   { N_("Lift, lower"), "win.lift", "win.lower" },
   { N_("To the top, to the bottom"), "win.to-top", "win.to-bottom" },
   { N_("Stays put"), "win.stays-put" },
@@ -70,6 +73,7 @@ static const Row change_rows[] = {
   { N_("Copy"), "win.copy" },
   { N_("Paste"), "win.paste" },
   { N_("Duplicate"), "win.duplicate" },
+  { N_("Swap for another piece"), "win.swap" },
   { N_("Take off the glass"), "win.remove" },
   { N_("Group, ungroup"), "win.group", "win.ungroup" },
   { N_("All that can be done with it"), "Menu <Shift>F10" },
@@ -88,6 +92,7 @@ static const Row look_rows[] = {
   { N_("From behind"), "win.from-behind" },
   { N_("Heights"), "win.heights" },
   { N_("Glue"), "win.glue" },
+  { N_("Groups"), "win.groups" },
   { NULL },
 };
 

@@ -6,6 +6,7 @@
 
 #include "desk/folding.h"
 #include "desk/margin.h"
+#include "desk/panel-figures.h"
 
 G_BEGIN_DECLS
 
@@ -28,6 +29,8 @@ struct _PpMargin
   GtkLabel        *known_words;
   GtkBox          *quiet;    /* PpFindingRow */
   GtkLabel        *waiting;
+  GtkToggleButton *in_figures; /* unfolds them */
+  PpPanelFigures  *figures;
   char            *to_focus; /* key of the open finding to bring into sight once it is laid out */
   gint64           shown_at; /* monotonic, us, of the last refresh; 0: none yet */
   guint            timer;    /* of a refresh to come, or of "Looking" */

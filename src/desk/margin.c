@@ -107,6 +107,19 @@ sync_words (PpMargin *self)
   say (self->waiting, waiting);
 }
 
+/* Folded they cost nothing. */
+static void
+sync_figures (PpMargin *self)
+{
+  gboolean is_open = gtk_toggle_button_get_active (self->in_figures);
+
+  gtk_widget_set_visible (GTK_WIDGET (self->in_figures), TRUE);
+  gtk_accessible_update_state (GTK_ACCESSIBLE (self->in_figures), GTK_ACCESSIBLE_STATE_EXPANDED,
+                               is_open, -1);
+  if (is_open)
+    pp_panel_figures_show (self->figures, pp_document_get_check (self->document));
+}
+
 static void
 refresh (PpMargin *self)
 {
@@ -114,6 +127,7 @@ refresh (PpMargin *self)
   self->shown_at = g_get_monotonic_time ();
   sync_words (self);
   pp_margin_sync (self);
+  sync_figures (self);
 }
 
 static gboolean
@@ -262,6 +276,8 @@ bind_children (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, PpMargin, known_words);
   gtk_widget_class_bind_template_child (widget_class, PpMargin, quiet);
   gtk_widget_class_bind_template_child (widget_class, PpMargin, waiting);
+  gtk_widget_class_bind_template_child (widget_class, PpMargin, in_figures);
+  gtk_widget_class_bind_template_child (widget_class, PpMargin, figures);
   gtk_widget_class_bind_template_callback (widget_class, unfolded_cb);
   gtk_widget_class_bind_template_callback (widget_class, pp_margin_key_cb);
 }
@@ -280,6 +296,7 @@ pp_margin_class_init (PpMarginClass *klass)
                           NULL, G_TYPE_NONE, 1, G_TYPE_UINT);
   light = g_signal_new ("light", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
                         G_TYPE_NONE, 1, G_TYPE_INT);
+  g_type_ensure (PP_TYPE_PANEL_FIGURES);
   g_type_ensure (PP_TYPE_TICK);
   gtk_widget_class_set_css_name (widget_class, "pp-margin");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
@@ -321,6 +338,7 @@ clear (PpMargin *self)
   gtk_toggle_button_set_active (self->known, FALSE);
   gtk_widget_set_visible (GTK_WIDGET (self->folded), FALSE);
   gtk_widget_set_visible (GTK_WIDGET (self->known), FALSE);
+  gtk_widget_set_visible (GTK_WIDGET (self->in_figures), FALSE);
   gtk_widget_set_visible (self->calm, FALSE);
   gtk_widget_set_visible (self->all_right, FALSE);
   say (self->heading, NULL);

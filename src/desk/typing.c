@@ -7,6 +7,7 @@
 #include "desk/typing.h"
 
 #include "desk/figure-entry.h"
+#include "desk/note-view.h"
 #include "desk/text-entry.h"
 
 const char *
@@ -51,4 +52,6 @@ pp_typing_finish (GtkRoot *root)
     pp_figure_entry_commit (PP_FIGURE_ENTRY (figure));
   if (words != NULL)
     pp_text_entry_commit (PP_TEXT_ENTRY (words));
+  if (PP_IS_NOTE_VIEW (focus))
+    pp_note_view_commit (PP_NOTE_VIEW (focus));
 }

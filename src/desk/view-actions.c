@@ -44,6 +44,18 @@ glue_cb (GSimpleAction *action,
 }
 
 static void
+groups_cb (GSimpleAction *action,
+           GVariant      *state,
+           gpointer       window)
+{
+  PpLook look = pp_canvas_get_look (pp_window_get_canvas (window));
+
+  look.groups = g_variant_get_boolean (state);
+  pp_canvas_set_look (pp_window_get_canvas (window), look);
+  g_simple_action_set_state (action, state);
+}
+
+static void
 from_behind_cb (GSimpleAction *action,
                 GVariant      *state,
                 gpointer       window)
@@ -71,6 +83,7 @@ static const GActionEntry entries[] = {
   { "zoom-true", zoom_cb },
   { "heights", NULL, NULL, "false", heights_cb },
   { "glue", NULL, NULL, "false", glue_cb },
+  { "groups", NULL, NULL, "false", groups_cb },
   { "from-behind", NULL, NULL, "false", from_behind_cb },
   { "measure", NULL, NULL, "false", measure_cb },
 };
@@ -133,6 +146,7 @@ pp_view_actions_set_keys (GtkApplication *application)
     { "win.heights", { "F8", NULL } },
     { "win.glue", { "F9", NULL } },
     { "win.measure", { "F6", NULL } },
+    { "win.groups", { "F5", NULL } },
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)

@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Actions of the window: win.zoom-in, zoom-out, zoom-fit, zoom-true (1 mm = 1 mm of the screen),
- * heights, glue, from-behind, measure (stateful).
+ * heights, glue, groups, from-behind, measure (stateful).
  */
 #pragma once
 

@@ -27,21 +27,6 @@ stretch_point (PpPoint       p,
   };
 }
 
-/* A slot is told by its insert being the one that its own width and depth give. */
-static gboolean
-is_slot (const PpFused *fused)
-{
-  PpBox box = pp_outline_get_box (fused->outline);
-  PpBox insert = pp_outline_get_box (fused->pocket.insert);
-  g_autoptr (PpOutline) slot = NULL;
-
-  if (insert.y1 <= box.y0)
-    return FALSE;
-  slot = pp_vase_slot (fused->outline, pp_box_middle (insert).x, pp_box_width (insert),
-                       insert.y1 - box.y0);
-  return pp_outline_near (slot, fused->pocket.insert);
-}
-
 static gboolean
 is_largest (const PpPanel *panel,
             const PpFused *fused)
@@ -59,7 +44,6 @@ carry_insert (const PpPanel *panel,
               gboolean       another_kind)
 {
   PpBox from = pp_outline_get_box (before->outline), to = pp_outline_get_box (draft->outline);
-  PpBox insert = pp_outline_get_box (before->pocket.insert);
   PpPoint by = { pp_box_middle (to).x - pp_box_middle (from).x, to.y0 - from.y0 };
   PpOutline *largest = NULL;
 
@@ -67,9 +51,6 @@ carry_insert (const PpPanel *panel,
     largest = pp_edit_cut_largest (panel, draft);
   if (largest != NULL)
     return largest;
-  if (is_slot (before))
-    return pp_vase_slot (draft->outline, pp_box_middle (insert).x + by.x, pp_box_width (insert),
-                         insert.y1 - from.y0);
   return pp_outline_map (before->pocket.insert, pp_edit_move_point, &by);
 }
 
@@ -125,6 +106,21 @@ stretch_insert (const PpFused *fused,
   };
 
   return pp_outline_map (fused->pocket.insert, stretch_point, &stretch);
+}
+
+/* A slot is told by its insert being the one that its own width and depth give. */
+static gboolean
+is_slot (const PpFused *fused)
+{
+  PpBox box = pp_outline_get_box (fused->outline);
+  PpBox insert = pp_outline_get_box (fused->pocket.insert);
+  g_autoptr (PpOutline) slot = NULL;
+
+  if (insert.y1 <= box.y0)
+    return FALSE;
+  slot = pp_vase_slot (fused->outline, pp_box_middle (insert).x, pp_box_width (insert),
+                       insert.y1 - box.y0);
+  return pp_outline_near (slot, fused->pocket.insert);
 }
 
 PpPanel *

@@ -129,6 +129,7 @@ test_follow (void)
   g_autoptr (PpPanel) in = pp_stand_follow (pp_edit_move (panel, both, 100, 0, NULL), both, NULL);
   g_autoptr (PpPanel) out = pp_stand_follow (pp_edit_move (in, both, -100, 0, NULL), both, NULL);
   PpPanel *same = pp_stand_follow (pp_panel_ref (out), both, NULL);
+  g_autoptr (PpPanel) by_hand = NULL;
 
   g_assert_cmpstr (get_pocket (in, "p1"), ==, "jug");
   g_assert_null (get_pocket (in, "p2"));
@@ -137,6 +138,9 @@ test_follow (void)
   g_assert_true (same == out);
   pp_panel_unref (same);
   g_assert_null (pp_stand_follow (NULL, both, NULL));
+  /* What is no stem stays in a pocket that it was put into by hand. */
+  by_hand = pp_stand_follow (pp_edit_set_pocket (out, "p3", "jug", NULL), both, NULL);
+  g_assert_cmpstr (get_pocket (by_hand, "p3"), ==, "jug");
 }
 
 /* Three stems side by side over 70 mm, in the order they came in, their feet 1 mm over the bottom. */

@@ -128,6 +128,11 @@ def groups(session):
     desk.click(steps.get_pieces(desk)[0])
     wait_for('the group to be chosen', lambda: get_chosen(desk) == [0, 1])
     check('one pressed, its group is chosen', get_chosen(desk) == [0, 1])
+    before = desk.session.grab().tobytes()
+    desk.key('F5')
+    check('F5 shows the groups on the glass', steps.is_true_soon(
+        lambda: 'pressed' in desk.find_now(None, 'Groups').states and desk.session.grab().tobytes() != before))
+    desk.key('F5')
     desk.key('ctrl+shift+g')
     check_saved(desk, path, 'Ctrl+Shift+G lets them go', lambda p: not p['p0'].get('group') and not p['p1'].get('group'))
     steps.end(desk)
