@@ -24,7 +24,7 @@ cut_out (const PpFound *found)
       draft.id = (char *) "oxeye";
       draft.name = (char *) "Oxeye";
       draft.thickness = 6;
-      piece = pp_cutout_make (found, i, (PpRim) { 0, NAN }, &draft, &at, &error);
+      piece = pp_cutout_make (found, i, (PpRim) { 0, NAN }, &draft, TRUE, &at, &error);
       if (piece == NULL)
         fuzz_expect_sentence (error);
     }
@@ -39,7 +39,7 @@ look_into (PpPhoto *photo)
   g_autoptr (PpFound) found = NULL;
   PpPoint corners[4];
 
-  pp_discs_find (photo, 180, 240, corners, NULL);
+  pp_discs_find (photo, 180, 240, corners, NULL, NULL);
   if (squared == NULL)
     {
       fuzz_expect_sentence (error);
@@ -58,7 +58,7 @@ LLVMFuzzerTestOneInput (const uint8_t *data,
 {
   g_autoptr (GBytes) bytes = fuzz_take (data, size);
   g_autoptr (GError) error = NULL;
-  g_autoptr (PpPhoto) photo = pp_photo_load (bytes, &error);
+  g_autoptr (PpPhoto) photo = pp_photo_load (bytes, NULL, NULL, NULL, &error);
 
   if (photo == NULL)
     fuzz_expect_sentence (error);

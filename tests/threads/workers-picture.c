@@ -30,7 +30,7 @@ find (void *data)
       draft.id = "mallow";
       draft.name = "Mallow";
       draft.thickness = 6;
-      piece = pp_cutout_make (found, i, (PpRim) { 0, NAN }, &draft, &at, NULL);
+      piece = pp_cutout_make (found, i, (PpRim) { 0, NAN }, &draft, TRUE, &at, NULL);
       look->n += piece != NULL;
     }
   pp_ground_unref (look->ground);
@@ -41,7 +41,7 @@ void
 test_picture (void)
 {
   g_autoptr (GBytes) bytes = load ("picture/two-pieces.png");
-  g_autoptr (PpPhoto) photo = pp_photo_load (bytes, NULL);
+  g_autoptr (PpPhoto) photo = pp_photo_load (bytes, NULL, NULL, NULL, NULL);
   g_autoptr (PpSquared) squared = pp_squared_by_dpi (photo, 100, NULL, NULL, NULL, NULL);
   PpGround *ground = pp_ground_new (squared, NULL, NULL, NULL, NULL);
   Look looks[] = { { pp_ground_ref (ground), 0, 0 }, { pp_ground_ref (ground), 0.2, 0 } };
