@@ -8,7 +8,10 @@
  */
 #include "check/check.h"
 
+#include "check/said.h"
 #include "check/settle-stack.h"
+
+#include <string.h>
 
 static PpCheck *
 check_alloc (const PpPanel *panel,
@@ -59,15 +62,49 @@ hang_and_hide (PpCheck       *self,
                           : pp_composition_new (self->scene, NULL, NULL);
 }
 
+/* Whether words that go by the whole panel may be others. */
+static gboolean
+speaks_alike (const PpCheck *self,
+              const PpCheck *previous)
+{
+  return previous != NULL && self->panel->units == previous->panel->units
+         && self->panel->quiet == previous->panel->quiet;
+}
+
+/* Of which placements all that is said of them alone goes by the same as before. A rest that was
+ * taken over has all that it rests on where it was. (transfer full) */
+static gboolean *
+find_unchanged (const PpCheck *self,
+                const PpCheck *previous)
+{
+  gboolean *unchanged = g_new0 (gboolean, self->n + 1);
+
+  for (guint i = 0; i < MIN (self->n, previous->n); i++)
+    unchanged[i] = self->scene->bodies[i] == previous->scene->bodies[i]
+                   && self->rests[i] == previous->rests[i]
+                   && memcmp (self->joints[i], previous->joints[i], sizeof (PpJoint)) == 0
+                   && pp_piece_names_agree (self->names, previous->names, i);
+  return unchanged;
+}
+
 static void
 say_findings (PpCheck       *self,
               const PpCheck *previous)
 {
+  g_autofree gboolean *unchanged = NULL;
   PpFindings findings;
 
   self->names = pp_piece_names_new (self->scene, previous != NULL ? previous->names : NULL);
+  self->said = pp_said_new (self->n);
   pp_findings_init (&findings, self->panel);
   findings.names = self->names;
+  findings.said = self->said;
+  if (speaks_alike (self, previous))
+    {
+      unchanged = find_unchanged (self, previous);
+      findings.before = previous->said;
+      findings.unchanged = unchanged;
+    }
   pp_ask_holes (&findings, self->scene);
   pp_ask_rests (&findings, self->scene, self->rests);
   pp_ask_joints (&findings, self->scene, self->rests, self->joints);
@@ -76,6 +113,7 @@ say_findings (PpCheck       *self,
     pp_ask_concealment (&findings, self->scene, self->conceal);
   pp_ask_hanging (&findings, self->scene, self->hang, &self->mass);
   pp_ask_composition (&findings, self->scene, self->composition);
+  pp_findings_keep_said (&findings);
   g_ptr_array_sort (findings.list, pp_finding_compare);
   self->findings = g_ptr_array_ref (findings.list);
   pp_findings_clear (&findings);
@@ -129,6 +167,7 @@ check_clear (gpointer data)
   g_clear_pointer (&self->composition, pp_composition_free);
   g_clear_pointer (&self->names, pp_piece_names_free);
   g_clear_pointer (&self->findings, g_ptr_array_unref);
+  g_clear_pointer (&self->said, pp_said_free);
   pp_scene_unref (self->scene);
   pp_panel_unref (self->panel);
 }

@@ -30,6 +30,7 @@ typedef struct
   PpComposition *composition;
   PpPieceNames  *names;       /* as the findings say them */
   GPtrArray     *findings;    /* PpFinding, worst first */
+  PpSaid        *said;        /* those of them that are of one placement each */
 } PpCheck;
 
 /* Called with the share done, 0 to 1, now and then, in the thread of the check. */

@@ -4,6 +4,7 @@
  */
 #include "check/piece-name.h"
 #include "check/questions.h"
+#include "check/said.h"
 
 #include "panel/i18n.h"
 #include "panel/measure.h"
@@ -149,7 +150,9 @@ pp_ask_composition (PpFindings          *findings,
   for (guint i = 0; i < composition->n_groups; i++)
     ask_group (findings, scene, &composition->groups[i]);
   for (guint i = 0; i < scene->n_bodies; i++)
-    ask_overhang (findings, scene, i, composition->overhang[i]);
+    if (!pp_findings_say_again (findings, PP_SAID_OF_OVERHANG, i))
+      ask_overhang (findings, scene, i, composition->overhang[i]);
+  pp_findings_end_kind (findings, PP_SAID_OF_OVERHANG);
   for (guint i = 0; i < scene->panel->tray->len; i++)
     {
       const PpPiece *piece = pp_panel_piece (scene->panel, i);

@@ -34,23 +34,33 @@ pp_origin_get_name (PpOrigin origin)
   g_return_val_if_reached (NULL);
 }
 
+PpFinding *
+pp_finding_ref (const PpFinding *self)
+{
+  return g_atomic_rc_box_acquire ((PpFinding *) self);
+}
+
 static void
-finding_free (gpointer data)
+finding_clear (gpointer data)
 {
   PpFinding *self = data;
 
   g_free ((char *) self->text);
   g_strfreev ((char **) self->about);
-  g_free (self);
+}
+
+static void
+finding_unref (gpointer data)
+{
+  g_atomic_rc_box_release_full (data, finding_clear);
 }
 
 void
 pp_findings_init (PpFindings    *self,
                   const PpPanel *panel)
 {
-  self->panel = panel;
-  self->names = NULL;
-  self->list = g_ptr_array_new_with_free_func (finding_free);
+  *self = (PpFindings) { .panel = panel,
+                         .list = g_ptr_array_new_with_free_func (finding_unref) };
 }
 
 void
@@ -67,7 +77,7 @@ pp_findings_add (PpFindings *self,
   PpFinding *copy;
 
   g_return_if_fail (finding.about != NULL);
-  copy = g_memdup2 (&finding, sizeof finding);
+  copy = g_atomic_rc_box_dup (sizeof finding, &finding);
   copy->text = text;
   copy->about = (const char * const *) g_strdupv ((char **) finding.about);
   copy->quiet = finding.level != PP_LEVEL_FAULT

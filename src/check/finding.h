@@ -27,6 +27,7 @@ typedef enum
   PP_ORIGIN_PRACTICE,
 } PpOrigin;
 
+/* Immutable, counted atomically. */
 typedef struct
 {
   const char         *code;  /* static: "wire-shows" */
@@ -44,6 +45,7 @@ const char *pp_level_get_name    (PpLevel   level);  /* "fault", "caution", "not
 const char *pp_origin_get_name   (PpOrigin  origin); /* "own", "std", "practice" */
 
 typedef struct _PpPieceNames PpPieceNames; /* piece-name.h */
+typedef struct _PpSaid PpSaid;             /* said.h */
 
 /* A growing list of findings about one panel, while they are asked. */
 typedef struct
@@ -51,9 +53,14 @@ typedef struct
   const PpPanel *panel;
   GPtrArray     *list;  /* PpFinding */
   PpPieceNames  *names; /* nullable, borrowed: of its pieces */
+  PpSaid        *said;  /* nullable, borrowed: gets what is said of each placement */
+  const PpSaid  *before;        /* nullable, borrowed: what was said, and of which placements it holds */
+  const gboolean *unchanged;
 } PpFindings;
 
-/* Without names. */
+PpFinding  *pp_finding_ref       (const PpFinding *self);
+
+/* With nothing else. */
 void        pp_findings_init     (PpFindings *self,
                                   const PpPanel *panel);
 void        pp_findings_clear    (PpFindings *self);

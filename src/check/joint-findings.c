@@ -4,6 +4,7 @@
  */
 #include "check/piece-name.h"
 #include "check/questions.h"
+#include "check/said.h"
 
 #include "panel/i18n.h"
 
@@ -135,9 +136,11 @@ pp_ask_joints (PpFindings    *findings,
     {
       Question question = { findings, scene, i, scene->panel, scene->bodies[i], joints[i], NULL };
 
-      if (rests[i]->state == PP_STATE_FLOATS)
+      if (pp_findings_say_again (findings, PP_SAID_OF_JOINT, i)
+          || rests[i]->state == PP_STATE_FLOATS)
         continue;
       ask_joint (&question);
       g_free (question.name);
     }
+  pp_findings_end_kind (findings, PP_SAID_OF_JOINT);
 }

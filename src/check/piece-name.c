@@ -97,14 +97,29 @@ pp_piece_names_free (PpPieceNames *self)
   g_free (self);
 }
 
+static gboolean
+has_plain_name (const PpPieceNames *self,
+                guint               index)
+{
+  const char *name = plain_name (self->scene->bodies[index]->piece);
+
+  return GPOINTER_TO_UINT (g_hash_table_lookup (self->counts, name)) == 1;
+}
+
+gboolean
+pp_piece_names_agree (const PpPieceNames *a,
+                      const PpPieceNames *b,
+                      guint               index)
+{
+  return has_plain_name (a, index) == has_plain_name (b, index);
+}
+
 static const char *
 get_name (PpPieceNames *self,
           guint         index)
 {
-  const char *name = plain_name (self->scene->bodies[index]->piece);
-
-  if (GPOINTER_TO_UINT (g_hash_table_lookup (self->counts, name)) == 1)
-    return name;
+  if (has_plain_name (self, index))
+    return plain_name (self->scene->bodies[index]->piece);
   if (self->names[index] == NULL)
     {
       g_autofree char *text = name_with_place (self->scene, index);

@@ -4,6 +4,7 @@
  */
 #include "check/piece-name.h"
 #include "check/questions.h"
+#include "check/said.h"
 
 #include "panel/i18n.h"
 #include "panel/measure.h"
@@ -144,10 +145,13 @@ pp_ask_rests (PpFindings    *findings,
 {
   for (guint i = 0; i < scene->n_bodies; i++)
     {
+      if (pp_findings_say_again (findings, PP_SAID_OF_REST, i))
+        continue;
       ask_state (findings, scene, rests[i], i);
       if (rests[i]->state == PP_STATE_FLOATS)
         continue;
       ask_slope (findings, scene, rests[i], i);
       ask_flat_on_shaped (findings, scene, rests[i], i);
     }
+  pp_findings_end_kind (findings, PP_SAID_OF_REST);
 }

@@ -1,0 +1,37 @@
+/* said.h: what was said of each placement, to be said again where nothing has changed.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Most words of a check are about single placements, and while one is dragged most of these stay as
+ * they were: then the findings of the check before are taken, not made anew.
+ */
+#pragma once
+
+#include "check/finding.h"
+
+G_BEGIN_DECLS
+
+/* Questions that are asked of one placement after another. */
+typedef enum
+{
+  PP_SAID_OF_REST,
+  PP_SAID_OF_JOINT,
+  PP_SAID_OF_OVERHANG,
+  PP_N_SAID,
+} PpSaidKind;
+
+
+/* Of `n` placements. (transfer full) */
+PpSaid   *pp_said_new           (guint       n);
+void      pp_said_free          (PpSaid     *self);
+/* Begins with what a kind of question says of a placement. TRUE: it was said, as before. */
+gboolean  pp_findings_say_again (PpFindings *findings,
+                                 PpSaidKind  kind,
+                                 guint       index);
+/* Ends the kind of question, after the last placement. */
+void      pp_findings_end_kind  (PpFindings *findings,
+                                 PpSaidKind  kind);
+/* Keeps what was said, before it is sorted. */
+void      pp_findings_keep_said (PpFindings *findings);
+
+G_END_DECLS
