@@ -4,8 +4,7 @@
  *
  * Whoever cuts a line judges each piece of it at its middle, so a cut too many does no harm and
  * one too few would: sides that only touch the line are cut at what touches. What is drawn in
- * begins on the rims of capsules about the sides: on two lines beside each and on circles about
- * its ends.
+ * begins beside the sides, on their inner side, and on circles about the corners that point inward.
  */
 #include "check/cover.h"
 
@@ -140,9 +139,11 @@ to_line (PpPoint p,
 /* One of the lines, and where its cuts go. */
 typedef struct
 {
-  double  length;
-  guint   line;
-  GArray *cuts; /* PpCut */
+  double   length;
+  guint    line;
+  GArray  *cuts; /* PpCut */
+  double   inner;         /* 1 where the inside is to the left of the side in hand, y up; else -1 */
+  gboolean points_inward; /* its first corner, or nearly */
 } Cutting;
 
 static void
@@ -168,33 +169,30 @@ cut_by_side (const Cutting *self,
     add_cut (self, a.along + (b.along - a.along) * (a.aside / (a.aside - b.aside)));
 }
 
-/* Where the line meets the capsule of all within `radius` of a side, and more: the lines beside
- * it and the circle about its start. That about its end is the next side's. */
+/* Where the line meets what lies inside at `radius` from a side or from its start. The corner at its
+ * end is the next side's. */
 static void
-cut_by_capsule (const Cutting *self,
-                InLine         a,
-                InLine         b,
-                double         radius)
+cut_beside (const Cutting *self,
+            InLine         a,
+            InLine         b,
+            double         radius)
 {
   double side = sqrt ((b.along - a.along) * (b.along - a.along)
                       + (b.aside - a.aside) * (b.aside - a.aside));
   double half = radius * radius - a.aside * a.aside;
+  double along, aside;
 
-  if (half >= 0)
+  if (self->points_inward && half >= 0)
     {
       add_cut (self, a.along - sqrt (half));
       add_cut (self, a.along + sqrt (half));
     }
   if (side <= 0)
     return;
-  for (int k = -1; k <= 1; k += 2)
-    {
-      double along = -k * radius * (b.aside - a.aside) / side;
-      double aside = k * radius * (b.along - a.along) / side;
-
-      cut_by_side (self, (InLine) { a.along + along, a.aside + aside },
-                   (InLine) { b.along + along, b.aside + aside });
-    }
+  along = -self->inner * radius * (b.aside - a.aside) / side;
+  aside = self->inner * radius * (b.along - a.along) / side;
+  cut_by_side (self, (InLine) { a.along + along, a.aside + aside },
+               (InLine) { b.along + along, b.aside + aside });
 }
 
 /* Whether a side comes within `reach` mm of the lines. */
@@ -215,9 +213,24 @@ cut_line (const PpCover *self,
           InLine         b)
 {
   if (self->drawn_in > 0)
-    cut_by_capsule (&cutting, a, b, self->drawn_in);
+    cut_beside (&cutting, a, b, self->drawn_in);
   else
     cut_by_side (&cutting, a, b);
+}
+
+/* mm²: by less than this a corner may point outward and count as pointing inward. */
+#define NO_TURN PP_TIE
+
+/* Sets what a side is like that has point `i` of a ring at its end. */
+static void
+look_at_side (Cutting       *self,
+              const PpPoint *ring,
+              guint          n,
+              guint          i)
+{
+  PpPoint before = ring[i >= 2 ? i - 2 : n - 2];
+
+  self->points_inward = self->inner * pp_point_cross (before, ring[i - 1], ring[i]) <= NO_TURN;
 }
 
 void
@@ -237,15 +250,20 @@ pp_cover_cut (const PpCover *self,
     {
       guint n;
       const PpPoint *ring = pp_outline_get_ring (self->outline, r, &n);
+      Cutting cutting = { .length = length, .cuts = cuts };
       InLine a = to_line (ring[0], start, direction), b;
 
+      if (self->drawn_in > 0)
+        cutting.inner = (pp_ring_area (ring, n) > 0) == (r == 0) ? 1 : -1;
       for (guint i = 1; i < n; i++, a = b)
         {
           b = to_line (ring[i], start, direction);
-          for (guint k = 0; k < n_lines && may_cut (a, b, length, reach); k++)
-            cut_line (self, (Cutting) { length, k, cuts },
-                      (InLine) { a.along, a.aside - asides[k] },
-                      (InLine) { b.along, b.aside - asides[k] });
+          if (!may_cut (a, b, length, reach))
+            continue;
+          look_at_side (&cutting, ring, n, i);
+          for (cutting.line = 0; cutting.line < n_lines; cutting.line++)
+            cut_line (self, cutting, (InLine) { a.along, a.aside - asides[cutting.line] },
+                      (InLine) { b.along, b.aside - asides[cutting.line] });
         }
     }
 }

@@ -84,7 +84,7 @@ name_of (const Drilling *self)
 static void
 ask_edge (const Drilling *self)
 {
-  double border = pp_region_point_to_border (self->scene->background, self->centre);
+  double border = pp_bands_distance (self->scene->background_bands, self->centre, INFINITY);
   gboolean inside = pp_region_contains (self->scene->background, self->centre);
   double distance = (inside ? border : -border) - self->radius;
   double least = fmax (self->thickness, LEAST_RIM);
@@ -144,7 +144,7 @@ ask_part (const Drilling *self,
 {
   const char *name = pp_part_name_of (part);
 
-  if (pp_is_under (pp_region_point_to_border (part->region, self->centre), self->radius))
+  if (pp_is_under (pp_bands_distance (part->bands, self->centre, INFINITY), self->radius))
     say (self, "hole-border", PP_LEVEL_FAULT, PP_ORIGIN_OWN, NAN, NAN, part->fused->id,
          g_strdup_printf (_("The %s hole cuts the border of %s, where glass cracks first. Move it "
                             "inside or outside."), name_of (self), name));
