@@ -116,11 +116,12 @@ pp_json_scan_end_names (PpJsonScan *scan)
 {
   const PpJsonLevel *level = &scan->levels[scan->depth - 1];
   guint n = scan->names->len - level->first_name;
-  Name *names = &g_array_index (scan->names, Name, level->first_name);
-  const Name *repeated;
 
   if (n > 1)
     {
+      Name *names = &g_array_index (scan->names, Name, level->first_name);
+      const Name *repeated;
+
       g_qsort_with_data (names, n, sizeof *names, compare_names, scan->letters->str);
       repeated = find_repeated (names, n, scan->letters->str);
       if (repeated != NULL)
