@@ -11,11 +11,11 @@
  */
 #include "config.h"
 
+#include "panel/i18n.h"
 #include "sheet/sheet.h"
 
 #include <cairo-pdf.h>
 #include <glib/gstdio.h>
-#include <locale.h>
 #include <math.h>
 #include <string.h>
 
