@@ -20,7 +20,6 @@
 #include "glue/reorder.h"
 #include "panel/edit.h"
 #include "panel/i18n.h"
-#include "panel/measure.h"
 #include "sheet/words.h"
 
 #include <math.h>
@@ -87,17 +86,6 @@ say (GtkLabel   *label,
   gtk_widget_set_visible (GTK_WIDGET (label), text != NULL && *text != '\0');
 }
 
-static char *
-summarize (const PpPlan *plan)
-{
-  g_autofree char *time = pp_time_format (plan->placed_by);
-  g_autofree char *mixes = g_strdup_printf (ngettext ("%u mix", "%u mixes", plan->n_mixes),
-                                            plan->n_mixes);
-
-  return g_strdup_printf (ngettext ("%u step in %s, about %s", "%u steps in %s, about %s",
-                                    plan->n_steps), plan->n_steps, mixes, time);
-}
-
 /* What there is to say of a plan with steps, on lines; (transfer full). */
 static char *
 remark_on (const PpPlan *plan)
@@ -120,7 +108,7 @@ say_plan (PpGluePage   *self,
 {
   PpSheetJob job = job_of (plan);
   gboolean has_steps = plan->exists && plan->n_steps > 0;
-  g_autofree char *summary = has_steps ? summarize (plan) : NULL;
+  g_autofree char *summary = has_steps ? pp_plan_format (plan) : NULL;
   g_autofree char *remark = has_steps ? remark_on (plan) : g_strdup (pp_no_order_words (&job));
 
   say (self->summary, has_steps ? summary : _("Nothing to glue"));

@@ -207,15 +207,14 @@ read_mixes (PpPlan           *plan,
     }
 }
 
+/* NULL for a knot. (transfer full) */
 static char *
 name_job (const PpPlan *plan,
           guint         job)
 {
   const guint n_knots = plan->order->n_knots;
 
-  if (job >= n_knots)
-    return pp_piece_name_of (plan->check->scene, job - n_knots);
-  return g_strdup (_("A knot of the wire"));
+  return job >= n_knots ? pp_piece_name_of (plan->check->scene, job - n_knots) : NULL;
 }
 
 static PpPoint
@@ -241,6 +240,10 @@ say_too_long (const PpPlan *plan,
   g_autofree char *takes = pp_time_format (task->minutes);
   g_autofree char *lasts = pp_time_format (adhesive->working_life - adhesive->mixing);
 
+  if (name == NULL)
+    return g_strdup_printf (_("A knot of the wire takes %s to glue, but a mix can be used for only "
+                              "%s. Choose a glue that stays workable longer."), takes, lasts);
+  /* Translators: the name of a piece, then two times. */
   return g_strdup_printf (_("%s takes %s to glue, but a mix can be used for only %s. Choose a glue "
                             "that stays workable longer."),
                           name, takes, lasts);
@@ -254,6 +257,11 @@ say_too_large (const PpPlan *plan,
   g_autofree char *takes = pp_volume_format (task->volume);
   g_autofree char *largest = pp_volume_format (plan->check->panel->adhesive->largest_mix);
 
+  if (name == NULL)
+    return g_strdup_printf (_("A knot of the wire takes %s of glue at once, but the largest mix is "
+                              "%s. Allow a larger mix if the glue's instructions do."), takes,
+                            largest);
+  /* Translators: the name of a piece, then two volumes. */
   return g_strdup_printf (_("%s takes %s of glue at once, but the largest mix is %s. Allow a "
                             "larger mix if the glue's instructions do."),
                           name, takes, largest);

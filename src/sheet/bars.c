@@ -74,7 +74,7 @@ draw_note (PpBook *book,
            PpBox   room)
 {
   const PpTextStyle style = { .size = PP_TEXT_LEAST, .ink = PP_INK_SOFT, .max_lines = 2 };
-  const char *text = _("Print at 100 %, not fitted to the page; hold a ruler to both bars.");
+  const char *text = _("Print at 100 %; check both bars.");
   double height;
 
   pp_book_say (book, text);

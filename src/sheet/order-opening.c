@@ -108,18 +108,6 @@ draw_supports (PpBook *book,
   return pp_flow_table (book, table, y, has_two ? 2 : 1, space);
 }
 
-static char *
-overview_new (const PpPlan *plan)
-{
-  g_autofree char *time = pp_time_format (plan->placed_by);
-  g_autofree char *mixes = g_strdup_printf (ngettext ("%u mix", "%u mixes", plan->n_mixes),
-                                            plan->n_mixes);
-
-  return g_strdup_printf (ngettext ("%u step in %s, about %s", "%u steps in %s, about %s",
-                                    plan->n_steps),
-                          plan->n_steps, mixes, time);
-}
-
 static double
 draw_clock_notice (PpBook *book,
                    double  y)
@@ -151,7 +139,7 @@ pp_order_opening_draw (PpBook *book)
     _("Put the glass before you as the plans show it, near edge at the foot of the page."),
     NULL
   };
-  g_autofree char *overview = overview_new (book->job->plan);
+  g_autofree char *overview = pp_plan_format (book->job->plan);
   double y;
 
   pp_book_begin_page (book, _("Before the first mix"));

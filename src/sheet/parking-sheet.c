@@ -238,7 +238,7 @@ draw_tag (const Parking *self,
           PpBox          box)
 {
   const PpTextStyle number_style = { .size = TAG_NUMBER, .bold = TRUE };
-  const PpTextStyle name_style = { .size = PP_TEXT_LEAST, .max_lines = 2 };
+  const PpTextStyle name_style = { .size = PP_TEXT_LEAST, .max_lines = 3 };
   const double dashes[] = { 1.2, 1.2 };
   PpBook *book = self->book;
   g_autofree char *number = g_strdup_printf ("%u", get_number (self, item));

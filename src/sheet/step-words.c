@@ -195,6 +195,19 @@ pp_step_act_format (const PpJobWords  *words,
   return g_string_free (text, FALSE);
 }
 
+char *
+pp_plan_format (const PpPlan *plan)
+{
+  g_autofree char *time = pp_time_format (plan->placed_by);
+  g_autofree char *steps = g_strdup_printf (ngettext ("%u step", "%u steps", plan->n_steps),
+                                            plan->n_steps);
+  g_autofree char *mixes = g_strdup_printf (ngettext ("%u mix", "%u mixes", plan->n_mixes),
+                                            plan->n_mixes);
+
+  /* Translators: steps, mixes and a time: "21 steps, 6 mixes, about 30 min". */
+  return g_strdup_printf (_("%s, %s, about %s"), steps, mixes, time);
+}
+
 const char *
 pp_no_order_words (const PpSheetJob *job)
 {

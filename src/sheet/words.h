@@ -72,6 +72,9 @@ void         pp_step_words_free (PpStepWords      *self);
 char        *pp_step_act_format (const PpJobWords  *words,
                                  const PpStepWords *step);
 
+/* "21 steps, 6 mixes, about 30 min" (transfer full) */
+char        *pp_plan_format      (const PpPlan     *plan);
+
 /* Minutes at which the clock of a sitting is started: its first mixing. */
 double       pp_sitting_start   (const PpPlan     *plan,
                                  guint             sitting);

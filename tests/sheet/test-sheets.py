@@ -456,7 +456,7 @@ def check_bars(sheets, kind):
     """On each page that shows something in its true size one line of 4 in each way."""
     for path in sheets.path.glob(kind + '-*.svg'):
         text = path.read_text('utf-8')
-        if 'hold a ruler to both bars' not in text:
+        if 'check both bars' not in text:
             continue
         lengths = []
         for element in ElementTree.parse(path).getroot().iter(SVG + 'path'):
