@@ -20,7 +20,8 @@ from tap import check, results  # noqa: E402
 CLI = pathlib.Path(os.environ['PP_BUILD_ROOT']) / 'src' / 'cli' / 'petalpane-cli'
 SAMPLES = {'quick': ['estuary-meadow'], 'all': ['estuary-meadow', 'towpath-in-june', 'walled-garden']}
 PAPERS = {'quick': [('a4', 'mm')], 'all': [('a4', 'mm'), ('letter', 'in')]}
-SLACK = 0.5       # pt that a word may stick out of the page: its box is larger than its ink
+REACH = 18        # pt from the edge of the paper, as far out as printers print
+SHARE = 0.25      # of a word's box under another: they touch, but are both to be read
 # what is typed at the command is never translated, nor is what other makers call things
 COMMAND = ('petalpane-cli', 'Petalpane', 'check', 'put-right', 'fit', 'again', 'sheets', 'picture', 'piece')
 
@@ -42,6 +43,18 @@ def get_words(pdf):
             yield (number, word.text, *(float(word.get(key)) for key in ('xMin', 'yMin', 'xMax', 'yMax')), *size)
 
 
+def find_overlaps(words):
+    """(page, one, other); the letters of tiles may lie anywhere."""
+    words = [word for word in words if len(word[1]) > 1]
+    for i, one in enumerate(words):
+        for other in words[max(0, i - 400):i]:
+            width = min(one[4], other[4]) - max(one[2], other[2])
+            height = min(one[5], other[5]) - max(one[3], other[3])
+            least = min((word[4] - word[2]) * (word[5] - word[3]) for word in (one, other))
+            if one[0] == other[0] and width > 0 and height > 0 and width * height > SHARE * least:
+                yield one[0], one[1], other[1]
+
+
 def is_of(plain, names):
     """Whether these are words of the data, or parts of one that was broken at the end of a line."""
     return all(any(name.startswith(word) or name.endswith(word) for name in names) for word in plain)
@@ -60,9 +73,14 @@ def sheets(locale_dir, sample, paper, unit):
     check(f'{title}: most words are of the made-up language', len(made_up) > len(words) // 3, len(made_up))
     plain = {(word[0], word[1]) for word in words if not is_of(pseudo.find_plain(word[1]), names)}
     check(f'{title}: every word is marked', not plain, sorted(plain))
-    out = [word for word in words if word[2] < -SLACK or word[3] < -SLACK or word[4] > word[6] + SLACK
-           or word[5] > word[7] + SLACK]
-    check(f'{title}: no word sticks out of the page', not out, out)
+    out = [word for word in words if word[2] < REACH or word[3] < REACH or word[4] > word[6] - REACH
+           or word[5] > word[7] - REACH]
+    check(f'{title}: no word comes too near to the edge of the paper', not out, out)
+    # what was cut off is still said by the dots, which makes a word with spaces in it
+    cut = [word[:2] for word in words if ' ' in word[1].strip()]
+    check(f'{title}: no text is cut short', not cut, cut)
+    over = list(find_overlaps(words))
+    check(f'{title}: no word lies over another', not over, over)
 
 
 def command(locale_dir):
