@@ -149,7 +149,9 @@ say (PpCanvas      *self,
   g_autofree char *name = pp_placement_words_piece (panel, other);
 
   g_free (self->drag.said);
-  self->drag.said = g_strdup_printf (over ? _("over %s") : _("under %s"), name);
+  /* Translators: a piece that another is laid over or under in the stack. */
+  self->drag.said = g_strdup_printf (over ? C_("in the stack", "over %s")
+                                          : C_("in the stack", "under %s"), name);
 }
 
 gboolean
