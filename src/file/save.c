@@ -17,6 +17,7 @@
 
 /* As many as Linux itself follows. */
 #define MAX_LINKS 40
+#define MOST_SHOWN 100 /* letters of a name in a sentence */
 
 /* The path that is no symbolic link itself; NULL if the links never end. (transfer full) */
 static char *
@@ -166,6 +167,20 @@ replace_target (const char *target,
   return FALSE;
 }
 
+/* A name that nobody would read to its end has its middle left out. (transfer full) */
+static char *
+show_name (const char *path)
+{
+  g_autofree char *name = g_filename_display_name (path);
+  glong length = g_utf8_strlen (name, -1);
+  g_autofree char *first = NULL;
+
+  if (length <= MOST_SHOWN)
+    return g_steal_pointer (&name);
+  first = g_utf8_substring (name, 0, MOST_SHOWN / 2);
+  return g_strconcat (first, "…", g_utf8_offset_to_pointer (name, length - MOST_SHOWN / 2), NULL);
+}
+
 /* What, where, what now. */
 static char *
 describe (int         failure,
@@ -225,7 +240,7 @@ pp_file_save (const char *path,
   if (target != NULL && replace_target (target, bytes, length))
     return TRUE;
   failure = errno; /* before anything else asks the system */
-  name = g_filename_display_name (path);
+  name = show_name (path);
   sentence = describe (failure, name);
   g_set_error_literal (error, PP_FILE_ERROR, PP_FILE_ERROR_IO, sentence);
   return FALSE;
