@@ -8,6 +8,7 @@
  */
 #include "check/check.h"
 
+#include "check/questions.h"
 #include "check/said.h"
 #include "check/settle-stack.h"
 
@@ -87,6 +88,12 @@ find_unchanged (const PpCheck *self,
   return unchanged;
 }
 
+static void (* const questions[]) (PpFindings *findings, const PpCheck *check) = {
+#define PP_QUESTION(name) pp_ask_##name,
+#include "check/questions.list"
+#undef PP_QUESTION
+};
+
 static void
 say_findings (PpCheck       *self,
               const PpCheck *previous)
@@ -105,14 +112,8 @@ say_findings (PpCheck       *self,
       findings.before = previous->said;
       findings.unchanged = unchanged;
     }
-  pp_ask_holes (&findings, self->scene);
-  pp_ask_rests (&findings, self->scene, self->rests);
-  pp_ask_joints (&findings, self->scene, self->rests, self->joints);
-  pp_ask_pockets (&findings, self->scene, self->rests);
-  if (self->conceal != NULL)
-    pp_ask_concealment (&findings, self->scene, self->conceal);
-  pp_ask_hanging (&findings, self->scene, self->hang, &self->mass);
-  pp_ask_composition (&findings, self->scene, self->composition);
+  for (guint i = 0; i < G_N_ELEMENTS (questions); i++)
+    questions[i] (&findings, self);
   pp_findings_keep_said (&findings);
   g_ptr_array_sort (findings.list, pp_finding_compare);
   self->findings = g_ptr_array_ref (findings.list);

@@ -7,8 +7,10 @@
  */
 #pragma once
 
+#include "check/composition.h"
+#include "check/conceal.h"
+#include "check/finding.h"
 #include "check/piece-name.h"
-#include "check/questions.h"
 
 #include <gio/gio.h>
 

@@ -141,10 +141,11 @@ count_placed (const PpPanel *panel)
 }
 
 void
-pp_ask_composition (PpFindings          *findings,
-                    const PpScene       *scene,
-                    const PpComposition *composition)
+pp_ask_composition (PpFindings    *findings,
+                    const PpCheck *check)
 {
+  const PpScene *scene = check->scene;
+  const PpComposition *composition = check->composition;
   g_autoptr (GHashTable) counts = count_placed (scene->panel);
 
   for (guint i = 0; i < composition->n_groups; i++)

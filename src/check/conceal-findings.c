@@ -343,10 +343,12 @@ ask_hole (PpFindings        *findings,
 }
 
 void
-pp_ask_concealment (PpFindings      *findings,
-                    const PpScene   *scene,
-                    const PpConceal *conceal)
+pp_ask_conceal (PpFindings    *findings,
+                const PpCheck *check)
 {
+  const PpScene *scene = check->scene;
+  const PpConceal *conceal = check->conceal;
+
   if (conceal == NULL)
     return;
   if (conceal->has_wire)

@@ -195,16 +195,16 @@ find_middle (const PpScene *scene)
 }
 
 void
-pp_ask_hanging (PpFindings    *findings,
-                const PpScene *scene,
-                const PpHang  *hang,
-                const PpMass  *mass)
+pp_ask_hang (PpFindings    *findings,
+             const PpCheck *check)
 {
+  const PpScene *scene = check->scene;
+  const PpHang *hang = check->hang;
   Question self = { .findings = findings, .panel = scene->panel, .hang = hang };
 
   if (hang == NULL)
     {
-      ask_hook (findings, find_edge (scene), mass);
+      ask_hook (findings, find_edge (scene), &check->mass);
       return;
     }
   self.hook = hang->is_taut ? find_middle (scene) : hang->hook;
@@ -214,5 +214,5 @@ pp_ask_hanging (PpFindings    *findings,
   ask_slip (&self);
   ask_load (&self);
   ask_lean (&self);
-  ask_hook (findings, self.hook, mass);
+  ask_hook (findings, self.hook, &check->mass);
 }

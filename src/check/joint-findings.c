@@ -127,11 +127,13 @@ ask_joint (Question *self)
 }
 
 void
-pp_ask_joints (PpFindings    *findings,
-               const PpScene *scene,
-               PpRest       **rests,
-               PpJoint      **joints)
+pp_ask_joint (PpFindings    *findings,
+              const PpCheck *check)
 {
+  const PpScene *scene = check->scene;
+  PpRest **rests = check->rests;
+  PpJoint **joints = check->joints;
+
   for (guint i = 0; i < scene->n_bodies; i++)
     {
       Question question = { findings, scene, i, scene->panel, scene->bodies[i], joints[i], NULL };

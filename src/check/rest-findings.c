@@ -139,10 +139,12 @@ ask_flat_on_shaped (PpFindings    *findings,
 }
 
 void
-pp_ask_rests (PpFindings    *findings,
-              const PpScene *scene,
-              PpRest       **rests)
+pp_ask_rest (PpFindings    *findings,
+             const PpCheck *check)
 {
+  const PpScene *scene = check->scene;
+  PpRest **rests = check->rests;
+
   for (guint i = 0; i < scene->n_bodies; i++)
     {
       if (pp_findings_say_again (findings, PP_SAID_OF_REST, i))

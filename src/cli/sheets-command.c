@@ -40,23 +40,23 @@ G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (Options, options_clear)
 
 /* "record, order": what may be asked for. (transfer full) */
 static char *
-list_sheets (const PpSheetKind *kinds,
-             guint              n)
+list_sheets (const PpSheetKind * const *kinds,
+             guint                      n)
 {
   g_autoptr (GString) list = g_string_new (NULL);
 
   for (guint i = 0; i < n; i++)
-    g_string_append_printf (list, "%s%s", i > 0 ? ", " : "", kinds[i].id);
+    g_string_append_printf (list, "%s%s", i > 0 ? ", " : "", kinds[i]->id);
   return g_string_free (g_steal_pointer (&list), FALSE);
 }
 
 static gboolean
-is_among (const char        *id,
-          const PpSheetKind *kinds,
-          guint              n)
+is_among (const char                *id,
+          const PpSheetKind * const *kinds,
+          guint                      n)
 {
   for (guint i = 0; i < n; i++)
-    if (strcmp (id, kinds[i].id) == 0)
+    if (strcmp (id, kinds[i]->id) == 0)
       return TRUE;
   return FALSE;
 }
@@ -64,16 +64,16 @@ is_among (const char        *id,
 /* The ids of the sheets asked for, all of them by default, ended by NULL; NULL after a complaint.
  * (transfer full) */
 static char **
-parse_sheets (const char        *option,
-              const char        *text,
-              const PpSheetKind *kinds,
-              guint              n)
+parse_sheets (const char                *option,
+              const char                *text,
+              const PpSheetKind * const *kinds,
+              guint                      n)
 {
   g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
   g_auto (GStrv) asked = text != NULL ? g_strsplit (*text != '\0' ? text : " ", ",", -1) : NULL;
 
   for (guint i = 0; asked == NULL && i < n; i++)
-    g_strv_builder_add (builder, kinds[i].id);
+    g_strv_builder_add (builder, kinds[i]->id);
   for (guint i = 0; asked != NULL && asked[i] != NULL; i++)
     {
       if (!is_among (asked[i], kinds, n))
@@ -187,7 +187,7 @@ write_sheets (const char    *file,
               PpSheetFormats formats)
 {
   guint n;
-  const PpSheetKind *kinds = pp_sheet_kinds (&n);
+  const PpSheetKind * const *kinds = pp_sheet_kinds (&n);
   g_auto (GStrv) asked = parse_sheets ("--sheets", options->sheets, kinds, n);
   g_auto (PpAnswers) answers = { NULL };
   g_autoptr (GError) error = NULL;
@@ -209,10 +209,31 @@ write_blanks (const Options *options,
               PpSheetFormats formats)
 {
   guint n;
-  const PpSheetKind *kinds = pp_sheet_blanks (&n);
+  const PpSheetKind * const *kinds = pp_sheet_blanks (&n);
   g_auto (GStrv) asked = parse_sheets ("--blank", options->blank, kinds, n);
 
   return asked != NULL ? write_kinds (NULL, options, job, asked, formats) : PP_EXIT_UNUSABLE;
+}
+
+/* (transfer full) */
+static char *
+describe_sheets (void)
+{
+  guint n;
+  const PpSheetKind * const *kinds = pp_sheet_kinds (&n);
+  g_autofree char *list = list_sheets (kinds, n);
+
+  return g_strdup_printf (_("Which sheets, all unless said: %s"), list);
+}
+
+static char *
+describe_blanks (void)
+{
+  guint n;
+  const PpSheetKind * const *kinds = pp_sheet_blanks (&n);
+  g_autofree char *list = list_sheets (kinds, n);
+
+  return g_strdup_printf (_("Instead, without a file, empty sheets for making pieces: %s"), list);
 }
 
 int
@@ -220,14 +241,13 @@ pp_command_sheets (int    argc,
                    char **argv)
 {
   g_auto (Options) options = { NULL };
+  g_autofree char *which = describe_sheets (), *blanks = describe_blanks ();
   const GOptionEntry entries[] = {
     { "output", 'o', 0, G_OPTION_ARG_FILENAME, &options.out, N_("The folder to write to"),
       N_("FOLDER") },
-    { "sheets", 0, 0, G_OPTION_ARG_STRING, &options.sheets,
-      N_("Which sheets, all unless said: record, order, pattern, parking, hanging, cutting, "
-         "materials, label"), N_("NAME,…") },
-    { "blank", 0, 0, G_OPTION_ARG_STRING, &options.blank,
-      N_("Instead, without a file, empty sheets for making pieces: ring, ladder, frame"),
+    { "sheets", 0, 0, G_OPTION_ARG_STRING, &options.sheets, which,
+      N_("NAME,…") },
+    { "blank", 0, 0, G_OPTION_ARG_STRING, &options.blank, blanks,
       N_("NAME,…") },
     { "paper", 0, 0, G_OPTION_ARG_STRING, &options.paper,
       N_("a4, a3, letter, legal, tabloid, or width and height in mm as 300x420"), N_("SIZE") },

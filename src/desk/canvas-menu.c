@@ -6,6 +6,7 @@
  */
 #include "config.h"
 
+#include "desk/acts.h"
 #include "desk/canvas-private.h"
 #include "desk/swap-chooser.h"
 #include "panel/i18n.h"
@@ -28,16 +29,10 @@ static const Row turn_rows[] = {
 static const Row stack_rows[] = {
   { N_("Over the next"), "win.over" },
   { N_("Under the next"), "win.under" },
-  { N_("Lift"), "win.lift" },
-  { N_("Lower"), "win.lower" },
-  { N_("To the top"), "win.to-top" },
-  { N_("To the bottom"), "win.to-bottom" },
   { NULL },
 };
 
-static const Row group_rows[] = {
-  { N_("Group"), "win.group" },
-  { N_("Ungroup"), "win.ungroup" },
+static const Row stay_rows[] = {
   { N_("Stays put"), "win.stays-put" },
   { NULL },
 };
@@ -64,44 +59,59 @@ static const Row change_rows[] = {
 };
 
 static void
-add_section (GMenu     *menu,
-             const Row *rows)
+add_rows (GMenu     *section,
+          const Row *rows)
 {
-  g_autoptr (GMenu) section = g_menu_new ();
-
   for (; rows->label != NULL; rows++)
     g_menu_append (section, _(rows->label), rows->action);
-  g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
 }
 
-/* A section with one line that opens the rows. */
 static void
-add_submenu (GMenu      *menu,
-             const char *label,
-             const Row  *rows)
+add_acts (GMenu       *section,
+          PpActSection which)
 {
-  g_autoptr (GMenu) section = g_menu_new (), submenu = g_menu_new ();
+  guint n_acts;
+  const PpActKind * const *acts = pp_acts (&n_acts);
 
-  add_section (submenu, rows);
-  g_menu_append_submenu (section, label, G_MENU_MODEL (submenu));
-  g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
+  for (guint i = 0; i < n_acts; i++)
+    if (acts[i]->section == which)
+      {
+        g_autofree char *action = g_strconcat ("win.", acts[i]->name, NULL);
+
+        g_menu_append (section, _(acts[i]->label), action);
+      }
 }
 
 static GMenu *
 make_menu (PpCanvas *self)
 {
+  g_autoptr (GMenu) turn = g_menu_new ();
+  g_autoptr (GMenu) stack = g_menu_new ();
+  g_autoptr (GMenu) in_stack = g_menu_new ();
+  g_autoptr (GMenu) group = g_menu_new ();
+  g_autoptr (GMenu) fuse = g_menu_new ();
+  g_autoptr (GMenu) change = g_menu_new ();
   GMenu *menu = g_menu_new ();
 
   if (pp_document_get_chosen (self->document) == PP_CHOSEN_PLACEMENTS)
     {
-      add_section (menu, turn_rows);
-      add_submenu (menu, _("In the stack"), stack_rows);
-      add_section (menu, group_rows);
-      add_section (menu, fuse_rows);
+      add_rows (turn, turn_rows);
+      add_acts (turn, PP_SECTION_TURN);
+      add_rows (stack, stack_rows);
+      add_acts (stack, PP_SECTION_STACK);
+      g_menu_append_submenu (in_stack, _("In the stack"), G_MENU_MODEL (stack));
+      add_acts (group, PP_SECTION_GROUP);
+      add_rows (group, stay_rows);
+      add_rows (fuse, fuse_rows);
+      g_menu_append_section (menu, NULL, G_MENU_MODEL (turn));
+      g_menu_append_section (menu, NULL, G_MENU_MODEL (in_stack));
+      g_menu_append_section (menu, NULL, G_MENU_MODEL (group));
     }
   else
-    add_section (menu, glass_rows);
-  add_section (menu, change_rows);
+    add_rows (fuse, glass_rows);
+  add_rows (change, change_rows);
+  g_menu_append_section (menu, NULL, G_MENU_MODEL (fuse));
+  g_menu_append_section (menu, NULL, G_MENU_MODEL (change));
   return menu;
 }
 

@@ -2,8 +2,9 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What they do stands in edit-acts.c, their keys in edit-keys.c. In a drag the enabled ones are
- * found anew 60 times a second, so that asks no more than a look at each chosen piece.
+ * Those that are one edit are values, listed in acts.list. What others do stands in edit-acts.c,
+ * their keys in edit-keys.c. In a drag the enabled ones are found anew 60 times a second, so that
+ * asks no more than a look at each chosen piece.
  */
 #include "config.h"
 
@@ -39,12 +40,6 @@ DEFINE_ACTION (remove, pp_edit_acts_remove (document, PP_ACT_REMOVE))
 DEFINE_ACTION (select_all, pp_edit_acts_choose_all (document))
 DEFINE_ACTION (choose_nothing, pp_document_choose (document, PP_CHOSEN_NOTHING, NULL))
 DEFINE_ACTION (mirror, pp_edit_acts_mirror (document))
-DEFINE_ACTION (lift, pp_edit_acts_lift (document))
-DEFINE_ACTION (lower, pp_edit_acts_lower (document))
-DEFINE_ACTION (to_top, pp_edit_acts_to_top (document))
-DEFINE_ACTION (to_bottom, pp_edit_acts_to_bottom (document))
-DEFINE_ACTION (group, pp_edit_acts_group (document))
-DEFINE_ACTION (ungroup, pp_edit_acts_ungroup (document))
 DEFINE_ACTION (space_evenly, pp_arrange_acts_space_evenly (document))
 DEFINE_ACTION (mirror_across, pp_arrange_acts_mirror_across (document))
 DEFINE_ACTION (swap, pp_canvas_open_swap (pp_window_get_canvas (window)); (void) document)
@@ -52,6 +47,16 @@ DEFINE_ACTION (fuse_vase, pp_fuse_acts_add_vase (document))
 DEFINE_ACTION (fuse_piece, pp_fuse_acts_piece (document))
 DEFINE_ACTION (stand, pp_fuse_acts_stand (document))
 DEFINE_ACTION (choose_next, pp_fuse_acts_choose_next (document))
+
+static void
+act_cb (GSimpleAction *action,
+        GVariant      *parameter,
+        gpointer       window)
+{
+  const PpActKind *act = pp_acts_find (g_action_get_name (G_ACTION (action)));
+
+  pp_edit_acts_do (pp_window_get_document (window), act);
+}
 
 /* To the right as it is seen, also from behind. */
 static void
@@ -168,12 +173,6 @@ static const GActionEntry entries[] = {
   { "turn-left-fine", turn_left_fine_cb },
   { "turn-right-fine", turn_right_fine_cb },
   { "mirror", mirror_cb },
-  { "lift", lift_cb },
-  { "lower", lower_cb },
-  { "to-top", to_top_cb },
-  { "to-bottom", to_bottom_cb },
-  { "group", group_cb },
-  { "ungroup", ungroup_cb },
   { "over", over_cb },
   { "under", under_cb },
   { "swap", swap_cb },
@@ -190,25 +189,20 @@ static const GActionEntry entries[] = {
  * where pieces are not to be seen. */
 typedef struct
 {
-  gboolean is_dry_run;
-  gboolean has_pieces;   /* on the glass at all */
-  PpChosen chosen;
-  guint    n;            /* pieces chosen */
-  gboolean can_rise;
-  gboolean can_sink;
-  gboolean is_group;     /* all of one group */
-  gboolean has_grouped;
-  gboolean all_pinned;
-  gboolean can_stand;    /* in a pocket */
-  gboolean can_undo;
-  gboolean can_redo;
+  gboolean      is_dry_run;
+  gboolean      has_pieces; /* on the glass at all */
+  PpChosen      chosen;
+  PpChosenFacts pieces;
+  gboolean      can_stand;  /* in a pocket */
+  gboolean      can_undo;
+  gboolean      can_redo;
 } Facts;
 
 /* Ids that are gone are passed over: on "changed" they are still among the chosen. */
 static void
 look_at_chosen (const PpPanel      *panel,
                 const char * const *ids,
-                Facts              *facts)
+                PpChosenFacts      *facts)
 {
   const char *group = NULL;
   guint lowest = 0, highest = 0;
@@ -251,7 +245,7 @@ look (PpWindow *window)
   facts.chosen = pp_document_get_chosen (document);
   if (facts.chosen == PP_CHOSEN_PLACEMENTS)
     look_at_chosen (pp_document_get_panel (document), pp_document_get_chosen_ids (document),
-                    &facts);
+                    &facts.pieces);
   facts.can_stand = pp_fuse_acts_can_stand (document);
   return facts;
 }
@@ -277,31 +271,29 @@ update (PpWindow *window)
 {
   const Facts facts = look (window);
   GAction *stays_put = g_action_map_lookup_action (G_ACTION_MAP (window), "stays-put");
+  guint n_acts;
+  const PpActKind * const *acts = pp_acts (&n_acts);
 
   enable (window, "undo", facts.can_undo);
   enable (window, "redo", facts.can_redo);
   enable (window, "paste", facts.is_dry_run);
   enable (window, "select-all", facts.has_pieces);
   enable (window, "choose-nothing", facts.chosen != PP_CHOSEN_NOTHING);
-  enable (window, "remove", facts.n > 0 || facts.chosen == PP_CHOSEN_HOLE
+  enable (window, "remove", facts.pieces.n > 0 || facts.chosen == PP_CHOSEN_HOLE
                             || facts.chosen == PP_CHOSEN_WIRE || facts.chosen == PP_CHOSEN_FUSED);
   for (guint i = 0; i < G_N_ELEMENTS (of_pieces); i++)
-    enable (window, of_pieces[i], facts.n > 0);
-  enable (window, "lift", facts.can_rise);
-  enable (window, "to-top", facts.can_rise);
-  enable (window, "lower", facts.can_sink);
-  enable (window, "to-bottom", facts.can_sink);
-  enable (window, "group", facts.n > 1 && !facts.is_group);
-  enable (window, "ungroup", facts.has_grouped);
-  enable (window, "over", facts.n == 1 && facts.can_rise);
-  enable (window, "under", facts.n == 1 && facts.can_sink);
-  enable (window, "space-evenly", facts.n > 2);
+    enable (window, of_pieces[i], facts.pieces.n > 0);
+  for (guint i = 0; i < n_acts; i++)
+    enable (window, acts[i]->name, facts.pieces.n > 0 && acts[i]->can (&facts.pieces));
+  enable (window, "over", facts.pieces.n == 1 && facts.pieces.can_rise);
+  enable (window, "under", facts.pieces.n == 1 && facts.pieces.can_sink);
+  enable (window, "space-evenly", facts.pieces.n > 2);
   enable (window, "fuse-vase", facts.is_dry_run);
-  enable (window, "fuse-piece", facts.n == 1);
+  enable (window, "fuse-piece", facts.pieces.n == 1);
   enable (window, "stand", facts.can_stand);
   enable (window, "choose-next", facts.is_dry_run);
   g_simple_action_set_state (G_SIMPLE_ACTION (stays_put),
-                             g_variant_new_boolean (facts.n > 0 && facts.all_pinned));
+                             g_variant_new_boolean (facts.pieces.n > 0 && facts.pieces.all_pinned));
 }
 
 static void
@@ -319,12 +311,27 @@ page_cb (PpWindow   *window,
   update (window);
 }
 
+static void
+add_actions (PpWindow *window)
+{
+  guint n_acts;
+  const PpActKind * const *acts = pp_acts (&n_acts);
+
+  g_action_map_add_action_entries (G_ACTION_MAP (window), entries, G_N_ELEMENTS (entries), window);
+  for (guint i = 0; i < n_acts; i++)
+    {
+      const GActionEntry entry = { acts[i]->name, act_cb };
+
+      g_action_map_add_action_entries (G_ACTION_MAP (window), &entry, 1, window);
+    }
+}
+
 void
 pp_edit_actions_add (PpWindow *window)
 {
   GSignalGroup *signals = g_signal_group_new (PP_TYPE_DOCUMENT);
 
-  g_action_map_add_action_entries (G_ACTION_MAP (window), entries, G_N_ELEMENTS (entries), window);
+  add_actions (window);
   g_signal_group_connect (signals, "changed", G_CALLBACK (changed_cb), window);
   g_signal_group_connect (signals, "chosen", G_CALLBACK (changed_cb), window);
   g_object_bind_property (window, "document", signals, "target", G_BINDING_SYNC_CREATE);

@@ -134,109 +134,21 @@ pp_edit_acts_mirror (PpDocument *document)
   take (document, next, error, PP_ACT_MIRROR, (const char * const *) ids, NULL);
 }
 
-typedef PpPanel *(*Edit) (const PpPanel *panel, const char * const *ids, GError **error);
-
-static void
-act_on_chosen (PpDocument *document,
-               Edit        edit,
-               PpAct       act)
+void
+pp_edit_acts_do (PpDocument      *document,
+                 const PpActKind *act)
 {
+  const PpPanel *panel = pp_document_get_panel (document);
   const char * const *ids = get_chosen (document);
+  g_autofree char *label = NULL;
   GError *error = NULL;
   PpPanel *next;
 
   if (ids == NULL)
     return;
-  next = edit (pp_document_get_panel (document), ids, &error);
-  take (document, next, error, act, ids, NULL);
-}
-
-void
-pp_edit_acts_lift (PpDocument *document)
-{
-  act_on_chosen (document, pp_edit_lift, PP_ACT_LIFT);
-}
-
-void
-pp_edit_acts_lower (PpDocument *document)
-{
-  act_on_chosen (document, pp_edit_lower, PP_ACT_LOWER);
-}
-
-/* From the last down, so that those in place already do not move. */
-static PpPanel *
-to_top (const PpPanel      *panel,
-        const char * const *ids,
-        GError            **error)
-{
-  PpPanel *next = pp_panel_ref (panel);
-  guint n = g_strv_length ((char **) ids);
-
-  for (guint i = n; i-- > 0 && next != NULL;)
-    {
-      g_autoptr (PpPanel) before = next;
-
-      next = pp_edit_restack (before, ids[i], before->placements->len - n + i, error);
-    }
-  return next;
-}
-
-static PpPanel *
-to_bottom (const PpPanel      *panel,
-           const char * const *ids,
-           GError            **error)
-{
-  PpPanel *next = pp_panel_ref (panel);
-
-  for (guint i = 0; ids[i] != NULL && next != NULL; i++)
-    {
-      g_autoptr (PpPanel) before = next;
-
-      next = pp_edit_restack (before, ids[i], i, error);
-    }
-  return next;
-}
-
-void
-pp_edit_acts_to_top (PpDocument *document)
-{
-  act_on_chosen (document, to_top, PP_ACT_TO_TOP);
-}
-
-void
-pp_edit_acts_to_bottom (PpDocument *document)
-{
-  act_on_chosen (document, to_bottom, PP_ACT_TO_BOTTOM);
-}
-
-static PpPanel *
-group_anew (const PpPanel      *panel,
-            const char * const *ids,
-            GError            **error)
-{
-  g_autofree char *name = pp_edit_new_group_name (panel);
-
-  return pp_edit_group (panel, ids, name, error);
-}
-
-static PpPanel *
-ungroup (const PpPanel      *panel,
-         const char * const *ids,
-         GError            **error)
-{
-  return pp_edit_group (panel, ids, NULL, error);
-}
-
-void
-pp_edit_acts_group (PpDocument *document)
-{
-  act_on_chosen (document, group_anew, PP_ACT_GROUP);
-}
-
-void
-pp_edit_acts_ungroup (PpDocument *document)
-{
-  act_on_chosen (document, ungroup, PP_ACT_UNGROUP);
+  label = pp_edit_words_act_kind (act, panel, ids);
+  next = act->edit (panel, ids, &error);
+  pp_edit_acts_take (document, next, error, label, NULL);
 }
 
 void
@@ -312,7 +224,7 @@ part_groups (const PpPanel      *panel,
         {
           g_autoptr (PpPanel) before = next;
 
-          next = group_anew (before, (const char * const *) whole, error);
+          next = pp_group_act.edit (before, (const char * const *) whole, error);
         }
     }
   return next;
@@ -355,6 +267,17 @@ remove_wire (PpDocument *document)
   pp_document_take (document, next, error, _("Take the wire off"), NULL);
 }
 
+static void
+remove_pieces (PpDocument *document,
+               PpAct       act)
+{
+  const char * const *ids = get_chosen (document);
+  GError *error = NULL;
+  PpPanel *next = pp_edit_remove (pp_document_get_panel (document), ids, &error);
+
+  take (document, next, error, act, ids, NULL);
+}
+
 void
 pp_edit_acts_remove (PpDocument *document,
                      PpAct       act)
@@ -362,7 +285,7 @@ pp_edit_acts_remove (PpDocument *document,
   switch (pp_document_get_chosen (document))
     {
     case PP_CHOSEN_PLACEMENTS:
-      act_on_chosen (document, pp_edit_remove, act);
+      remove_pieces (document, act);
       break;
     case PP_CHOSEN_HOLE:
       remove_hole (document);

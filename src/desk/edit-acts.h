@@ -19,12 +19,9 @@ void     pp_edit_acts_turn       (PpDocument *document,
                                   double      degrees);
 /* In the upright line through the middle of their box. */
 void     pp_edit_acts_mirror     (PpDocument *document);
-void     pp_edit_acts_lift       (PpDocument *document);
-void     pp_edit_acts_lower      (PpDocument *document);
-void     pp_edit_acts_to_top     (PpDocument *document);
-void     pp_edit_acts_to_bottom  (PpDocument *document);
-void     pp_edit_acts_group      (PpDocument *document);
-void     pp_edit_acts_ungroup    (PpDocument *document);
+/* One of acts.h. */
+void     pp_edit_acts_do         (PpDocument      *document,
+                                  const PpActKind *act);
 void     pp_edit_acts_pin        (PpDocument *document,
                                   gboolean    pinned);
 /* The copies are chosen, 10 mm or 1/2 in down and to the right; a group copied whole is a group of

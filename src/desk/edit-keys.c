@@ -12,6 +12,7 @@
 
 #include "desk/edit-keys.h"
 
+#include "desk/acts.h"
 #include "desk/keys-window.h"
 
 static const struct
@@ -32,12 +33,6 @@ static const struct
   { "win.turn-left-fine", { "<Shift>l" } },
   { "win.turn-right-fine", { "<Shift>r" } },
   { "win.mirror", { "m" } },
-  { "win.lift", { "<Control>Up", "<Control>KP_Up" } },
-  { "win.lower", { "<Control>Down", "<Control>KP_Down" } },
-  { "win.to-top", { "<Control><Shift>Up", "<Control><Shift>KP_Up" } },
-  { "win.to-bottom", { "<Control><Shift>Down", "<Control><Shift>KP_Down" } },
-  { "win.group", { "<Control>g" } },
-  { "win.ungroup", { "<Control><Shift>g" } },
   { "win.stays-put", { "p" } },
   { "win.over", { "o" } },
   { "win.under", { "u" } },
@@ -55,8 +50,17 @@ static const char * const help_keys[] = { "F1", "<Control>question", NULL };
 void
 pp_edit_keys_set (GtkApplication *application)
 {
+  guint n_acts;
+  const PpActKind * const *acts = pp_acts (&n_acts);
+
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     gtk_application_set_accels_for_action (application, rows[i].action, rows[i].keys);
+  for (guint i = 0; i < n_acts; i++)
+    {
+      g_autofree char *action = g_strconcat ("win.", acts[i]->name, NULL);
+
+      gtk_application_set_accels_for_action (application, action, acts[i]->keys);
+    }
   gtk_application_set_accels_for_action (application, "win.show-help-overlay", help_keys);
 }
 
@@ -78,12 +82,27 @@ matches (GdkEvent   *event,
 }
 
 static gboolean
+matches_any (GdkEvent           *event,
+             const char * const *keys)
+{
+  for (; *keys != NULL; keys++)
+    if (matches (event, *keys))
+      return TRUE;
+  return FALSE;
+}
+
+static gboolean
 is_edit_key (GdkEvent *event)
 {
+  guint n_acts;
+  const PpActKind * const *acts = pp_acts (&n_acts);
+
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
-    for (guint j = 0; rows[i].keys[j] != NULL; j++)
-      if (matches (event, rows[i].keys[j]))
-        return TRUE;
+    if (matches_any (event, rows[i].keys))
+      return TRUE;
+  for (guint i = 0; i < n_acts; i++)
+    if (matches_any (event, acts[i]->keys))
+      return TRUE;
   return FALSE;
 }
 

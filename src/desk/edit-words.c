@@ -29,18 +29,6 @@ describe_one (PpAct       act,
       return g_strdup_printf (_("Turn %s"), piece);
     case PP_ACT_MIRROR:
       return g_strdup_printf (_("Mirror %s"), piece);
-    case PP_ACT_LIFT:
-      return g_strdup_printf (_("Lift %s"), piece);
-    case PP_ACT_LOWER:
-      return g_strdup_printf (_("Lower %s"), piece);
-    case PP_ACT_TO_TOP:
-      return g_strdup_printf (_("Lift %s to the top"), piece);
-    case PP_ACT_TO_BOTTOM:
-      return g_strdup_printf (_("Lower %s to the bottom"), piece);
-    case PP_ACT_GROUP:
-      return g_strdup_printf (_("Group %s"), piece);
-    case PP_ACT_UNGROUP:
-      return g_strdup_printf (_("Ungroup %s"), piece);
     case PP_ACT_PIN:
       return g_strdup_printf (_("Let %s stay put"), piece);
     case PP_ACT_LET_GO:
@@ -67,20 +55,6 @@ describe_many (PpAct act,
       return g_strdup_printf (ngettext ("Turn %u piece", "Turn %u pieces", n), n);
     case PP_ACT_MIRROR:
       return g_strdup_printf (ngettext ("Mirror %u piece", "Mirror %u pieces", n), n);
-    case PP_ACT_LIFT:
-      return g_strdup_printf (ngettext ("Lift %u piece", "Lift %u pieces", n), n);
-    case PP_ACT_LOWER:
-      return g_strdup_printf (ngettext ("Lower %u piece", "Lower %u pieces", n), n);
-    case PP_ACT_TO_TOP:
-      return g_strdup_printf (ngettext ("Lift %u piece to the top",
-                                        "Lift %u pieces to the top", n), n);
-    case PP_ACT_TO_BOTTOM:
-      return g_strdup_printf (ngettext ("Lower %u piece to the bottom",
-                                        "Lower %u pieces to the bottom", n), n);
-    case PP_ACT_GROUP:
-      return g_strdup_printf (ngettext ("Group %u piece", "Group %u pieces", n), n);
-    case PP_ACT_UNGROUP:
-      return g_strdup_printf (ngettext ("Ungroup %u piece", "Ungroup %u pieces", n), n);
     case PP_ACT_PIN:
       return g_strdup_printf (ngettext ("Let %u piece stay put", "Let %u pieces stay put", n), n);
     case PP_ACT_LET_GO:
@@ -95,6 +69,21 @@ describe_many (PpAct act,
       return g_strdup_printf (ngettext ("Paste %u piece", "Paste %u pieces", n), n);
     }
   g_return_val_if_reached (NULL);
+}
+
+char *
+pp_edit_words_act_kind (const PpActKind    *act,
+                        const PpPanel      *panel,
+                        const char * const *ids)
+{
+  guint n = g_strv_length ((char **) ids);
+  g_autofree char *piece = NULL;
+
+  g_return_val_if_fail (n > 0, NULL);
+
+  if (n == 1)
+    piece = name_piece (panel, ids[0]);
+  return act->say (piece, n);
 }
 
 char *

@@ -4,7 +4,7 @@
  */
 #pragma once
 
-#include "panel/panel.h"
+#include "desk/acts.h"
 
 G_BEGIN_DECLS
 
@@ -12,12 +12,6 @@ typedef enum
 {
   PP_ACT_TURN,
   PP_ACT_MIRROR,
-  PP_ACT_LIFT,
-  PP_ACT_LOWER,
-  PP_ACT_TO_TOP,
-  PP_ACT_TO_BOTTOM,
-  PP_ACT_GROUP,
-  PP_ACT_UNGROUP,
   PP_ACT_PIN,
   PP_ACT_LET_GO,
   PP_ACT_DUPLICATE,
@@ -28,6 +22,10 @@ typedef enum
 
 /* "Turn Oxeye", "Turn 3 pieces": `ids` are placements of `panel`, at least one. (transfer full) */
 char *pp_edit_words_act      (PpAct               act,
+                              const PpPanel      *panel,
+                              const char * const *ids);
+/* The same of an act of acts.h. (transfer full) */
+char *pp_edit_words_act_kind (const PpActKind    *act,
                               const PpPanel      *panel,
                               const char * const *ids);
 /* What to say of an act that passes over what stays put: `pinned` are left as they are. `others`:

@@ -9,6 +9,7 @@
 
 #include "desk/keys-window.h"
 
+#include "desk/acts.h"
 #include "desk/wrap-layout.h"
 #include "panel/i18n.h"
 
@@ -60,8 +61,6 @@ static const Row place_rows[] = {
   { N_("Mirror across the middle"), "win.mirror-across" },
   { N_("Space evenly"), "win.space-evenly" },
   { N_("Over the next, under the next"), "win.over", "win.under" },
-  { N_("Lift, lower"), "win.lift", "win.lower" },
-  { N_("To the top, to the bottom"), "win.to-top", "win.to-bottom" },
   { N_("Stays put"), "win.stays-put" },
   { N_("Stand in the pocket"), "win.stand" },
   { NULL },
@@ -75,7 +74,6 @@ static const Row change_rows[] = {
   { N_("Duplicate"), "win.duplicate" },
   { N_("Swap for another piece"), "win.swap" },
   { N_("Take off the glass"), "win.remove" },
-  { N_("Group, ungroup"), "win.group", "win.ungroup" },
   { N_("All that can be done with it"), "Menu <Shift>F10" },
   { N_("Fuse a vase on"), "win.fuse-vase" },
   { N_("Fuse a piece on"), "win.fuse-piece" },
@@ -100,8 +98,9 @@ static const struct
 {
   const char *title;
   const Row  *rows;
+  gboolean    has_acts; /* and those of acts.list */
 } groups[] = {
-  { N_("Put in place"), place_rows },
+  { N_("Put in place"), place_rows, TRUE },
   { N_("Choose"), choose_rows },
   { N_("Change"), change_rows },
   { N_("Look"), look_rows },
@@ -168,13 +167,30 @@ add_row (GtkGrid        *grid,
   gtk_grid_attach (grid, keys, 1, at, 1, 1);
 }
 
+static void
+add_acts (GtkGrid        *grid,
+          int             at,
+          GtkApplication *application)
+{
+  guint n_acts;
+  const PpActKind * const *acts = pp_acts (&n_acts);
+
+  for (guint i = 0; i < n_acts; i++)
+    {
+      g_autofree char *action = g_strconcat ("win.", acts[i]->name, NULL);
+
+      add_row (grid, at + (int) i, &(Row) { acts[i]->label, action }, application);
+    }
+}
+
 static GtkWidget *
-make_group (const char     *title,
-            const Row      *rows,
+make_group (guint           group,
             GtkApplication *application)
 {
+  const Row *rows = groups[group].rows;
   GtkWidget *grid = gtk_grid_new ();
-  GtkWidget *heading = gtk_label_new (title);
+  GtkWidget *heading = gtk_label_new (_(groups[group].title));
+  int n = 0;
 
   gtk_grid_set_column_spacing (GTK_GRID (grid), 18);
   gtk_grid_set_row_spacing (GTK_GRID (grid), 6);
@@ -183,8 +199,10 @@ make_group (const char     *title,
   gtk_label_set_xalign (GTK_LABEL (heading), 0);
   gtk_widget_add_css_class (heading, "pp-keys-title");
   gtk_grid_attach (GTK_GRID (grid), heading, 0, 0, 2, 1);
-  for (int i = 0; rows[i].act != NULL; i++)
-    add_row (GTK_GRID (grid), i + 1, &rows[i], application);
+  for (; rows[n].act != NULL; n++)
+    add_row (GTK_GRID (grid), n + 1, &rows[n], application);
+  if (groups[group].has_acts)
+    add_acts (GTK_GRID (grid), n + 1, application);
   return grid;
 }
 
@@ -200,7 +218,7 @@ make_groups (GtkApplication *application)
   gtk_widget_set_margin_top (box, 18);
   gtk_widget_set_margin_bottom (box, 24);
   for (guint i = 0; i < G_N_ELEMENTS (groups); i++)
-    gtk_box_append (GTK_BOX (box), make_group (_(groups[i].title), groups[i].rows, application));
+    gtk_box_append (GTK_BOX (box), make_group (i, application));
   return box;
 }
 

@@ -85,12 +85,12 @@ static const PpSheetKind *
 get_kind (guint i)
 {
   guint n, n_blanks;
-  const PpSheetKind *kinds = pp_sheet_kinds (&n);
-  const PpSheetKind *blanks = pp_sheet_blanks (&n_blanks);
+  const PpSheetKind * const *kinds = pp_sheet_kinds (&n);
+  const PpSheetKind * const *blanks = pp_sheet_blanks (&n_blanks);
 
   if (i < n)
-    return &kinds[i];
-  return i - n < n_blanks ? &blanks[i - n] : NULL;
+    return kinds[i];
+  return i - n < n_blanks ? blanks[i - n] : NULL;
 }
 
 static void

@@ -236,21 +236,21 @@ static void
 add_rows (PpSheetsForm *self)
 {
   guint n, n_blanks;
-  const PpSheetKind *kinds = pp_sheet_kinds (&n);
-  const PpSheetKind *blanks = pp_sheet_blanks (&n_blanks);
+  const PpSheetKind * const *kinds = pp_sheet_kinds (&n);
+  const PpSheetKind * const *blanks = pp_sheet_blanks (&n_blanks);
 
   for (guint i = 0; i < n; i++)
     {
-      GtkWidget *row = add_row (self, &kinds[i], FALSE);
+      GtkWidget *row = add_row (self, kinds[i], FALSE);
 
       gtk_box_append (self->kinds, row);
-      if (g_str_equal (kinds[i].id, "pattern"))
+      if (g_str_equal (kinds[i]->id, "pattern"))
         gtk_box_reorder_child_after (self->kinds, GTK_WIDGET (self->behind), row);
-      else if (g_str_equal (kinds[i].id, "cutting"))
+      else if (g_str_equal (kinds[i]->id, "cutting"))
         gtk_box_reorder_child_after (self->kinds, self->inset_row, row);
     }
   for (guint i = 0; i < n_blanks; i++)
-    gtk_box_append (self->blanks, add_row (self, &blanks[i], TRUE));
+    gtk_box_append (self->blanks, add_row (self, blanks[i], TRUE));
 }
 
 /* The one kept, or the usual one of the system; one of the maker's own goes into the fields. */

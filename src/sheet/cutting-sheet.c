@@ -390,8 +390,8 @@ draw_list (const Cutting *self,
   return pp_flow_table (book, table, y, 1, 0);
 }
 
-void
-pp_cutting_sheet_draw (PpBook *book)
+static void
+draw_sheet (PpBook *book)
 {
   Cutting self;
   const char *heading = _("Full size, to cut");
@@ -418,3 +418,5 @@ pp_cutting_sheet_draw (PpBook *book)
       draw_large (&self, i);
   cutting_clear (&self);
 }
+
+const PpSheetKind pp_cutting_sheet = { "cutting", N_("Cutting"), draw_sheet };

@@ -75,8 +75,8 @@ measure_new (PpBook *book,
                             "the page; measure both ways before you trust it."), across, down);
 }
 
-void
-pp_frame_sheet_draw (PpBook *book)
+static void
+draw_sheet (PpBook *book)
 {
   double width, height;
   PpPoint middle;
@@ -100,3 +100,5 @@ pp_frame_sheet_draw (PpBook *book)
   measure = measure_new (book, frame);
   draw_words (book, measure, frame, frame.y1);
 }
+
+const PpSheetKind pp_frame_sheet = { "frame", N_("Photo frame"), draw_sheet };

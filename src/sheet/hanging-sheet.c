@@ -129,8 +129,8 @@ get_heading (const PpPanel *panel)
 }
 
 /* A page for the drill, another for the wall. */
-void
-pp_hanging_sheet_draw (PpBook *book)
+static void
+draw_sheet (PpBook *book)
 {
   const PpTextStyle style = { .size = 12 };
   const char *none = _("No wire is planned for this panel.");
@@ -157,3 +157,5 @@ pp_hanging_sheet_draw (PpBook *book)
   y = pp_findings_list_draw (book, _("Still to look at"), pp_hanging_is_about, 12, y);
   draw_cautions (book, y + 2 * PP_GAP);
 }
+
+const PpSheetKind pp_hanging_sheet = { "hanging", N_("Hanging"), draw_sheet };

@@ -1,4 +1,4 @@
-/* kinds.h: the draw function of each kind of sheet, for the table in sheet.c.
+/* kinds.h: each kind of sheet, for the tables in sheet.c.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -8,16 +8,10 @@
 
 G_BEGIN_DECLS
 
-void pp_record_sheet_draw (PpBook *book);
-void pp_order_sheet_draw  (PpBook *book);
-void pp_pattern_sheet_draw (PpBook *book);
-void pp_parking_sheet_draw (PpBook *book);
-void pp_hanging_sheet_draw (PpBook *book);
-void pp_cutting_sheet_draw (PpBook *book);
-void pp_materials_sheet_draw (PpBook *book);
-void pp_label_sheet_draw (PpBook *book);
-void pp_ring_sheet_draw (PpBook *book);
-void pp_ladder_sheet_draw (PpBook *book);
-void pp_frame_sheet_draw (PpBook *book);
+#define PP_SHEET(name) extern const PpSheetKind pp_##name##_sheet;
+#define PP_BLANK(name) PP_SHEET (name)
+#include "sheet/kinds.list"
+#undef PP_SHEET
+#undef PP_BLANK
 
 G_END_DECLS

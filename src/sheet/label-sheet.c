@@ -224,8 +224,8 @@ draw_card (PpBook     *book,
   return at.y + height;
 }
 
-void
-pp_label_sheet_draw (PpBook *book)
+static void
+draw_sheet (PpBook *book)
 {
   Card box = { 0 }, owner = { 0 };
   double y;
@@ -238,3 +238,5 @@ pp_label_sheet_draw (PpBook *book)
   card_clear (&box);
   card_clear (&owner);
 }
+
+const PpSheetKind pp_label_sheet = { "label", N_("Label"), draw_sheet };

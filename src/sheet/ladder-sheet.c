@@ -133,8 +133,8 @@ make_ladder (PpUnits units,
   return self;
 }
 
-void
-pp_ladder_sheet_draw (PpBook *book)
+static void
+draw_sheet (PpBook *book)
 {
   guint first = 0;
 
@@ -154,3 +154,5 @@ pp_ladder_sheet_draw (PpBook *book)
       first += ladder.n_rungs;
     }
 }
+
+const PpSheetKind pp_ladder_sheet = { "ladder", N_("Ladder sheet"), draw_sheet };

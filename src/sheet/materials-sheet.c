@@ -229,8 +229,8 @@ draw_tools (PpBook *book,
   return pp_flow_notice (book, &notice, y);
 }
 
-void
-pp_materials_sheet_draw (PpBook *book)
+static void
+draw_sheet (PpBook *book)
 {
   double y;
 
@@ -241,3 +241,5 @@ pp_materials_sheet_draw (PpBook *book)
   y = draw_props (book, y);
   draw_tools (book, y);
 }
+
+const PpSheetKind pp_materials_sheet = { "materials", N_("Materials"), draw_sheet };

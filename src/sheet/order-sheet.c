@@ -264,8 +264,8 @@ draw_mixes_and_closing (PpBook *book)
   closing_clear (&closing);
 }
 
-void
-pp_order_sheet_draw (PpBook *book)
+static void
+draw_sheet (PpBook *book)
 {
   const PpPlan *plan = book->job->plan;
 
@@ -279,3 +279,5 @@ pp_order_sheet_draw (PpBook *book)
   draw_mixes_and_closing (book);
   pp_order_backs_draw (book);
 }
+
+const PpSheetKind pp_order_sheet = { "order", N_("Glue order"), draw_sheet };

@@ -304,8 +304,8 @@ draw_all (Parking *self)
   draw_tags (self);
 }
 
-void
-pp_parking_sheet_draw (PpBook *book)
+static void
+draw_sheet (PpBook *book)
 {
   Parking self;
 
@@ -321,3 +321,5 @@ pp_parking_sheet_draw (PpBook *book)
     }
   parking_clear (&self);
 }
+
+const PpSheetKind pp_parking_sheet = { "parking", N_("Parking"), draw_sheet };

@@ -435,8 +435,8 @@ draw_on_one_page (Pattern *self)
   return TRUE;
 }
 
-void
-pp_pattern_sheet_draw (PpBook *book)
+static void
+draw_sheet (PpBook *book)
 {
   g_autoptr (PpNumbers) numbers = pp_numbers_new (book->job);
   Pattern self = { .book = book, .numbers = numbers };
@@ -453,3 +453,5 @@ pp_pattern_sheet_draw (PpBook *book)
   draw_opening (&self, tiles);
   pp_tiles_draw (tiles, book, book->job->behind ? _("Mirrored") : NULL, FALSE);
 }
+
+const PpSheetKind pp_pattern_sheet = { "pattern", N_("Pattern"), draw_sheet };

@@ -269,8 +269,8 @@ is_quiet (const PpFinding *finding)
   return finding->quiet;
 }
 
-void
-pp_record_sheet_draw (PpBook *book)
+static void
+draw_sheet (PpBook *book)
 {
   g_autofree char *title = pp_title_new (book->panel);
   g_autoptr (PpNumbers) numbers = pp_numbers_new (book->job);
@@ -282,3 +282,5 @@ pp_record_sheet_draw (PpBook *book)
   y = pp_findings_list_draw (book, _("Still to look at"), is_open, LIST_SIZE, y);
   pp_findings_list_draw (book, _("You know about these"), is_quiet, LEAST_LIST_SIZE, y);
 }
+
+const PpSheetKind pp_record_sheet = { "record", N_("Record"), draw_sheet };

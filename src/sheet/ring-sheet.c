@@ -137,8 +137,8 @@ draw_words (PpBook *book)
                          pp_box_width (book->area));
 }
 
-void
-pp_ring_sheet_draw (PpBook *book)
+static void
+draw_sheet (PpBook *book)
 {
   PpBox room;
   PpPoint middle;
@@ -155,3 +155,5 @@ pp_ring_sheet_draw (PpBook *book)
   draw_figures (book, middle, &rings);
   pp_bars_draw (book, book->area, 0);
 }
+
+const PpSheetKind pp_ring_sheet = { "ring", N_("Ring sheet"), draw_sheet };

@@ -6,28 +6,29 @@
 
 #include "sheet/sheet.h"
 
-#include "panel/i18n.h"
 #include "sheet/kinds.h"
 #include "sheet/output.h"
 
-static const PpSheetKind kinds_table[] = {
-  { "record", N_("Record"), pp_record_sheet_draw },
-  { "order", N_("Glue order"), pp_order_sheet_draw },
-  { "pattern", N_("Pattern"), pp_pattern_sheet_draw },
-  { "parking", N_("Parking"), pp_parking_sheet_draw },
-  { "hanging", N_("Hanging"), pp_hanging_sheet_draw },
-  { "cutting", N_("Cutting"), pp_cutting_sheet_draw },
-  { "materials", N_("Materials"), pp_materials_sheet_draw },
-  { "label", N_("Label"), pp_label_sheet_draw },
+#define IGNORE(name)
+#define POINT_AT(name) &pp_##name##_sheet,
+
+static const PpSheetKind * const kinds_table[] = {
+#define PP_SHEET POINT_AT
+#define PP_BLANK IGNORE
+#include "sheet/kinds.list"
+#undef PP_SHEET
+#undef PP_BLANK
 };
 
-static const PpSheetKind blanks_table[] = {
-  { "ring", N_("Ring sheet"), pp_ring_sheet_draw },
-  { "ladder", N_("Ladder sheet"), pp_ladder_sheet_draw },
-  { "frame", N_("Photo frame"), pp_frame_sheet_draw },
+static const PpSheetKind * const blanks_table[] = {
+#define PP_SHEET IGNORE
+#define PP_BLANK POINT_AT
+#include "sheet/kinds.list"
+#undef PP_SHEET
+#undef PP_BLANK
 };
 
-const PpSheetKind *
+const PpSheetKind * const *
 pp_sheet_kinds (guint *n_kinds)
 {
   g_return_val_if_fail (n_kinds != NULL, NULL);
@@ -36,7 +37,7 @@ pp_sheet_kinds (guint *n_kinds)
   return kinds_table;
 }
 
-const PpSheetKind *
+const PpSheetKind * const *
 pp_sheet_blanks (guint *n_kinds)
 {
   g_return_val_if_fail (n_kinds != NULL, NULL);
@@ -51,11 +52,11 @@ pp_sheet_kind_find (const char *id)
   g_return_val_if_fail (id != NULL, NULL);
 
   for (guint i = 0; i < G_N_ELEMENTS (kinds_table); i++)
-    if (g_str_equal (id, kinds_table[i].id))
-      return &kinds_table[i];
+    if (g_str_equal (id, kinds_table[i]->id))
+      return kinds_table[i];
   for (guint i = 0; i < G_N_ELEMENTS (blanks_table); i++)
-    if (g_str_equal (id, blanks_table[i].id))
-      return &blanks_table[i];
+    if (g_str_equal (id, blanks_table[i]->id))
+      return blanks_table[i];
   return NULL;
 }
 

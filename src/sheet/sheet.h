@@ -4,7 +4,7 @@
  *
  * A sheet is a run of pages of one kind (record, glue order, ...). The same job gives the same
  * bytes each time: nothing here asks the clock. To add a kind: write its draw function against
- * book.h and list it in the table in sheet.c.
+ * book.h in NAME-sheet.c, and a line for it in kinds.list.
  */
 #pragma once
 
@@ -42,10 +42,10 @@ typedef struct
 } PpSheetKind;
 
 /* All kinds in the order in which they are printed; (transfer none). */
-const PpSheetKind *pp_sheet_kinds     (guint      *n_kinds);
+const PpSheetKind * const *pp_sheet_kinds  (guint *n_kinds);
 /* The empty sheets, on which pieces are measured and photographed; they need no panel.
  * (transfer none) */
-const PpSheetKind *pp_sheet_blanks    (guint      *n_kinds);
+const PpSheetKind * const *pp_sheet_blanks (guint *n_kinds);
 /* Of either; NULL if there is none of that id. */
 const PpSheetKind *pp_sheet_kind_find (const char *id);
 

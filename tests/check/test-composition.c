@@ -23,7 +23,8 @@ answer_init (Answer    *self,
   self->stack = test_stack_new (draft);
   self->composition = pp_composition_new (self->stack->scene, NULL, NULL);
   pp_findings_init (&self->findings, self->stack->panel);
-  pp_ask_composition (&self->findings, self->stack->scene, self->composition);
+  pp_ask_composition (&self->findings, &(PpCheck) { .scene = self->stack->scene,
+                                                    .composition = self->composition });
 }
 
 static void

@@ -710,7 +710,8 @@ test_findings (void)
       add (&draft, "leaf", rows[i].outline, 0);
       look_init (&look, &draft);
       pp_findings_init (&findings, look.stack->panel);
-      pp_ask_concealment (&findings, look.stack->scene, look.conceal);
+      pp_ask_conceal (&findings, &(PpCheck) { .scene = look.stack->scene,
+                                              .conceal = look.conceal });
       finding = find (&findings, rows[i].said);
       g_assert_nonnull (finding);
       g_assert_null (find (&findings, rows[i].unsaid));

@@ -151,7 +151,7 @@ test_rests (gconstpointer data)
   test_draft_place (&draft, "p2", "dock", row->x, row->y);
   stack = test_stack_new (&draft);
   pp_findings_init (&findings, stack->panel);
-  pp_ask_rests (&findings, stack->scene, stack->rests);
+  pp_ask_rest (&findings, &(PpCheck) { .scene = stack->scene, .rests = stack->rests });
   while (row->codes[n] != NULL)
     n++;
   for (guint i = 0; i < MIN (n, findings.list->len); i++)
@@ -183,7 +183,7 @@ test_unsteady (void)
   test_draft_place (&draft, "p2", "dock", 299, 120);
   stack = test_stack_new (&draft);
   pp_findings_init (&findings, stack->panel);
-  pp_ask_rests (&findings, stack->scene, stack->rests);
+  pp_ask_rest (&findings, &(PpCheck) { .scene = stack->scene, .rests = stack->rests });
   g_assert_cmpuint (findings.list->len, ==, 1);
   /* Its last supported cell is at 299.75; a quarter of its 8 mm is less than 3 mm. */
   g_assert_cmpfloat_with_epsilon (finding_at (&findings, 0)->value, 0.75, 1e-9);

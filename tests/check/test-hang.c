@@ -371,7 +371,7 @@ test_findings (gconstpointer data)
   stack = test_stack_new (&draft);
   pp_hang_init (&self, stack->scene, &mass);
   pp_findings_init (&findings, stack->panel);
-  pp_ask_hanging (&findings, stack->scene, &self, &mass);
+  pp_ask_hang (&findings, &(PpCheck) { .scene = stack->scene, .hang = &self, .mass = mass });
   for (; row->codes[n] != NULL; n++)
     {
       const PpFinding *finding;

@@ -22,7 +22,7 @@ answer_init (Answer    *self,
 {
   self->stack = test_stack_new (draft);
   pp_findings_init (&self->findings, self->stack->panel);
-  pp_ask_holes (&self->findings, self->stack->scene);
+  pp_ask_holes (&self->findings, &(PpCheck) { .scene = self->stack->scene });
 }
 
 static void

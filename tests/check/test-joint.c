@@ -315,7 +315,8 @@ test_findings (gconstpointer data)
   test_draft_place (&draft, "p1", "mallow", 100.25, row->knot_height > 0 ? 100.25 : 160.25);
   stack = test_stack_new (&draft);
   pp_findings_init (&findings, stack->panel);
-  pp_ask_joints (&findings, stack->scene, stack->rests, stack->joints);
+  pp_ask_joint (&findings, &(PpCheck) { .scene = stack->scene, .rests = stack->rests,
+                                        .joints = stack->joints });
   while (row->codes[n] != NULL)
     n++;
   g_assert_cmpuint (findings.list->len, ==, n);
@@ -351,7 +352,8 @@ test_joint_small (void)
   stack = test_stack_new (&draft);
   g_assert_cmpuint (stack->joints[0]->n_dabs, >, 0);
   pp_findings_init (&findings, stack->panel);
-  pp_ask_joints (&findings, stack->scene, stack->rests, stack->joints);
+  pp_ask_joint (&findings, &(PpCheck) { .scene = stack->scene, .rests = stack->rests,
+                                        .joints = stack->joints });
   for (guint i = 0; i < findings.list->len; i++)
     if (g_str_equal (((PpFinding *) g_ptr_array_index (findings.list, i))->code, "joint-small"))
       small = g_ptr_array_index (findings.list, i);

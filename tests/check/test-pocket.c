@@ -25,7 +25,7 @@ answer_init (Answer    *self,
 {
   self->stack = test_stack_new (draft);
   pp_findings_init (&self->findings, self->stack->panel);
-  pp_ask_pockets (&self->findings, self->stack->scene, self->stack->rests);
+  pp_ask_pocket (&self->findings, &(PpCheck) { .scene = self->stack->scene });
 }
 
 static void

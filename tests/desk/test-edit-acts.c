@@ -246,23 +246,23 @@ test_all_stay_put (void)
 
 typedef struct
 {
-  const char *chosen;
-  void      (*act) (PpDocument *document);
-  const char *stack;
-  const char *label; /* NULL: nothing to do */
+  const char      *chosen;
+  const PpActKind *act;
+  const char      *stack;
+  const char      *label; /* NULL: nothing to do */
 } Restack;
 
 static const Restack restacks[] = {
-  { "p1", pp_edit_acts_lift, "p2 p1 p3 p4", "Lift oxeye" },
-  { "p1 p2", pp_edit_acts_lift, "p3 p1 p2 p4", "Lift 2 pieces" },
-  { "p4", pp_edit_acts_lift, "p1 p2 p3 p4", NULL },
-  { "p2", pp_edit_acts_lower, "p2 p1 p3 p4", "Lower oxeye" },
-  { "p1", pp_edit_acts_lower, "p1 p2 p3 p4", NULL },
-  { "p1 p3", pp_edit_acts_to_top, "p2 p4 p1 p3", "Lift 2 pieces to the top" },
-  { "p3 p4", pp_edit_acts_to_top, "p1 p2 p3 p4", NULL },
-  { "p2", pp_edit_acts_to_top, "p1 p3 p4 p2", "Lift oxeye to the top" },
-  { "p2 p4", pp_edit_acts_to_bottom, "p2 p4 p1 p3", "Lower 2 pieces to the bottom" },
-  { "p1 p2 p3", pp_edit_acts_to_bottom, "p1 p2 p3 p4", NULL },
+  { "p1", &pp_lift_act, "p2 p1 p3 p4", "Lift oxeye" },
+  { "p1 p2", &pp_lift_act, "p3 p1 p2 p4", "Lift 2 pieces" },
+  { "p4", &pp_lift_act, "p1 p2 p3 p4", NULL },
+  { "p2", &pp_lower_act, "p2 p1 p3 p4", "Lower oxeye" },
+  { "p1", &pp_lower_act, "p1 p2 p3 p4", NULL },
+  { "p1 p3", &pp_to_top_act, "p2 p4 p1 p3", "Lift 2 pieces to the top" },
+  { "p3 p4", &pp_to_top_act, "p1 p2 p3 p4", NULL },
+  { "p2", &pp_to_top_act, "p1 p3 p4 p2", "Lift oxeye to the top" },
+  { "p2 p4", &pp_to_bottom_act, "p2 p4 p1 p3", "Lower 2 pieces to the bottom" },
+  { "p1 p2 p3", &pp_to_bottom_act, "p1 p2 p3 p4", NULL },
 };
 
 static void
@@ -271,7 +271,7 @@ test_restack (gconstpointer data)
   const Restack *row = data;
   g_autoptr (Desk) desk = desk_new (row->chosen);
 
-  row->act (desk->document);
+  pp_edit_acts_do (desk->document, row->act);
   check_stack (desk, row->stack);
   g_assert_cmpstr (pp_document_get_undo (desk->document), ==, row->label);
   check_chosen (desk, row->chosen);
@@ -282,12 +282,12 @@ test_group (void)
 {
   g_autoptr (Desk) desk = desk_new ("p1 p3");
 
-  pp_edit_acts_group (desk->document);
+  pp_edit_acts_do (desk->document, &pp_group_act);
   g_assert_cmpstr (get (desk, "p1")->group, ==, "group-1");
   g_assert_cmpstr (get (desk, "p3")->group, ==, "group-1");
   g_assert_null (get (desk, "p2")->group);
   g_assert_cmpstr (pp_document_get_undo (desk->document), ==, "Group 2 pieces");
-  pp_edit_acts_ungroup (desk->document);
+  pp_edit_acts_do (desk->document, &pp_ungroup_act);
   g_assert_null (get (desk, "p1")->group);
   g_assert_cmpstr (pp_document_get_undo (desk->document), ==, "Ungroup 2 pieces");
 }
@@ -383,10 +383,10 @@ test_nothing (void)
       pp_edit_acts_mirror (desk->document);
       pp_edit_acts_pin (desk->document, TRUE);
       pp_edit_acts_duplicate (desk->document);
-      pp_edit_acts_group (desk->document);
+      pp_edit_acts_do (desk->document, &pp_group_act);
       pp_edit_acts_remove (desk->document, PP_ACT_REMOVE);
       for (guint i = 0; i < G_N_ELEMENTS (restacks); i++)
-        restacks[i].act (desk->document);
+        pp_edit_acts_do (desk->document, restacks[i].act);
     }
   g_assert_true (get_panel (desk) == before);
   g_assert_null (desk->refused);

@@ -292,12 +292,12 @@ read_kinds (const char *text)
 {
   g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
   guint n;
-  const PpSheetKind *kinds = pp_sheet_kinds (&n);
+  const PpSheetKind * const *kinds = pp_sheet_kinds (&n);
 
   if (!g_str_equal (text, "all"))
     return g_strsplit (text, ",", -1);
   for (guint i = 0; i < n; i++)
-    g_strv_builder_add (builder, kinds[i].id);
+    g_strv_builder_add (builder, kinds[i]->id);
   return g_strv_builder_end (builder);
 }
 

@@ -1,4 +1,4 @@
-/* pocket.c: fused glass, and the pockets in it that stems stand in.
+/* pocket-findings.c: fused glass, and the pockets in it that stems stand in.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
@@ -362,10 +362,11 @@ ask_stems (const Fusing *self)
 }
 
 void
-pp_ask_pockets (PpFindings    *findings,
-                const PpScene *scene,
-                PpRest       **rests)
+pp_ask_pocket (PpFindings    *findings,
+               const PpCheck *check)
 {
+  const PpScene *scene = check->scene;
+
   for (guint i = 0; i < scene->n_parts; i++)
     {
       const PpPart *part = &scene->parts[i];

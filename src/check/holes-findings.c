@@ -1,4 +1,4 @@
-/* holes.c: where holes may be drilled.
+/* holes-findings.c: where holes may be drilled.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
@@ -294,8 +294,9 @@ drilling_of (PpFindings    *findings,
 
 void
 pp_ask_holes (PpFindings    *findings,
-              const PpScene *scene)
+              const PpCheck *check)
 {
+  const PpScene *scene = check->scene;
   g_autoptr (GArray) corners = find_corners (scene->panel->background);
 
   for (guint i = 0; i < scene->panel->holes->len; i++)
