@@ -9,6 +9,7 @@
 
 #include "desk/bench-view-private.h"
 
+#include "desk/css-class.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "sheet/words.h"
@@ -46,17 +47,6 @@ say_or_hide (GtkLabel   *label,
   gtk_widget_set_visible (GTK_WIDGET (label), *text != '\0');
 }
 
-static void
-set_class (GtkWidget  *widget,
-           const char *css_class,
-           gboolean    is_on)
-{
-  if (is_on)
-    gtk_widget_add_css_class (widget, css_class);
-  else
-    gtk_widget_remove_css_class (widget, css_class);
-}
-
 /* The flash: on and off for a while, or where nothing is to move, once. */
 static gboolean
 flash_cb (gpointer data)
@@ -67,7 +57,7 @@ flash_cb (gpointer data)
   g_object_get (gtk_widget_get_settings (GTK_WIDGET (self)), "gtk-enable-animations", &animates,
                 NULL);
   self->flash = self->flash > 0 ? self->flash - 1 : 0;
-  set_class (self->clock_box, "pp-flash", self->flash > 0 && (!animates || self->flash % 2 == 1));
+  pp_css_class_set (self->clock_box, "pp-flash", self->flash > 0 && (!animates || self->flash % 2 == 1));
   return self->flash > 0 ? G_SOURCE_CONTINUE : G_SOURCE_REMOVE;
 }
 
@@ -107,7 +97,7 @@ show_clock (PpBenchView        *self,
   say (self->life_words, words->life);
   gtk_widget_set_visible (GTK_WIDGET (self->life), is_open);
   gtk_progress_bar_set_fraction (self->life, words->share);
-  set_class (self->clock_box, "pp-late", words->is_late);
+  pp_css_class_set (self->clock_box, "pp-late", words->is_late);
   gtk_widget_set_visible (self->clock_box, is_open || *words->life != '\0');
   ring (self, words);
 }
@@ -213,7 +203,7 @@ show_controls (PpBenchView        *self,
 
   say_on (self->act, self->act_words,
           !self->is_ready ? _("All ready") : waits ? words->wait : words->action);
-  set_class (self->act, "pp-waits", waits);
+  pp_css_class_set (self->act, "pp-waits", waits);
   gtk_widget_set_visible (self->hurry, waits && words->next != PP_NEXT_PLAN);
   gtk_widget_set_visible (self->take_back, last != NULL);
   say_on (self->take_back, self->take_back_words, take_back);

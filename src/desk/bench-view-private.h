@@ -43,7 +43,6 @@ struct _PpBenchView
   GtkLabel      *title;
   GtkLabel      *lines;
   PpGlueMap     *map;
-  GtkWidget     *column;
   GtkLabel      *name;
   GtkLabel      *where;
   GtkLabel      *needs;

@@ -6,15 +6,17 @@
 
 #include "desk/bench-view-private.h"
 
+#include "desk/css-class.h"
 #include "desk/em.h"
 #include "desk/saving.h"
+#include "desk/side-layout.h"
 #include "desk/template.h"
 #include "panel/i18n.h"
 
 #define LOOK_MS 200     /* how often the clock is looked at */
-#define COLUMN_EM 13.5  /* of the bench's own text */
 #define TIGHT_WIDTH 75  /* em of the window's text: below it the bench writes smaller */
 #define TIGHT_HEIGHT 56
+#define SMALL_WIDTH 56   /* and smaller still */
 
 G_DEFINE_FINAL_TYPE (PpBenchView, pp_bench_view, GTK_TYPE_WIDGET)
 
@@ -192,13 +194,9 @@ fit_text (PpBenchView *self,
           int          height)
 {
   double em = pp_em_of (GTK_WIDGET (self));
-  gboolean is_tight = width < TIGHT_WIDTH * em || height < TIGHT_HEIGHT * em;
 
-  if (is_tight)
-    gtk_widget_add_css_class (self->body, "pp-tight");
-  else
-    gtk_widget_remove_css_class (self->body, "pp-tight");
-  gtk_widget_set_size_request (self->column, (int) (COLUMN_EM * em * (is_tight ? 1.7 : 2.4)), -1);
+  pp_css_class_set (self->body, "pp-tight", width < TIGHT_WIDTH * em || height < TIGHT_HEIGHT * em);
+  pp_css_class_set (self->body, "pp-small", width < SMALL_WIDTH * em);
 }
 
 static void
@@ -333,7 +331,6 @@ bind_screens (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, PpBenchView, title);
   gtk_widget_class_bind_template_child (widget_class, PpBenchView, lines);
   gtk_widget_class_bind_template_child (widget_class, PpBenchView, map);
-  gtk_widget_class_bind_template_child (widget_class, PpBenchView, column);
   gtk_widget_class_bind_template_child (widget_class, PpBenchView, name);
   gtk_widget_class_bind_template_child (widget_class, PpBenchView, where);
   gtk_widget_class_bind_template_child (widget_class, PpBenchView, needs);
@@ -392,6 +389,7 @@ pp_bench_view_class_init (PpBenchViewClass *klass)
   widget_class->size_allocate = pp_bench_view_size_allocate;
   g_type_ensure (PP_TYPE_BACK_VIEW);
   g_type_ensure (PP_TYPE_GLUE_MAP);
+  g_type_ensure (PP_TYPE_SIDE_LAYOUT);
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/petalpane/Petalpane/bench-view.ui");
   bind_screens (widget_class);

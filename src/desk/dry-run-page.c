@@ -13,9 +13,11 @@
 #include "desk/focus-within.h"
 #include "desk/margin.h"
 #include "desk/ruler.h"
+#include "desk/side-layout.h"
 #include "desk/template.h"
 #include "desk/tray.h"
 #include "desk/true-scale.h"
+#include "desk/wrap-layout.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
 
@@ -29,6 +31,9 @@ struct _PpDryRunPage
 
   GtkWidget     *body;
   PpCanvas      *canvas;
+  GtkWidget     *drawing;
+  GtkWidget     *walk;
+  GtkWidget     *stand;
   PpRuler       *across;
   PpRuler       *down;
   GtkOverlay    *overlay;
@@ -276,6 +281,9 @@ bind_children (GtkWidgetClass *widget_class)
 {
   gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, body);
   gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, canvas);
+  gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, drawing);
+  gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, walk);
+  gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, stand);
   gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, across);
   gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, down);
   gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, overlay);
@@ -303,7 +311,9 @@ pp_dry_run_page_class_init (PpDryRunPageClass *klass)
   g_type_ensure (PP_TYPE_CARD);
   g_type_ensure (PP_TYPE_MARGIN);
   g_type_ensure (PP_TYPE_RULER);
+  g_type_ensure (PP_TYPE_SIDE_LAYOUT);
   g_type_ensure (PP_TYPE_TRAY);
+  g_type_ensure (PP_TYPE_WRAP_LAYOUT);
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/petalpane/Petalpane/dry-run-page.ui");
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
@@ -322,10 +332,15 @@ pp_dry_run_page_class_init (PpDryRunPageClass *klass)
   gtk_widget_class_install_action (widget_class, "page.zoom-true", NULL, zoom_true_cb);
 }
 
+/* Left is left, of the glass and of who looks at it, whichever way is read. */
 static void
 pp_dry_run_page_init (PpDryRunPage *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  gtk_widget_set_direction (self->drawing, GTK_TEXT_DIR_LTR);
+  gtk_widget_set_direction (self->walk, GTK_TEXT_DIR_LTR);
+  gtk_widget_set_direction (self->stand, GTK_TEXT_DIR_LTR);
+  gtk_widget_set_direction (GTK_WIDGET (self->zoom), GTK_TEXT_DIR_LTR);
 }
 
 PpCanvas *

@@ -16,6 +16,7 @@
 #define BADGE_EM 1.75  /* across a number */
 #define FIGURE_SCALE 1.2
 #define GAP 4.0        /* px */
+#define APART 2.0      /* px between numbers */
 
 /* px */
 static void
@@ -45,7 +46,7 @@ place_numbers (PpGlueMap     *self,
       self->labels[i] = (PpLabel) { .anchor = pp_glue_map_to_px (self, anchor),
                                     .width = i < 99 ? size : 1.3 * size, .height = size };
     }
-  pp_labels_place (self->labels, n, bounds, NULL, 0, 1);
+  pp_labels_place (self->labels, n, bounds, NULL, 0, APART);
 }
 
 static gboolean
@@ -243,7 +244,10 @@ draw_top (PpGlueMap       *self,
   pango_layout_set_text (layout, mark->top, -1);
   pango_layout_get_pixel_size (layout, &width, &height);
   draw_ray (cr, palette, (PpPoint) { mark->at.x, edge }, mark->at);
-  draw_text (cr, palette, layout, mark->top_x - width / 2.0, fmax (edge - height - GAP, 0));
+  draw_text (cr, palette, layout,
+             CLAMP (mark->top_x - width / 2.0, 0,
+                    MAX (0, gtk_widget_get_width (GTK_WIDGET (self)) - width)),
+             fmax (edge - height - GAP, 0));
 }
 
 /* Two figures that would lie on one another step aside. */
@@ -273,7 +277,7 @@ part_marks (Mark        *marks,
       pango_layout_get_pixel_size (layout, &widths[i], &height);
     }
   part (&marks[0].left_y, &marks[1].left_y, height);
-  part (&marks[0].top_x, &marks[1].top_x, (widths[0] + widths[1]) / 2.0 + 3 * GAP);
+  part (&marks[0].top_x, &marks[1].top_x, (widths[0] + widths[1]) / 2.0 + 5 * GAP);
 }
 
 void

@@ -10,11 +10,11 @@
 #include "desk/glue-page.h"
 
 #include "desk/bench-view.h"
-#include "desk/em.h"
 #include "desk/focus-within.h"
 #include "desk/glue-list.h"
 #include "desk/glue-map.h"
 #include "desk/saving.h"
+#include "desk/side-layout.h"
 #include "desk/template.h"
 #include "desk/window.h"
 #include "glue/reorder.h"
@@ -22,12 +22,8 @@
 #include "panel/i18n.h"
 #include "sheet/words.h"
 
-#include <math.h>
 
 /* Wide enough for what a step says; where the text is large, the glass needs the room more. */
-#define WIDTH_EM 26
-#define WIDTH_EM_LEAST 15
-#define WIDTH_PX 420
 #define LOOK_MS 150       /* how often the search is looked at */
 #define MOMENT 3          /* looks that pass before it is said that there is a search */
 
@@ -43,7 +39,6 @@ struct _PpGluePage
   GtkStack      *stack;
   PpBenchView   *bench;
   PpGlueMap     *map;
-  GtkWidget     *sheet;
   PpGlueList    *list;
   GtkLabel      *summary;
   GtkLabel      *remark;
@@ -402,11 +397,6 @@ pp_glue_page_grab_focus (GtkWidget *widget)
 static void
 pp_glue_page_map (GtkWidget *widget)
 {
-  double em = pp_em_of (widget);
-
-  gtk_widget_set_size_request (PP_GLUE_PAGE (widget)->sheet,
-                               (int) fmax (fmin (WIDTH_EM * em, WIDTH_PX), WIDTH_EM_LEAST * em),
-                               -1);
   GTK_WIDGET_CLASS (pp_glue_page_parent_class)->map (widget);
   refresh (PP_GLUE_PAGE (widget));
 }
@@ -438,7 +428,6 @@ bind_children (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, PpGluePage, stack);
   gtk_widget_class_bind_template_child (widget_class, PpGluePage, bench);
   gtk_widget_class_bind_template_child (widget_class, PpGluePage, map);
-  gtk_widget_class_bind_template_child (widget_class, PpGluePage, sheet);
   gtk_widget_class_bind_template_child (widget_class, PpGluePage, list);
   gtk_widget_class_bind_template_child (widget_class, PpGluePage, summary);
   gtk_widget_class_bind_template_child (widget_class, PpGluePage, remark);
@@ -465,6 +454,7 @@ pp_glue_page_class_init (PpGluePageClass *klass)
   g_type_ensure (PP_TYPE_BENCH_VIEW);
   g_type_ensure (PP_TYPE_GLUE_LIST);
   g_type_ensure (PP_TYPE_GLUE_MAP);
+  g_type_ensure (PP_TYPE_SIDE_LAYOUT);
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/petalpane/Petalpane/glue-page.ui");
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);

@@ -9,7 +9,6 @@
 #include "desk/hanging-page.h"
 
 #include "desk/card.h"
-#include "desk/em.h"
 #include "desk/finding-acts.h"
 #include "desk/finding-row.h"
 #include "desk/focus-within.h"
@@ -17,7 +16,9 @@
 #include "desk/hanging-view.h"
 #include "desk/hanging-words.h"
 #include "desk/keyed-box.h"
+#include "desk/side-layout.h"
 #include "desk/template.h"
+#include "desk/wrap-layout.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "panel/rig.h"
@@ -26,8 +27,6 @@
 #include <math.h>
 
 #define PACE_MS 200
-#define COLUMN_EM 25
-#define COLUMN_PX 420
 
 struct _PpHangingPage
 {
@@ -35,7 +34,6 @@ struct _PpHangingPage
   PpDocument    *document;
   GtkWidget     *body;
   PpHangingView *view;
-  GtkWidget     *scroller;
   GtkLabel      *sentence;
   GtkWidget     *put_wire_on;
   PpCard        *card;
@@ -338,17 +336,6 @@ pp_hanging_page_size_allocate (GtkWidget *widget,
   gtk_widget_allocate (PP_HANGING_PAGE (widget)->body, width, height, baseline, NULL);
 }
 
-/* As wide as reads well; where the text is large, the glass needs the room more. */
-static void
-pp_hanging_page_css_changed (GtkWidget         *widget,
-                             GtkCssStyleChange *change)
-{
-  double width = MIN (COLUMN_EM * pp_em_of (widget), COLUMN_PX);
-
-  GTK_WIDGET_CLASS (pp_hanging_page_parent_class)->css_changed (widget, change);
-  gtk_widget_set_size_request (PP_HANGING_PAGE (widget)->scroller, (int) width, -1);
-}
-
 static void
 let_go (PpHangingPage *self)
 {
@@ -394,7 +381,6 @@ bind_children (GtkWidgetClass *widget_class)
 {
   gtk_widget_class_bind_template_child (widget_class, PpHangingPage, body);
   gtk_widget_class_bind_template_child (widget_class, PpHangingPage, view);
-  gtk_widget_class_bind_template_child (widget_class, PpHangingPage, scroller);
   gtk_widget_class_bind_template_child (widget_class, PpHangingPage, sentence);
   gtk_widget_class_bind_template_child (widget_class, PpHangingPage, put_wire_on);
   gtk_widget_class_bind_template_child (widget_class, PpHangingPage, card);
@@ -418,7 +404,6 @@ pp_hanging_page_class_init (PpHangingPageClass *klass)
                                    g_param_spec_object ("document", NULL, NULL, PP_TYPE_DOCUMENT,
                                                         G_PARAM_WRITABLE
                                                         | G_PARAM_STATIC_STRINGS));
-  widget_class->css_changed = pp_hanging_page_css_changed;
   widget_class->map = pp_hanging_page_map;
   widget_class->focus = pp_focus_within;
   widget_class->grab_focus = pp_hanging_page_grab_focus;
@@ -426,6 +411,8 @@ pp_hanging_page_class_init (PpHangingPageClass *klass)
   widget_class->size_allocate = pp_hanging_page_size_allocate;
   g_type_ensure (PP_TYPE_CARD);
   g_type_ensure (PP_TYPE_HANGING_VIEW);
+  g_type_ensure (PP_TYPE_SIDE_LAYOUT);
+  g_type_ensure (PP_TYPE_WRAP_LAYOUT);
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/petalpane/Petalpane/hanging-page.ui");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);

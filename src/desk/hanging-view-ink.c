@@ -20,8 +20,9 @@
 
 #define ARROW 6.0       /* px */
 #define CLEAR 1.5       /* px beyond the edge where a line is too short for its figure */
+#define ASIDE 5       /* places tried off the line: on it, and two to either side */
 #define LEG_LEAST_EM 9  /* shorter legs have no words on them */
-#define CAPTION_EM 1.2   /* under the picture */
+#define CAPTION_EM 2.0   /* under the picture, and under a figure that stands there */
 #define LETTER_EM 0.9   /* from the rim of a hole to its letter */
 
 typedef struct
@@ -68,6 +69,43 @@ is_free (const Ink *self,
   return TRUE;
 }
 
+static PpPoint
+keep_inside (const Ink *self,
+             PpBox      slip,
+             PpPoint    at)
+{
+  double across = pp_box_width (slip) / 2, down = pp_box_height (slip) / 2;
+
+  return (PpPoint) { CLAMP (at.x, across,
+                            MAX (across, gtk_widget_get_width (GTK_WIDGET (self->view)) - across)),
+                     CLAMP (at.y, down,
+                            MAX (down, gtk_widget_get_height (GTK_WIDGET (self->view)) - down)) };
+}
+
+/* As near to `at` as is free, off the line to either side. */
+static PpPoint
+find_aside (const Ink *self,
+            PpBox      slip,
+            PpPoint    at,
+            PpPoint    along)
+{
+  double step = fabs (along.x) * pp_box_height (slip) + fabs (along.y) * pp_box_width (slip);
+  PpPoint first = keep_inside (self, slip, at);
+
+  for (int i = 0; i < ASIDE; i++)
+    {
+      double off = (i % 2 == 0 ? i / 2 : -(i + 1) / 2) * (step + 1);
+      PpPoint place = keep_inside (self, slip, (PpPoint) { at.x - off * along.y,
+                                                           at.y + off * along.x });
+      PpBox box = { place.x - pp_box_width (slip) / 2, place.y - pp_box_height (slip) / 2,
+                    place.x + pp_box_width (slip) / 2, place.y + pp_box_height (slip) / 2 };
+
+      if (is_free (self, box))
+        return place;
+    }
+  return first;
+}
+
 /* Where the figure of a line stands: on it, where no other stands, or beyond `from`, the edge, if
  * it is short. */
 static PpPoint
@@ -91,7 +129,8 @@ find_place (const Ink  *self,
           && is_free (self, pp_ink_get_slip (layout, at)))
         return at;
     }
-  return (PpPoint) { from.x - along.x * (half + CLEAR), from.y - along.y * (half + CLEAR) };
+  return find_aside (self, slip, (PpPoint) { from.x - along.x * (half + CLEAR),
+                                             from.y - along.y * (half + CLEAR) }, along);
 }
 
 /* From an edge to what is measured, panel frame. */
@@ -161,6 +200,41 @@ measure_hook (const Ink *self,
   draw_measure (self, (PpPoint) { hook.x, glass.y0 }, hook);
 }
 
+/* Of the i-th hole from the left: to the middle of the glass and from the edge that it is measured
+ * from, as measures and wire go the other ways. */
+static PpPoint
+get_letter_place (const Ink *self,
+                  guint      i)
+{
+  const PpPanel *panel = pp_document_get_panel (self->view->document);
+  g_autofree guint *order = pp_holes_from_left (panel);
+  const PpHole *hole = pp_panel_hole (panel, order[i]);
+  PpPoint middle = pp_box_middle (pp_background_get_box (panel->background));
+  double away = pp_hanging_view_get_hole_px (self->view, hole)
+                + LETTER_EM * pp_em_of (GTK_WIDGET (self->view));
+  PpPoint at = pp_hanging_map_to_px (&self->view->map, (PpPoint) { hole->x, hole->y });
+
+  return (PpPoint) { at.x + (hole->x > middle.x ? -away : away),
+                     at.y + (hole->y > middle.y ? -away : away) };
+}
+
+/* Their places are taken before they are drawn. */
+static void
+take_letters (const Ink *self)
+{
+  const PpPanel *panel = pp_document_get_panel (self->view->document);
+
+  for (guint i = 0; i < panel->holes->len; i++)
+    {
+      g_autofree char *letter = pp_hole_letter_format (i);
+      g_autoptr (PangoLayout) layout = gtk_widget_create_pango_layout (GTK_WIDGET (self->view),
+                                                                       letter);
+      PpBox slip = pp_ink_get_slip (layout, get_letter_place (self, i));
+
+      g_array_append_val (self->taken, slip);
+    }
+}
+
 void
 pp_hanging_view_draw_measures (PpHangingView   *self,
                                cairo_t         *cr,
@@ -171,6 +245,7 @@ pp_hanging_view_draw_measures (PpHangingView   *self,
   g_autoptr (GArray) taken = g_array_new (FALSE, FALSE, sizeof (PpBox));
   Ink ink = { self, cr, palette, taken };
 
+  take_letters (&ink);
   for (guint i = 0; i < panel->holes->len; i++)
     measure_hole (&ink, glass, pp_panel_hole (panel, i));
   if (self->is_hung && self->map.tilt == 0)
@@ -181,19 +256,12 @@ static void
 draw_letters (const Ink *self)
 {
   const PpPanel *panel = pp_document_get_panel (self->view->document);
-  g_autofree guint *order = pp_holes_from_left (panel);
-  double em = pp_em_of (GTK_WIDGET (self->view));
 
   for (guint i = 0; i < panel->holes->len; i++)
     {
-      const PpHole *hole = pp_panel_hole (panel, order[i]);
       g_autofree char *letter = pp_hole_letter_format (i);
-      double away = pp_hanging_view_get_hole_px (self->view, hole) + LETTER_EM * em;
-      gboolean is_right = hole->x > pp_background_get_box (panel->background).x1 / 2;
-      PpPoint at = pp_hanging_map_to_px (&self->view->map, (PpPoint) { hole->x, hole->y });
 
-      /* To the middle of the glass and down: measures and wire go the other ways. */
-      draw_text (self, letter, (PpPoint) { at.x + (is_right ? -away : away), at.y + away });
+      draw_text (self, letter, get_letter_place (self, i));
     }
 }
 

@@ -16,8 +16,8 @@
 #include "sheet/hanging-figure.h"
 
 #define EDGE_EM 2.2  /* free about the picture */
-#define WORDS_EM 3.5 /* and under it */
-#define SIDE_EM 6.0  /* between the front and the glass seen from the side */
+#define WORDS_EM 4.3 /* and under it */
+#define SIDE_EM 6.0  /* from the front to the glass seen from the side */
 #define LIT_MS 2500
 #define HOLE_LEAST 5.0 /* px, radius */
 #define REACH 14     /* px about a place that has the focus */
@@ -88,6 +88,7 @@ place (PpHangingView *self)
                  height - (EDGE_EM + WORDS_EM) * em };
   PpBox box = pp_outline_get_box (scene->background_outline);
   double beside = self->depth + scene->panel->background->thickness;
+  PpBox drawn;
   PpPoint hook;
   gboolean has_hook = pp_hanging_view_get_hook (self, &hook);
 
@@ -99,8 +100,9 @@ place (PpHangingView *self)
       return;
     }
   self->map = pp_hanging_map_fit (box, has_hook ? &hook : NULL, self->hung.tilt, area, beside);
-  self->low = pp_hanging_map_get_box (&self->map, box).y1;
-  self->side_x = width - EDGE_EM * em - self->depth * self->map.scale - em;
+  drawn = pp_hanging_map_get_box (&self->map, box);
+  self->low = drawn.y1;
+  self->side_x = drawn.x1 + SIDE_EM * em + scene->panel->background->thickness * self->map.scale;
 }
 
 /* "Hole A, 90 mm from the left and 45 mm from the top" */

@@ -11,7 +11,6 @@
 
 #include "desk/margin-private.h"
 
-#include "desk/em.h"
 #include "desk/keyed-box.h"
 #include "desk/margin-words.h"
 #include "desk/template.h"
@@ -21,12 +20,6 @@
 #define PACE_MS 200   /* five times a second */
 #define PLAN_MS 100   /* a check waits this long for its plan, so that no finding of it flickers */
 #define MOMENT_MS 700 /* what may pass before "Looking" is said */
-
-/* Wide enough to read well, and for the buttons of a finding, so that the glass stays where it is when
- * one comes; where the text is large, the glass needs the room more. */
-#define WIDTH_EM 22
-#define WIDTH_EM_LEAST 14
-#define WIDTH_PX 420
 
 G_DEFINE_FINAL_TYPE (PpMargin, pp_margin, GTK_TYPE_WIDGET)
 
@@ -213,14 +206,8 @@ pp_margin_measure (GtkWidget      *widget,
                    int            *minimum_baseline,
                    int            *natural_baseline)
 {
-  PpMargin *self = PP_MARGIN (widget);
-  double em = pp_em_of (widget);
-
-  gtk_widget_measure (self->scroller, orientation, for_size, minimum, natural, NULL, NULL);
-  if (orientation == GTK_ORIENTATION_VERTICAL)
-    return;
-  *minimum = MAX (*minimum, (int) (WIDTH_EM_LEAST * em));
-  *natural = MAX (*minimum, (int) MIN (WIDTH_EM * em, WIDTH_PX));
+  gtk_widget_measure (PP_MARGIN (widget)->scroller, orientation, for_size, minimum, natural, NULL,
+                      NULL);
 }
 
 static void

@@ -101,6 +101,12 @@ pp_mix_clock_snapshot (GtkWidget   *widget,
   drawing.scale = width / glue->working_life;
   drawing.cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, (float) width,
                                                                          (float) height));
+  if (gtk_widget_get_direction (widget) == GTK_TEXT_DIR_RTL)
+    {
+      /* time goes as one reads */
+      cairo_translate (drawing.cr, width, 0);
+      cairo_scale (drawing.cr, -1, 1);
+    }
   draw_track (&drawing);
   draw_mixing (&drawing, glue->mixing);
   for (guint i = 0; i < self->plan->n_steps; i++)

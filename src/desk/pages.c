@@ -7,6 +7,7 @@
 #include "desk/pages.h"
 
 #include "desk/dry-run-page.h"
+#include "desk/fit-layout.h"
 #include "desk/glue-page.h"
 #include "desk/hanging-page.h"
 #include "desk/sheets-page.h"
@@ -33,6 +34,20 @@ page_cb (GSimpleAction *action,
 {
   pp_typing_finish (window);
   pp_window_show_page (window, g_variant_get_string (state, NULL));
+}
+
+#define SPACING 6 /* px, between two buttons */
+
+static void
+title_cb (PpWindow   *window,
+          GParamSpec *pspec,
+          GtkWidget  *menu)
+{
+  const char *name = pp_window_get_page_name (window);
+
+  for (guint i = 0; i < G_N_ELEMENTS (pages); i++)
+    if (g_strcmp0 (pages[i].name, name) == 0)
+      gtk_menu_button_set_label (GTK_MENU_BUTTON (menu), _(pages[i].title));
 }
 
 /* What is shown says which button is pressed, also where it was not the action that showed it. GTK
@@ -65,22 +80,52 @@ make_button (guint i)
   return button;
 }
 
+static GtkWidget *
+make_buttons (void)
+{
+  GtkWidget *buttons = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, SPACING);
+
+  for (guint i = 0; i < G_N_ELEMENTS (pages); i++)
+    gtk_box_append (GTK_BOX (buttons), make_button (i));
+  return buttons;
+}
+
+/* The same in a menu under the name of the page that is shown. */
+static GtkWidget *
+make_menu (void)
+{
+  GtkWidget *button = gtk_menu_button_new ();
+  g_autoptr (GMenu) menu = g_menu_new ();
+
+  for (guint i = 0; i < G_N_ELEMENTS (pages); i++)
+    {
+      g_autofree char *action = g_strdup_printf ("win.page::%s", pages[i].name);
+
+      g_menu_append (menu, _(pages[i].title), action);
+    }
+  gtk_menu_button_set_menu_model (GTK_MENU_BUTTON (button), G_MENU_MODEL (menu));
+  gtk_widget_set_halign (button, GTK_ALIGN_CENTER);
+  return button;
+}
+
 void
 pp_pages_add (PpWindow *window,
               GtkStack *stack,
               GtkBox   *switcher)
 {
   static const GActionEntry entries[] = { { "page", NULL, "s", "''", page_cb } };
+  GtkWidget *menu = make_menu ();
 
   g_return_if_fail (PP_IS_WINDOW (window) && GTK_IS_STACK (stack) && GTK_IS_BOX (switcher));
 
   g_action_map_add_action_entries (G_ACTION_MAP (window), entries, G_N_ELEMENTS (entries), window);
   for (guint i = 0; i < G_N_ELEMENTS (pages); i++)
-    {
-      gtk_stack_add_named (stack, g_object_new (pages[i].get_type (), NULL), pages[i].name);
-      gtk_box_append (switcher, make_button (i));
-    }
+    gtk_stack_add_named (stack, g_object_new (pages[i].get_type (), NULL), pages[i].name);
+  gtk_widget_set_layout_manager (GTK_WIDGET (switcher), g_object_new (PP_TYPE_FIT_LAYOUT, NULL));
+  gtk_box_append (switcher, make_buttons ());
+  gtk_box_append (switcher, menu);
   g_signal_connect (window, "notify::page-name", G_CALLBACK (shown_cb), stack);
+  g_signal_connect (window, "notify::page-name", G_CALLBACK (title_cb), menu);
 }
 
 void

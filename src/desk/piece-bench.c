@@ -17,6 +17,7 @@
 #include "desk/making-questions.h"
 #include "desk/making-ways.h"
 #include "desk/piece-view.h"
+#include "desk/side-layout.h"
 #include "desk/text-entry.h"
 #include "desk/tray-words.h"
 #include "desk/typing.h"
@@ -398,6 +399,7 @@ pp_piece_bench_class_init (PpPieceBenchClass *klass)
                                  NULL, NULL, G_TYPE_NONE, 0);
   g_type_ensure (PP_TYPE_MAKING_QUESTIONS);
   g_type_ensure (PP_TYPE_PIECE_VIEW);
+  g_type_ensure (PP_TYPE_SIDE_LAYOUT);
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/petalpane/Petalpane/piece-bench.ui");
   bind_children (widget_class);

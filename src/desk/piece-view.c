@@ -276,6 +276,7 @@ pp_piece_view_init (PpPieceView *self)
   g_signal_connect (click, "pressed", G_CALLBACK (pressed_cb), self);
   gtk_widget_add_controller (GTK_WIDGET (self->sheet), GTK_EVENT_CONTROLLER (click));
   self->grid = gtk_grid_new ();
+  gtk_widget_set_direction (self->grid, GTK_TEXT_DIR_LTR); /* left is left, whichever way is read */
   gtk_grid_attach (GTK_GRID (self->grid), GTK_WIDGET (self->across), 1, 0, 1, 1);
   gtk_grid_attach (GTK_GRID (self->grid), GTK_WIDGET (self->down), 0, 1, 1, 1);
   gtk_grid_attach (GTK_GRID (self->grid), GTK_WIDGET (self->sheet), 1, 1, 1, 1);

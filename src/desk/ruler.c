@@ -229,6 +229,8 @@ pp_ruler_class_init (PpRulerClass *klass)
 static void
 pp_ruler_init (PpRuler *self)
 {
+  /* "-50" stays that, whichever way is read */
+  gtk_widget_set_direction (GTK_WIDGET (self), GTK_TEXT_DIR_LTR);
 }
 
 void

@@ -15,6 +15,7 @@
 #include "desk/settings.h"
 #include "desk/sheets-form.h"
 #include "desk/sheets-view.h"
+#include "desk/side-layout.h"
 #include "desk/template.h"
 #include "desk/true-scale.h"
 #include "desk/typing.h"
@@ -384,6 +385,7 @@ pp_sheets_page_class_init (PpSheetsPageClass *klass)
   g_object_class_install_properties (G_OBJECT_CLASS (klass), N_PROPS, props);
   g_type_ensure (PP_TYPE_SHEETS_FORM);
   g_type_ensure (PP_TYPE_SHEETS_VIEW);
+  g_type_ensure (PP_TYPE_SIDE_LAYOUT);
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/petalpane/Petalpane/sheets-page.ui");
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
@@ -432,6 +434,7 @@ pp_sheets_page_init (PpSheetsPage *self)
   add_formats (self);
   g_signal_connect_swapped (self->format, "notify::selected", G_CALLBACK (format_cb), self);
   pp_sheets_view_set_maker (self->view, self->maker);
+  gtk_widget_set_direction (GTK_WIDGET (self->zoom), GTK_TEXT_DIR_LTR);
   g_signal_connect (self->maker, "made", G_CALLBACK (made_cb), self);
   g_signal_connect (self->maker, "failed", G_CALLBACK (failed_cb), self);
 }

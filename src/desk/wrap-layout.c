@@ -10,6 +10,7 @@ struct _PpWrapLayout
 {
   GtkLayoutManager parent_instance;
   guint            spacing;
+  guint            most;
 };
 
 G_DEFINE_FINAL_TYPE (PpWrapLayout, pp_wrap_layout, GTK_TYPE_LAYOUT_MANAGER)
@@ -17,6 +18,7 @@ G_DEFINE_FINAL_TYPE (PpWrapLayout, pp_wrap_layout, GTK_TYPE_LAYOUT_MANAGER)
 enum
 {
   PROP_SPACING = 1,
+  PROP_MOST,
   N_PROPS,
 };
 
@@ -25,10 +27,11 @@ static GParamSpec *props[N_PROPS];
 /* Children that stand in one line. */
 typedef struct
 {
-  GtkWidget *first;
-  GtkWidget *end;     /* the first of the next line, or NULL */
-  int        left;    /* px to give away */
-  int        n_expand;
+  const PpWrapLayout *layout;
+  GtkWidget          *first;
+  GtkWidget          *end;   /* the first of the next line, or NULL */
+  int                 left;  /* px to give away */
+  int                 n_expand;
 } Line;
 
 static GtkWidget *
@@ -51,14 +54,16 @@ next_of (GtkWidget *child)
   return skip_hidden (gtk_widget_get_next_sibling (child));
 }
 
+/* In a line of `width` px. */
 static int
-natural_width (GtkWidget *child,
-               int        most)
+natural_width (const PpWrapLayout *self,
+               GtkWidget          *child,
+               int                 width)
 {
-  int natural;
+  int least, natural;
 
-  gtk_widget_measure (child, GTK_ORIENTATION_HORIZONTAL, -1, NULL, &natural, NULL, NULL);
-  return MIN (natural, most);
+  gtk_widget_measure (child, GTK_ORIENTATION_HORIZONTAL, -1, &least, &natural, NULL, NULL);
+  return MIN (MAX (MIN (natural, (int) self->most), least), width);
 }
 
 /* The line that begins with `first`. */
@@ -67,12 +72,12 @@ take_line (const PpWrapLayout *self,
            GtkWidget          *first,
            int                 width)
 {
-  Line line = { .first = first, .left = width };
+  Line line = { .layout = self, .first = first, .left = width };
   GtkWidget *child = first;
 
   while (child != NULL)
     {
-      int natural = natural_width (child, width);
+      int natural = natural_width (self, child, width);
       int needed = child == first ? natural : natural + (int) self->spacing;
 
       if (child != first && needed > line.left)
@@ -99,7 +104,7 @@ take_width (Line      *line,
       line->left -= extra;
       line->n_expand--;
     }
-  return natural_width (child, width) + extra;
+  return natural_width (line->layout, child, width) + extra;
 }
 
 static int
@@ -128,9 +133,10 @@ measure_width (PpWrapLayout *self,
   *minimum = *natural = 0;
   for (GtkWidget *child = first_of (widget); child != NULL; child = next_of (child))
     {
-      int least, wanted;
+      int wanted = natural_width (self, child, G_MAXINT);
+      int least;
 
-      gtk_widget_measure (child, GTK_ORIENTATION_HORIZONTAL, -1, &least, &wanted, NULL, NULL);
+      gtk_widget_measure (child, GTK_ORIENTATION_HORIZONTAL, -1, &least, NULL, NULL, NULL);
       *minimum = MAX (*minimum, least);
       *natural += wanted + (*natural > 0 ? (int) self->spacing : 0);
     }
@@ -233,6 +239,8 @@ pp_wrap_layout_get_property (GObject    *object,
 {
   if (id == PROP_SPACING)
     g_value_set_uint (value, PP_WRAP_LAYOUT (object)->spacing);
+  else if (id == PROP_MOST)
+    g_value_set_uint (value, PP_WRAP_LAYOUT (object)->most);
   else
     G_OBJECT_WARN_INVALID_PROPERTY_ID (object, id, pspec);
 }
@@ -244,12 +252,12 @@ pp_wrap_layout_set_property (GObject      *object,
                              GParamSpec   *pspec)
 {
   if (id == PROP_SPACING)
-    {
-      PP_WRAP_LAYOUT (object)->spacing = g_value_get_uint (value);
-      gtk_layout_manager_layout_changed (GTK_LAYOUT_MANAGER (object));
-    }
+    PP_WRAP_LAYOUT (object)->spacing = g_value_get_uint (value);
+  else if (id == PROP_MOST)
+    PP_WRAP_LAYOUT (object)->most = g_value_get_uint (value);
   else
     G_OBJECT_WARN_INVALID_PROPERTY_ID (object, id, pspec);
+  gtk_layout_manager_layout_changed (GTK_LAYOUT_MANAGER (object));
 }
 
 static void
@@ -264,10 +272,13 @@ pp_wrap_layout_class_init (PpWrapLayoutClass *klass)
   manager_class->get_request_mode = pp_wrap_layout_get_request_mode;
   props[PROP_SPACING] = g_param_spec_uint ("spacing", NULL, NULL, 0, G_MAXINT, 0,
                                            G_PARAM_READWRITE | G_PARAM_STATIC_STRINGS);
+  props[PROP_MOST] = g_param_spec_uint ("most", NULL, NULL, 0, G_MAXINT, G_MAXINT,
+                                        G_PARAM_READWRITE | G_PARAM_STATIC_STRINGS);
   g_object_class_install_properties (G_OBJECT_CLASS (klass), N_PROPS, props);
 }
 
 static void
 pp_wrap_layout_init (PpWrapLayout *self)
 {
+  self->most = G_MAXINT;
 }

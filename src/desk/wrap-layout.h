@@ -15,6 +15,7 @@ G_BEGIN_DECLS
 #define PP_TYPE_WRAP_LAYOUT (pp_wrap_layout_get_type ())
 G_DECLARE_FINAL_TYPE (PpWrapLayout, pp_wrap_layout, PP, WRAP_LAYOUT, GtkLayoutManager)
 
-/* "spacing" (uint, px): between children and between lines. */
+/* "spacing" (uint, px): between children and between lines.
+ * "most" (uint, px): what of a natural width counts, as that of a text is all of it in one line. */
 
 G_END_DECLS
