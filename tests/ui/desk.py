@@ -10,6 +10,7 @@ from session import Gone, PATIENCE, wait_for
 from sight import Box, Node
 
 STEP_SECONDS = 0.04    # between two moves of a drag
+FRAME = 60             # px, about a window, of both sides together
 REST_SECONDS = 0.15    # three times before a drag is let go, as a hand would
 
 
@@ -77,11 +78,12 @@ class Desk:
 
     def get_corner(self, window):
         """Where on the screen a window's coordinates begin: the frame that GTK draws lies round them."""
-        box = window.box
+        box = Box(*(n * self.session.scale for n in window.box))
 
         def look():
+            most = FRAME * self.session.scale
             fits = [client for client in self.get_clients()
-                    if 0 <= client[3] - box.width <= 60 and 0 <= client[4] - box.height <= 60]
+                    if 0 <= client[3] - box.width <= most and 0 <= client[4] - box.height <= most]
             named = [client for client in fits if client[0] == window.name]
             return (named or fits)[-1:]
         _, x, y, width, height = wait_for(f'the window {window.name!r} on the screen', look)[0]
@@ -90,7 +92,7 @@ class Desk:
     def on_screen(self, node):
         """The box of a thing on the screen."""
         x, y = self.get_corner(node.get_window())
-        box = node.box
+        box = Box(*(n * self.session.scale for n in node.box))
         return Box(box.x + x, box.y + y, box.width, box.height)
 
     def get_middle(self, node):

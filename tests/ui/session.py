@@ -26,6 +26,11 @@ ROOT = pathlib.Path(os.environ.get('PP_SOURCE_ROOT', pathlib.Path(__file__).pare
 BUILD = pathlib.Path(os.environ['PP_BUILD_ROOT'])
 PATIENCE = 60  # seconds: two slow cores under sanitizers
 PR_SET_PDEATHSIG = 1
+# Dialogs keep their size.
+FULL = """<openbox_config xmlns="http://openbox.org/3.4/rc"><applications>
+<application type="normal"><maximized>yes</maximized></application>
+</applications></openbox_config>
+"""
 # For a program whose leaks are hunted.
 LEAKS = {'ASAN_OPTIONS': 'fast_unwind_on_malloc=0:malloc_context_size=12'}
 
@@ -51,7 +56,10 @@ def end_with_us():
 
 
 class Session:
-    def __init__(self, screen='1600x1000x24', theme=None, resources=None):
+    """LANGUAGE, "he", is that of GTK's own words and so the direction of the window; SCALE is the pixels
+    of the screen for one of the window; FULL makes every window as large as the screen."""
+
+    def __init__(self, screen='1600x1000x24', theme=None, resources=None, language=None, scale=1, full=False):
         # short: a socket's name has at most 107 bytes
         self.folder = pathlib.Path(tempfile.mkdtemp(prefix='pane-'))
         atexit.register(shutil.rmtree, self.folder, ignore_errors=True)
@@ -61,7 +69,15 @@ class Session:
         self.bus = None
         self.programs = []
         self.env = dict(os.environ)
+        self.scale = scale
+        self.screen = screen
         self.set_env(theme)
+        if language is not None:
+            self.env.update(self.speak(language))
+        if scale != 1:
+            self.env['GDK_SCALE'] = str(scale)
+        if full:
+            self.make_windows_full()
         self.start_screen(screen)
         self.start_bus()
         self.start_window_manager()
@@ -71,7 +87,7 @@ class Session:
 
     def set_env(self, theme):
         for name in ('DISPLAY', 'WAYLAND_DISPLAY', 'AT_SPI_BUS_ADDRESS', 'DBUS_SESSION_BUS_ADDRESS', 'GTK_THEME',
-                     'GTK_A11Y', 'MALLOC_CHECK_'):
+                     'GTK_A11Y', 'LANGUAGE', 'GDK_SCALE', 'MALLOC_CHECK_'):
             self.env.pop(name, None)
         for name, folder in (('HOME', 'home'), ('XDG_RUNTIME_DIR', 'run'), ('XDG_CONFIG_HOME', 'config'),
                              ('XDG_DATA_HOME', 'data'), ('XDG_CACHE_HOME', 'cache'),
@@ -88,6 +104,20 @@ class Session:
         })
         if theme is not None:
             self.env['GTK_THEME'] = theme
+
+    def speak(self, language):
+        """An environment for it. GLib lets libraries translate where the program does, or where the
+        program's own English is what is asked for; so the locale is English."""
+        path = self.folder / 'locale' / 'en_GB.UTF-8'
+        if not path.exists():
+            path.parent.mkdir()
+            subprocess.run(['localedef', '-f', 'UTF-8', '-i', 'en_GB', path], check=True, stderr=self.log)
+        return {'LOCPATH': str(path.parent), 'LC_ALL': path.name, 'LANGUAGE': language}
+
+    def make_windows_full(self):
+        folder = self.folder / 'config' / 'openbox'
+        folder.mkdir()
+        (folder / 'rc.xml').write_text(FULL, encoding='utf-8')
 
     def start_helper(self, *words, **more):
         helper = subprocess.Popen(words, env=self.env, stdin=subprocess.DEVNULL, stderr=self.log,
@@ -139,6 +169,10 @@ class Session:
         # what those that were stopped had not saved would be offered to the next
         shutil.rmtree(self.folder / 'state' / 'petalpane', ignore_errors=True)
         return faults
+
+    def get_screen(self):
+        """(width, height), px."""
+        return tuple(int(n) for n in self.screen.split('x')[:2])
 
     def grab(self):
         """The screen as it is."""

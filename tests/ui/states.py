@@ -8,12 +8,20 @@ from desk import Desk
 from panels import write_panel
 from session import ROOT, wait_for
 
+GLUE = {'working_life': 60, 'mixing': 0.001, 'grab': 0.001}  # nothing waits for a clock
 LOOKS = {
     'light': {},
     'dark': {'theme': 'Default:dark'},
     'contrast': {'theme': 'Default-hc'},
     'dark contrast': {'theme': 'Default-hc-dark'},
     'large': {'resources': {'Xft.dpi': 144}},
+    'largest': {'resources': {'Xft.dpi': 230}},  # 24 pt
+    'small': {'resources': {'Xft.dpi': 86}},     # 9 pt
+    'narrow': {'screen': '640x720x24', 'full': True},
+    'wide': {'screen': '3840x1600x24', 'full': True},
+    'right to left': {'language': 'he'},
+    'right to left, narrow': {'language': 'he', 'screen': '640x720x24', 'full': True},
+    'twice': {'screen': '2800x1840x24', 'scale': 2},
 }
 SAMPLE = ROOT / 'samples' / 'towpath-in-june.petalpane'
 
@@ -65,6 +73,11 @@ def sample(session):
     yield desk, 'put all right'
     desk.key('Escape')
     wait_for('it to close', lambda: len(desk.look()) == 1)
+    desk.key('ctrl+q')
+
+
+def sheets(session):
+    desk = steps.open_file(session, SAMPLE, len(steps.read(SAMPLE)['placements']))
     desk.key('ctrl+p')
     desk.find('image', steps.begins('Label, page '))
     yield desk, 'sheets'
@@ -106,4 +119,134 @@ def question(session):
     desk.press('label', 'Discard')
 
 
-STATES = (begin, sample, bare_glass, question)
+def hanging(session):
+    desk = steps.open_file(session, SAMPLE, len(steps.read(SAMPLE)['placements']))
+    desk.key('alt+2')
+    desk.find('image', steps.begins('Hook, '))
+    yield desk, 'hanging'
+    desk.press('toggle button' if desk.find_now('toggle button', 'If it slips') else 'button', 'If it slips')
+    yield desk, 'hanging, slipped'
+    steps.tab_to(desk, 'hole', lambda node: node.name.startswith('Hole A, '), 'shift+Tab')
+    desk.find('text box', 'From the left')
+    yield desk, 'hanging, a hole'
+    desk.press('button', 'Where to drill')
+    desk.find('label', 'Do it')
+    yield desk, 'where to drill'
+    desk.key('Escape')
+    wait_for('it to close', lambda: len(desk.look()) == 1)
+    desk.key('ctrl+q')
+
+
+def without_wire(session):
+    desk = steps.open_file(session, write_panel(session.folder, 'no wire.petalpane', [('oxeye', 90, 60)], wire=None), 1)
+    desk.key('alt+2')
+    desk.find('button', 'Put a wire on')
+    yield desk, 'hanging, without a wire'
+    desk.key('ctrl+q')
+
+
+def glue_up(session):
+    desk = steps.open_file(session, SAMPLE, len(steps.read(SAMPLE)['placements']))
+    desk.key('alt+3')
+    desk.find('button', 'At the bench', 'sensitive')
+    yield desk, 'glue-up'
+    desk.key('Down', 'Down')
+    yield desk, 'glue-up, a step'
+    desk.key('ctrl+q')
+
+
+def wait_screen(desk, words):
+    desk.find('label', words)
+    desk.xdo('sleep', 0.6)  # two acts within half a second are a trembling glove
+
+
+def go_on(desk, words):
+    wait_screen(desk, words)
+    desk.key('space')
+
+
+def choose_happening(desk, name):
+    """By keys: GTK 4.8 does not say where in the window a popover is."""
+    desk.find('button', name)
+    steps.tab_to(desk, name, lambda node: node.name == name)
+    desk.key('Return')
+
+
+def happened(desk, name):
+    """What is asked where something happened."""
+    desk.press('button', 'Something happened')
+    choose_happening(desk, name)
+
+
+def bench(session):
+    three = [('cornflower', 60, 150), ('dock-leaf', 150, 120), ('oxeye', 220, 160)]
+    desk = steps.open_file(session, write_panel(session.folder, 'bench.petalpane', three, wire=None, adhesive=GLUE), 3)
+    desk.key('alt+3')
+    desk.press('button', 'At the bench')
+    wait_screen(desk, 'All ready')
+    yield desk, 'bench, cleaning'
+    go_on(desk, 'All ready')
+    wait_screen(desk, 'They touch')
+    yield desk, 'bench, mixing'
+    go_on(desk, 'They touch')
+    wait_screen(desk, 'Placed')
+    yield desk, 'bench, a piece'
+    go_on(desk, 'Placed')
+    desk.find('label', 'Step 2 of 3')
+    wait_screen(desk, 'Placed')
+    yield desk, 'bench, the next piece'
+    desk.press('button', 'Something happened')
+    desk.find('button', 'It broke')
+    yield desk, 'bench, what happened'
+    choose_happening(desk, 'It broke')
+    desk.find('label', 'What broke?')
+    yield desk, 'bench, what broke'
+    desk.key('Escape')
+    happened(desk, 'It sits elsewhere')
+    desk.find('label', 'What sits elsewhere?')
+    yield desk, 'bench, which sits elsewhere'
+    desk.key('Escape')
+    go_on(desk, 'Placed')
+    desk.find('label', 'Step 3 of 3')
+    go_on(desk, 'Placed')
+    desk.find('label', 'All of it is glued')
+    yield desk, 'bench, all glued'
+    desk.key('ctrl+q')
+
+
+def bench_waits(session):
+    desk = steps.open_file(session, write_panel(
+        session.folder, 'waits.petalpane', [('oxeye', 60, 150), ('oxeye', 220, 160)], wire=None,
+        adhesive={**GLUE, 'mixing': 30, 'grab': 30}), 2)
+    desk.key('alt+3')
+    desk.press('button', 'At the bench')
+    go_on(desk, 'All ready')
+    yield desk, 'bench, mixing by the clock'
+    desk.key('ctrl+q')
+
+
+def piece_bench(session):
+    desk = steps.open_file(session, SAMPLE, len(steps.read(SAMPLE)['placements']))
+    desk.key('ctrl+shift+n')
+    for way in [node.name for node in wait_for('the ways', lambda: find_ways(desk))]:
+        desk.press('radio', way)
+        desk.find('radio', way, 'checked')
+        yield desk, f'piece bench, {way.lower()}'
+    desk.key('Escape')
+    wait_for('it to close', lambda: len(desk.look()) == 1)
+    desk.key('ctrl+b')
+    wait_for('the box', lambda: len(desk.look()) > 1)
+    yield desk, 'box'
+    desk.key('Escape')
+    wait_for('it to close', lambda: len(desk.look()) == 1)
+    desk.key('ctrl+q')
+
+
+def find_ways(desk):
+    """The radios of the group that asks how a piece is made."""
+    group = desk.find_now(None, 'How is it made?')
+    return [node for node in group.children if node.role == 'radio'] if group is not None else None
+
+
+STATES = (begin, sample, bare_glass, question, hanging, without_wire, glue_up, bench, bench_waits, sheets,
+          piece_bench)

@@ -32,8 +32,9 @@ def find_edges(desk):
         return max(abs(a - b) for a, b in zip(picture.getpixel((x, y)), bench)) > 6
     # a little off the middle: there a handle may stand
     row, column = canvas.y + canvas.height * 3 // 5, canvas.x + canvas.width * 11 // 20
-    across = [x for x in range(canvas.x, canvas.x + canvas.width) if is_glass(x, row)]
-    down = [y for y in range(canvas.y, canvas.y + canvas.height) if is_glass(column, y)]
+    # the line about the paper beside it lies on its rim
+    across = [x for x in range(canvas.x + 2, canvas.x + canvas.width - 2) if is_glass(x, row)]
+    down = [y for y in range(canvas.y + 2, canvas.y + canvas.height - 2) if is_glass(column, y)]
     return across[0], down[0], across[-1] + 1, down[-1] + 1
 
 

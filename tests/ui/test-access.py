@@ -3,9 +3,10 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 import re
 
+import states
 import steps
 from desk import Desk
-from session import LEAKS, Session, wait_for
+from session import LEAKS, Gone, Session, wait_for
 from tap import check, run
 
 # Roles that mean nothing to a reader; GTK's own boxes keep them, and no harm is done.
@@ -94,4 +95,39 @@ def way_of_the_tab_key(session):
         now := desk.get_focused()) and steps.is_piece(now) and now).path == start.path)
 
 
-run(Session(), [names, pieces, way_of_the_tab_key])
+MOST_STOPS = 90
+
+
+def go_round(desk, state):
+    """By Tab from where the focus is until it is there again: no thing keeps it."""
+    start = wait_for('a focus', desk.get_focused)
+    stops, node = [], None
+    for _ in range(MOST_STOPS):
+        before = desk.get_focused().path
+        desk.key('Tab')
+        try:
+            node = wait_for('the focus to go on',
+                            lambda b=before: (now := desk.get_focused()) and now.path != b and now, 10)
+        except Gone as fault:
+            check(f'{state}: Tab goes on from {start}', False, (fault, stops[-1:]))
+            return
+        if node.path == start.path:
+            break
+        stops.append(node)
+    check(f'{state}: Tab comes round', node.path == start.path, stops)
+    mute = [stop for stop in stops if not stop.name]
+    check(f'{state}: each stop has a name', not mute, mute)
+
+
+def page(generator):
+    def test(session):
+        for desk, state in generator(session):
+            check_names(desk, state)
+            go_round(desk, state)
+        check(f'{generator.__name__}: it ends well', desk.program.wait() == 0)
+    test.__name__ = generator.__name__
+    return test
+
+
+PAGES = (states.hanging, states.glue_up, states.bench, states.sheets, states.piece_bench)
+run(Session(), [names, pieces, way_of_the_tab_key, *(page(generator) for generator in PAGES)])

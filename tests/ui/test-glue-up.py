@@ -88,6 +88,128 @@ def order(session):
     steps.end(desk)
 
 
+def get_rows(desk):
+    return [node for node in desk.find_all('list item') if 'Clock:' in node.name]
+
+
+def drag_row(desk, start, end):
+    rows = get_rows(desk)
+    desk.drag(desk.get_middle(rows[start]), desk.get_middle(rows[end]))
+
+
+def dragged(session):
+    path = write(session, 'dragged.petalpane')
+    desk = steps.open_file(session, path, 3)
+    go_to_page(desk)
+    before = [what_of(row) for row in get_rows(desk)]
+    drag_row(desk, 2, 0)
+    desk.find('button', 'Back to the shortest')
+    wanted = [before[2], *before[:2]]
+    now = wait_for('the new order', lambda: (now := [what_of(row) for row in get_rows(desk)]) != before and now)
+    check('a step dragged to the top is the first', now == wanted, (now, wanted))
+    panel = steps.save_until(desk, path, lambda panel: panel.get('plan'))
+    check('and so it is in the file', len(panel['plan']['jobs']) == 3, panel['plan'])
+    desk.press('button', 'Back to the shortest')
+    panel = steps.save_until(desk, path, lambda panel: not panel.get('plan'))
+    check('taken back, the file has no order of its own', not panel.get('plan'), panel.get('plan'))
+    check('and the first order is there again', [what_of(row) for row in get_rows(desk)] == before)
+    steps.end(desk)
+
+
+def what_of(row):
+    """What a step says, its number and clock left out."""
+    return row.name.partition('. ')[2].partition(' Clock:')[0]
+
+
+def forbidden(session):
+    """What lies below is glued first, however it is dragged."""
+    path = write_panel(session.folder, 'forbidden.petalpane', [('dock-leaf', 150, 120), ('cornflower', 150, 120)],
+                       wire=None, adhesive=QUICK)
+    desk = steps.open_file(session, path, 2)
+    go_to_page(desk)
+    before = [row.name for row in get_rows(desk)]
+    drag_row(desk, 1, 0)
+    said = desk.find('label', steps.begins('“Dock leaf” must be glued before “Cornflower”'))
+    check('what cannot be is said with the names of both', said is not None)
+    check('and nothing is moved', [row.name for row in get_rows(desk)] == before)
+    check('nor is there anything to undo', desk.find_now('button', 'Nothing to undo') is not None)
+    desk.key('ctrl+q')
+
+
+def happened(desk, name):
+    """From the menu, by keys: GTK 4.8 does not say where in the window a popover is."""
+    desk.press('button', 'Something happened')
+    desk.find('button', name)
+    steps.tab_to(desk, name, lambda node: node.name == name)
+    desk.key('Return')
+
+
+def elsewhere(session):
+    path = write(session, 'elsewhere.petalpane')
+    desk = steps.open_file(session, path, 3)
+    begin(desk)
+    press(desk, 'All ready')
+    press(desk, 'They touch')
+    press(desk, 'Placed')
+    job = wait_log(path, 2)[1][1]
+    before = {placement['id']: placement for placement in steps.read(path)['placements']}
+    desk.find('label', 'Step 2 of 3')
+    happened(desk, 'It sits elsewhere')
+    desk.find('label', 'What sits elsewhere?')
+    listed = [node for node in desk.find_all('button') if ' from the left' in node.name]
+    check('only what is glued can sit elsewhere', len(listed) == 1, [node.name for node in listed])
+    desk.click(listed[0])
+    field = desk.find('text box', 'From the left')
+    was = float(field.get_text())
+    desk.click(field)
+    desk.key('ctrl+a')
+    desk.type(f'{was + 7} mm')
+    desk.press('button', 'There it sits')
+    check('that it was moved is on the disk', wait_log(path, 3)[2] == ('moved', job), get_log(path))
+    after = {placement['id']: placement for placement in steps.read(path)['placements']}
+    moved = after[job]['x'] - before[job]['x']
+    check('by as much as was typed', abs(moved - 7) < 0.06, moved)
+    check('it is glued as before', after[job]['glued_at'] == before[job]['glued_at'], after[job])
+    check('and the others are where they were',
+          all(after[name]['x'] == before[name]['x'] for name in after if name != job), after)
+    press(desk, 'Placed')
+    wait_log(path, 4)
+    press(desk, 'Placed')
+    log = wait_log(path, 5)
+    check('the rest is glued after that', [entry[0] for entry in log[3:]] == ['placed', 'placed'], log)
+    desk.find('label', 'All of it is glued')
+    desk.key('ctrl+q')
+    check('it ends well', desk.program.wait() == 0)
+
+
+def pulled_out(session):
+    """The folder goes while the bench is at work, as that of a stick that is pulled out, and comes again."""
+    folder = session.folder / 'stick'
+    away = session.folder / 'stick away'
+    folder.mkdir()
+    path = write_panel(folder, 'pulled.petalpane', THREE, wire=None, adhesive=QUICK)
+    desk = steps.open_file(session, path, 3)
+    begin(desk)
+    press(desk, 'All ready')
+    press(desk, 'They touch')
+    wait_log(path, 1)
+    folder.rename(away)
+    press(desk, 'Placed')
+    desk.find('button', 'Save as…')
+    words = [node.name for node in desk.find_all('label') if path.name in node.name or 'written' in node.name]
+    check('what could not be written is said', words, [node.name for node in desk.find_all('label')])
+    desk.find('label', 'Step 2 of 3')
+    press(desk, 'Placed')
+    check('the work goes on', desk.find('label', 'Step 3 of 3') is not None)
+    check('the file is as it was', get_log(away / path.name) == [('mixed',)], get_log(away / path.name))
+    away.rename(folder)
+    log = wait_log(path, 3)
+    check('once it can be written, all of it is', [entry[0] for entry in log] == ['mixed', 'placed', 'placed'], log)
+    desk.wait_gone('button', 'Save as…')
+    desk.key('ctrl+q')
+    check('it ends well', desk.program.wait() == 0)
+
+
 def bench(session):
     path = write(session, 'bench.petalpane')
     box = fill_box(session, path)
@@ -173,4 +295,4 @@ def place_of(path, job):
     return f'{next(p["x"] for p in steps.read(path)["placements"] if p["id"] == job):.0f} mm from the left'
 
 
-run(Session(), [order, bench])
+run(Session(), [order, dragged, forbidden, bench, elsewhere, pulled_out])

@@ -7,9 +7,11 @@ import collections
 import sys
 
 from contrast import get_contrast
-from session import Session
+import steps
+from desk import Desk
+from session import Session, wait_for
 from sight import Box
-from states import LOOKS, STATES
+from states import LOOKS, SAMPLE, STATES
 from tap import check, near, run
 
 LEAST = 4.5   # WCAG 1.4.3, for text of any size
@@ -81,7 +83,8 @@ def find_overlaps(labels):
 def measure(picture, box):
     """The contrast of what is written in the box: of the commonest colour and that which stands
     out most from it in a stroke. None where there is but one colour."""
-    crop = picture.crop((box.x, box.y, box.x + box.width, box.y + box.height))
+    crop = picture.crop((box.x + 2, box.y + 2, box.x + box.width - 2,
+                                                        box.y + box.height - 2))
     colours = collections.Counter(crop.getdata()).most_common()
     behind = colours[0][0]
     strokes = [get_contrast(colour, behind) for colour, n in colours[1:] if n >= STROKE]
@@ -93,8 +96,10 @@ def find_faint(desk, labels):
     desk.park()
     picture = desk.session.grab().convert('RGB')
     corner = desk.get_corner(labels[0][0].get_window())
+    scale = desk.session.scale
     for node, seen in labels:
-        on_screen = Box(seen.x + corner[0], seen.y + corner[1], seen.width, seen.height)
+        on_screen = Box(seen.x * scale + corner[0], seen.y * scale + corner[1], seen.width * scale,
+                        seen.height * scale)
         contrast = measure(picture, on_screen)
         if contrast is not None and contrast < LEAST and not is_asleep(node):
             faint.append((round(contrast, 2), node))
@@ -106,10 +111,16 @@ def formulas(session):
         near(f'{colour} on white', get_contrast(colour, (255, 255, 255)), ratio, within)
 
 
+def is_on_screen(desk):
+    wide, high = desk.session.get_screen()
+    return all(client[3] <= wide and client[4] <= high for client in desk.get_clients())
+
+
 def check_state(desk, state):
     window = desk.look()[-1]
     labels = get_labels(window)
     check(f'{state}: there are words', len(labels) > 1, labels)
+    check(f'{state}: the window is no larger than the screen', is_on_screen(desk), desk.get_clients())
     clipped, overlaps = find_clipped(labels), find_overlaps(labels)
     check(f'{state}: no word is cut off', not clipped, clipped)
     check(f'{state}: no word lies over another', not overlaps, overlaps)
@@ -126,11 +137,51 @@ def look_at(states):
     return test
 
 
+def get_picture(desk, name):
+    """What is drawn where the thing of this name is, but for its rim, where the paper's line is."""
+    desk.park()
+    box = desk.on_screen(desk.find('group', name))
+    return desk.session.grab().convert('RGB').crop((box.x + 2, box.y + 2, box.x + box.width - 2,
+                                                        box.y + box.height - 2))
+
+
+def get_middles(desk, begin):
+    return [desk.get_middle(node)[0] for node in desk.find_all('image') if node.name.startswith(begin)]
+
+
+def not_mirrored(session):
+    """Right to left the paper is at the left, and glass, hole and hook are where they are: the same
+    to the pixel as left to right."""
+    pictures = []
+    for language in ('en', 'he'):
+        desk = Desk(session, SAMPLE, env=session.speak(language))
+        n = len(steps.read(SAMPLE)['placements'])
+        steps.wait_pieces(desk, n)
+        steps.wait_checked(desk)
+        margin = wait_for('the findings', lambda d=desk: d.find_now('group', 'Findings'))
+        glass = steps.get_glass(desk)
+        check(f'{language}: the findings are on their side',
+              (desk.on_screen(margin).x < glass.x) == (language == 'he'), (margin, glass))
+        ends = [desk.on_screen(desk.find('label', words)).x for words in ('from left', 'from right')]
+        check(f'{language}: from the left is on the left', ends[0] < ends[1], ends)
+        pictures.append([get_picture(desk, 'The glass')])
+        desk.key('alt+2')
+        desk.find('image', steps.begins('Hook, '))
+        holes = [get_middles(desk, f'Hole {letter}, ')[0] for letter in 'ABC']
+        check(f'{language}: the holes are from left to right', holes == sorted(holes), holes)
+        pictures[-1].append(get_picture(desk, 'The panel as it hangs'))
+        desk.key('ctrl+q')
+        desk.program.wait()
+    for name, one, other in zip(('the glass', 'the panel as it hangs'), *pictures):
+        check(f'{name} is the same in both directions', one.size == other.size and one.tobytes() == other.tobytes(),
+              (one.size, other.size))
+
+
 def main():
     look = LOOKS[sys.argv.pop(1)]
     # Without grey edges a letter has the colour that was asked for, and no other.
     resources = {**look.get('resources', {}), 'Xft.antialias': 0}
-    run(Session(**{**look, 'resources': resources}), [formulas, *(look_at(states) for states in STATES)])
+    run(Session(**{**look, 'resources': resources}), [formulas, not_mirrored, *(look_at(states) for states in STATES)])
 
 
 main()
