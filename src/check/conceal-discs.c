@@ -3,8 +3,9 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * The disc is split along the pieces into faces, each with what shines through all that lies over
- * it. A face that is hidden is done with; faces through which the same share shines become one,
- * so that a heap of pieces of the same glass stays a handful of faces.
+ * it. A face that is hidden is done with, and so is one that all the rest cannot hide; faces through
+ * which the same share shines become one, so that a heap of pieces of the same glass stays a handful
+ * of faces.
  */
 #include "check/conceal-private.h"
 
@@ -150,6 +151,39 @@ find_screens (const Disc    *disc,
   return screens;
 }
 
+/* Takes out the faces that stay in view though screens with this much light through them all lie
+ * over them; gives their area. */
+static double
+take_shown (GArray *faces,
+            double  through,
+            double  opaque)
+{
+  double area = 0;
+
+  for (guint i = faces->len; i > 0; i--)
+    {
+      const Face *face = &g_array_index (faces, Face, i - 1);
+
+      if (!pp_is_over (face->through * through, opaque))
+        continue;
+      area += pp_region_get_area (face->region);
+      g_array_remove_index (faces, i - 1);
+    }
+  return area;
+}
+
+/* Light through all screens from the one at `first` on. */
+static double
+get_through (GArray *screens,
+             guint   first)
+{
+  double through = 1;
+
+  for (guint i = first; i < screens->len; i++)
+    through *= g_array_index (screens, Screen, i).through;
+  return through;
+}
+
 /* `faces` split by one piece, or by what is left of it when drawn in; (transfer full). */
 static GArray *
 split_faces (GArray       *faces,
@@ -190,8 +224,11 @@ share_of (Disc           disc,
   add_face (faces, pp_region_ref (region), through, opaque);
   for (guint i = 0; i < screens->len && faces->len > 0; i++)
     {
-      GArray *split = split_faces (faces, &g_array_index (screens, Screen, i),
-                                   pp_region_get_box (region), disc.drawn_in, opaque);
+      GArray *split;
+
+      shown += take_shown (faces, get_through (screens, i), opaque);
+      split = split_faces (faces, &g_array_index (screens, Screen, i), pp_region_get_box (region),
+                           disc.drawn_in, opaque);
 
       g_array_unref (faces);
       faces = split;

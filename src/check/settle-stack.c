@@ -22,6 +22,8 @@ typedef struct
   const PpCheck *previous; /* NULL: nothing of it holds */
   guint          n_both;   /* places in the stack that there are in both */
   GPtrArray     *touched;  /* PpBody: something may have changed under and over it */
+  guint          n_raised; /* so often a placement was raised for one over it */
+  PpField       *field;    /* of the stack so far, once that is less work; NULL before */
 } Stack;
 
 static void
@@ -69,9 +71,10 @@ settle_one (PpCheck       *check,
 
 /* On the field as those below raise it, as far as it matters to this one. */
 static void
-settle_again (PpCheck *check,
-              guint    index)
+settle_on_part (Stack *self,
+                guint  index)
 {
+  PpCheck *check = self->check;
   const PpScene *scene = check->scene;
   PpBox box = pp_box_grow (scene->bodies[index]->box, 2 * PP_CELL);
   PpCellBox part = { pp_cell_at (box.x0), pp_cell_at (box.y0), pp_cell_at (box.x1) + 1,
@@ -80,8 +83,32 @@ settle_again (PpCheck *check,
 
   for (guint i = 0; i < index; i++)
     if (pp_box_meets (pp_box_grow (scene->bodies[i]->box, PP_CELL), box))
-      pp_rest_raise (check->rests[i], scene, i, field);
+      {
+        pp_rest_raise (check->rests[i], scene, i, field);
+        self->n_raised++;
+      }
   settle_one (check, index, field);
+}
+
+/* In a heap that moves all the way up, the parts are more work than the whole. */
+static void
+settle_again (Stack *self,
+              guint  index)
+{
+  PpCheck *check = self->check;
+
+  if (self->field == NULL && self->n_raised <= check->n)
+    {
+      settle_on_part (self, index);
+      return;
+    }
+  if (self->field == NULL)
+    {
+      self->field = pp_field_new (check->scene);
+      for (guint i = 0; i < index; i++)
+        pp_rest_raise (check->rests[i], check->scene, i, self->field);
+    }
+  settle_one (check, index, self->field);
 }
 
 static void
@@ -101,7 +128,7 @@ settle_or_take_over (Stack *self,
 
   if (index >= self->n_both)
     {
-      settle_again (self->check, index);
+      settle_again (self, index);
       return;
     }
   before = self->previous->scene->bodies[index];
@@ -110,7 +137,7 @@ settle_or_take_over (Stack *self,
       take_over (self->check, self->previous, index);
       return;
     }
-  settle_again (self->check, index);
+  settle_again (self, index);
   if (now != before)
     {
       g_ptr_array_add (self->touched, (gpointer) before);
@@ -130,6 +157,8 @@ settle_from_previous (Stack           *self,
       if (g_cancellable_set_error_if_cancelled (cancellable, error))
         return FALSE;
       settle_or_take_over (self, i);
+      if (self->field != NULL)
+        pp_rest_raise (self->check->rests[i], self->check->scene, i, self->field);
     }
   self->check->bare_depth = self->previous->bare_depth;
   return TRUE;
@@ -188,6 +217,7 @@ pp_settle_stack (PpCheck         *self,
   else
     done = settle_anew (self, cancellable, progress, data, error);
   g_ptr_array_unref (stack.touched);
+  pp_field_free (stack.field);
   if (!done)
     return FALSE;
   self->depth = self->bare_depth;
