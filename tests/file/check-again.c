@@ -158,6 +158,41 @@ test_row (gconstpointer data)
   pp_panel_unref (panel);
 }
 
+#define HEAPED 40
+
+/* What lies over a piece dragged at the foot of a heap is settled again all the way up. */
+static void
+test_heap (void)
+{
+  g_autofree char *path = g_build_filename (g_getenv ("PP_SOURCE_ROOT"), "samples",
+                                            "estuary-meadow.petalpane", NULL);
+  g_autoptr (GRand) dice = g_rand_new_with_seed (6);
+  PpPanel *panel = pp_panel_load (path, NULL), *next;
+  const char *ids[] = { NULL, NULL };
+  g_autoptr (PpCheck) before = NULL;
+  g_autoptr (PpCheck) again = NULL;
+  g_autoptr (PpCheck) anew = NULL;
+
+  g_assert_nonnull (panel);
+  for (guint i = 0; i < HEAPED; i++)
+    {
+      next = pp_edit_place (panel, pp_panel_piece (panel, i % panel->tray->len)->id,
+                            (PpPose) { g_rand_double_range (dice, 180, 220),
+                                       g_rand_double_range (dice, 180, 220), 9.0 * i, FALSE },
+                            NULL, NULL);
+      pp_panel_unref (panel);
+      panel = next;
+    }
+  before = pp_check_new (panel, NULL, NULL, NULL, NULL, NULL);
+  ids[0] = pp_panel_placement (panel, panel->placements->len - HEAPED)->id;
+  next = pp_edit_move (panel, ids, 5, 3, NULL);
+  again = pp_check_new (next, before, NULL, NULL, NULL, NULL);
+  anew = pp_check_new (next, NULL, NULL, NULL, NULL, NULL);
+  compare (again, anew);
+  pp_panel_unref (panel);
+  pp_panel_unref (next);
+}
+
 int
 main (int    argc,
       char **argv)
@@ -169,5 +204,6 @@ main (int    argc,
 
       g_test_add_data_func (path, &rows[i], test_row);
     }
+  g_test_add_func ("/check-again/heap", test_heap);
   return g_test_run ();
 }
