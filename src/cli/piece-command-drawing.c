@@ -43,7 +43,7 @@ make (const char        *file,
   draft.name = title;
   draft.kind = PP_KIND_FILLER;
   draft.thickness = USUAL_THICKNESS;
-  made = pp_drawing_make (svg, &draft, &error);
+  made = pp_drawing_make (svg, NULL, &draft, &error);
   piece = made != NULL ? pp_answers_apply (answers, made, &error) : NULL;
   if (piece == NULL)
     return pp_command_fail (file, error->message);

@@ -25,6 +25,7 @@
 #define LEAST_OFF 0.25     /* pixels, which is what rounded coverage makes of a straight side */
 #define LEAST_AREA 1.0     /* mm² */
 #define MOST_SIDE 3000.0   /* mm */
+#define CLIP "petalpane-outline"
 
 static gboolean
 refuse (const char *sentence,
@@ -75,12 +76,37 @@ get_scale (GBytes  *judged,
   return TRUE;
 }
 
+/* What the outline is taken of. */
+typedef struct
+{
+  PpArt               *art;
+  GBytes              *svg;  /* of it */
+  const PpDrawingPart *part; /* NULL: all */
+} Source;
+
+static void
+draw_part (const Source *self,
+           PpBox         box,
+           cairo_t      *cr)
+{
+  RsvgHandle *handle = rsvg_handle_new_from_data (g_bytes_get_data (self->svg, NULL),
+                                                  g_bytes_get_size (self->svg), NULL);
+  RsvgRectangle viewport = { box.x0, box.y0, pp_box_width (box), pp_box_height (box) };
+  g_autofree char *name = g_strconcat ("#", self->part->id, NULL);
+
+  if (handle == NULL)
+    return;
+  rsvg_handle_render_layer (handle, cr, name, &viewport, NULL);
+  g_object_unref (handle);
+}
+
 /* Its box becomes that of the raster, margin included. */
 static cairo_surface_t *
-paint (PpArt  *art,
-       double  dots,
-       PpBox  *box)
+paint (const Source *self,
+       double        dots,
+       PpBox        *box)
 {
+  PpArt *art = self->art;
   PpBox whole = pp_art_get_box (art);
   int width = (int) ceil (pp_box_width (whole) * dots) + 2 * MARGIN;
   int height = (int) ceil (pp_box_height (whole) * dots) + 2 * MARGIN;
@@ -92,7 +118,10 @@ paint (PpArt  *art,
   cairo_translate (cr, -box->x0, -box->y0);
   cairo_rectangle (cr, whole.x0, whole.y0, pp_box_width (whole), pp_box_height (whole));
   cairo_clip (cr);
-  pp_art_draw (art, cr);
+  if (self->part != NULL)
+    draw_part (self, whole, cr);
+  else
+    pp_art_draw (art, cr);
   cairo_destroy (cr);
   cairo_surface_flush (surface);
   return surface;
@@ -111,13 +140,13 @@ get_greatest (const PpRaster *raster)
 
 /* Rings in mm, simplified; those of no size are left out. */
 static GPtrArray *
-trace (PpArt *art)
+trace (const Source *self)
 {
-  PpBox box = pp_art_get_box (art);
+  PpBox box = pp_art_get_box (self->art);
   /* a power of two, as src/art records drawings, so that nothing is sized again */
   double most = sqrt (MOST_PIXELS / (pp_box_width (box) * pp_box_height (box)));
   double dots = fmin (MOST_DOTS, exp2 (floor (log2 (most))));
-  cairo_surface_t *surface = paint (art, dots, &box);
+  cairo_surface_t *surface = paint (self, dots, &box);
   PpRaster raster = {
     .cover = cairo_image_surface_get_data (surface),
     .width = (guint) cairo_image_surface_get_width (surface),
@@ -152,6 +181,7 @@ trace (PpArt *art)
 /* The one border first, then its holes. */
 static PpOutline *
 join (GPtrArray *rings,
+      gboolean   has_holes,
       GError   **error)
 {
   g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (PpPoint));
@@ -165,6 +195,8 @@ join (GPtrArray *rings,
       guint place = is_border ? 0 : lengths->len;
 
       n_borders += is_border ? 1 : 0;
+      if (!is_border && !has_holes)
+        continue;
       g_array_insert_val (lengths, place, ring->len);
       if (is_border)
         g_array_prepend_vals (points, ring->data, ring->len);
@@ -191,18 +223,36 @@ shift (PpPoint       p,
   return (PpPoint) { p.x + by->x, p.y + by->y };
 }
 
+/* FALSE if it has no such part. */
+static gboolean
+find_part (const GPtrArray      *parts,
+           const char           *element,
+           const PpDrawingPart **part,
+           GError              **error)
+{
+  *part = element != NULL ? pp_drawing_parts_find (parts, element) : NULL;
+  return element == NULL || *part != NULL
+         || refuse (_("The drawing has no part of this name."), error);
+}
+
 static PpOutline *
-get_silhouette (GBytes  *svg,
-                double  *scale,
-                GError **error)
+get_silhouette (GBytes      *svg,
+                const char  *element,
+                double      *scale,
+                GError     **error)
 {
   g_autoptr (GBytes) judged = pp_art_judge (svg, error);
   g_autoptr (GBytes) sized = NULL;
   g_autoptr (PpArt) art = NULL;
   g_autoptr (GPtrArray) rings = NULL;
+  g_autoptr (GPtrArray) parts = NULL;
+  Source source = { NULL };
   PpBox box;
 
   if (judged == NULL || !get_scale (judged, scale, error))
+    return NULL;
+  parts = pp_drawing_parts (judged);
+  if (!find_part (parts, element, &source.part, error))
     return NULL;
   sized = pp_frame_art (svg, *scale, (PpPoint) { 0, 0 }, error);
   art = sized != NULL ? pp_art_new (sized, error) : NULL;
@@ -214,20 +264,65 @@ get_silhouette (GBytes  *svg,
       refuse (_("The drawing is larger than any panel; it must be in millimetres."), error);
       return NULL;
     }
-  rings = trace (art);
-  return join (rings, error);
+  source.art = art;
+  source.svg = sized;
+  rings = trace (&source);
+  return join (rings, source.part == NULL || !source.part->is_line, error);
+}
+
+static void
+append_path (GString         *text,
+             const PpOutline *outline)
+{
+  for (guint i = 0; i < pp_outline_get_n_rings (outline); i++)
+    {
+      guint n;
+      const PpPoint *ring = pp_outline_get_ring (outline, i, &n);
+
+      for (guint k = 0; k + 1 < n; k++)
+        {
+          char x[G_ASCII_DTOSTR_BUF_SIZE], y[G_ASCII_DTOSTR_BUF_SIZE];
+
+          g_string_append_printf (text, "%c%s %s", k == 0 ? 'M' : 'L',
+                                  g_ascii_formatd (x, sizeof x, "%.3f", ring[k].x),
+                                  g_ascii_formatd (y, sizeof y, "%.3f", ring[k].y));
+        }
+      g_string_append_c (text, 'Z');
+    }
+}
+
+/* What lies outside the outline, a measure or a border of the page, is no part of the piece. `art`
+ * is one element in one of svg. */
+static GBytes *
+cut_off (GBytes          *art,
+         const PpOutline *outline)
+{
+  gsize length;
+  const char *text = g_bytes_get_data (art, &length);
+  const char *inner = (const char *) memchr (text, '>', length) + 1;
+  const char *end = g_strrstr_len (text, (gssize) length, "</svg>");
+  GString *cut = g_string_new_len (text, inner - text);
+
+  g_string_append (cut, "<clipPath id=\"" CLIP "\"><path clip-rule=\"evenodd\" d=\"");
+  append_path (cut, outline);
+  g_string_append (cut, "\"/></clipPath><g clip-path=\"url(#" CLIP ")\">");
+  g_string_append_len (cut, inner, end - inner);
+  g_string_append (cut, "</g></svg>\n");
+  return g_string_free_to_bytes (cut);
 }
 
 PpPiece *
 pp_drawing_make (GBytes        *svg,
+                 const char    *element,
                  const PpPiece *draft,
                  GError       **error)
 {
   PpPiece piece = *draft;
   double scale;
-  g_autoptr (PpOutline) silhouette = get_silhouette (svg, &scale, error);
+  g_autoptr (PpOutline) silhouette = get_silhouette (svg, element, &scale, error);
   g_autoptr (PpOutline) outline = NULL;
   g_autoptr (GBytes) art = NULL;
+  g_autoptr (GBytes) cut = NULL;
   PpPoint middle;
   PpPoint by;
 
@@ -244,7 +339,18 @@ pp_drawing_make (GBytes        *svg,
       refuse (_("The border of the drawing touches itself; draw it a little apart."), error);
       return NULL;
     }
+  if (element != NULL)
+    cut = cut_off (art, outline);
   piece.outline = outline;
-  piece.art = art;
+  piece.art = cut != NULL ? cut : art;
   return pp_piece_new (&piece, error);
+}
+
+GPtrArray *
+pp_drawing_list_parts (GBytes  *svg,
+                       GError **error)
+{
+  g_autoptr (GBytes) judged = pp_art_judge (svg, error);
+
+  return judged != NULL ? pp_drawing_parts (judged) : NULL;
 }

@@ -34,7 +34,7 @@ make_piece (GBytes *svg)
   draft.id = (char *) "sedge";
   draft.name = (char *) "Sedge";
   draft.thickness = 6;
-  piece = pp_drawing_make (svg, &draft, &error);
+  piece = pp_drawing_make (svg, NULL, &draft, &error);
   if (piece == NULL)
     fuzz_expect_sentence (error);
 }
