@@ -319,7 +319,7 @@ find_in_thread (GTask        *task,
 
   if (!see_photo (self, &error) || !see_sheet (self, &error) || !find (self, &error))
     self->said = g_strdup (g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED)
-                             ? _("Stopped.") : error->message);
+                             ? _("Stopped. Choose the picture again, or move the slider.") : error->message);
   g_task_return_boolean (task, TRUE);
 }
 

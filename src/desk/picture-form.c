@@ -200,7 +200,7 @@ done_cb (PpPickingWork *work,
   if (!pp_picking_work_put_in (work, &next.picking))
     {
       next.picking.is_due = FALSE;
-      pp_making_set_text (&next.picking.said, _("Stopped."));
+      pp_making_set_text (&next.picking.said, _("Stopped. Choose the picture again, or move the slider."));
     }
   if (sight->photo != NULL && sight->squared == NULL && next.picking.scale != PP_SCALE_SCAN)
     pp_picking_pane_set_tool (self->pane, PP_TOOL_MARK);

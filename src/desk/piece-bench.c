@@ -162,10 +162,13 @@ go_to (PpPieceBench *self,
   PpPicking *left = &g_array_index (self->steps, PpMaking, self->step).picking;
   PpPicking *now = &g_array_index (self->steps, PpMaking, step).picking;
 
-  if (left != now && left->found != NULL && left->file == now->file)
-    now->found = pp_found_ref (left->found);
   if (left != now)
-    pp_picking_forget (left);
+    {
+      pp_picking_forget (now);
+      if (left->file == now->file)
+        now->found = g_steal_pointer (&left->found);
+      pp_picking_forget (left);
+    }
   self->step = step;
   g_clear_pointer (&self->merge_key, g_free);
   show (self);

@@ -97,15 +97,22 @@ test_cut_off (void)
 {
   g_autoptr (GError) error = NULL;
   g_autoptr (PpPiece) piece = make ("blade", &error);
-  g_autoptr (PpArt) art = pp_art_new (piece->art, &error);
-  PpBox box = pp_art_get_box (art);
-  int width = (int) pp_box_width (box), height = (int) pp_box_height (box);
-  cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, width, height);
-  cairo_t *cr = cairo_create (surface);
+  g_autoptr (PpArt) art = NULL;
+  cairo_surface_t *surface;
+  cairo_t *cr;
+  int width, height;
   const guchar *pixels;
+  PpBox box;
   guint n = 0;
 
   g_assert_no_error (error);
+  art = pp_art_new (piece->art, &error);
+  g_assert_no_error (error);
+  box = pp_art_get_box (art);
+  width = (int) pp_box_width (box);
+  height = (int) pp_box_height (box);
+  surface = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, width, height);
+  cr = cairo_create (surface);
   cairo_translate (cr, -box.x0, -box.y0);
   pp_art_draw (art, cr);
   cairo_destroy (cr);
