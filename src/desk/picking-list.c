@@ -53,8 +53,8 @@ add_line (PpPickingList *self)
   Line *line = g_new (Line, 1);
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 9);
   g_autofree char *number = g_strdup_printf ("%u", self->rows->len + 1);
-  GtkWidget *figure = g_object_new (GTK_TYPE_LABEL, "label", number, "width-chars", 2, "xalign", 1.0,
-                                    NULL);
+  GtkWidget *figure = g_object_new (GTK_TYPE_LABEL, "label", number, "width-chars", 2, "xalign",
+                                    1.0, NULL);
 
   line->name = g_object_new (GTK_TYPE_LABEL, "xalign", 0.0, "hexpand", TRUE, "ellipsize",
                              PANGO_ELLIPSIZE_END, NULL);
@@ -110,8 +110,8 @@ pp_picking_list_class_init (PpPickingListClass *klass)
 
   G_OBJECT_CLASS (klass)->dispose = pp_picking_list_dispose;
   G_OBJECT_CLASS (klass)->finalize = pp_picking_list_finalize;
-  chosen_signal = g_signal_new ("chosen", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL,
-                                NULL, G_TYPE_NONE, 1, G_TYPE_UINT);
+  chosen_signal = g_signal_new ("chosen", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL,
+                                NULL, NULL, G_TYPE_NONE, 1, G_TYPE_UINT);
   left_out_signal = g_signal_new ("left-out", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL,
                                   NULL, NULL, G_TYPE_NONE, 1, G_TYPE_UINT);
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);

@@ -14,6 +14,7 @@
 #define DASH 5.0       /* px */
 #define BADGE_EM 0.85  /* radius of a number */
 #define MARK_EM 0.9
+#define BESIDE_EM 1.7  /* from a mark to its number */
 #define LOUPE_EM 5.5
 #define LOUPE_TIMES 4.0 /* larger than the photo lies there */
 #define HALO 0.8
@@ -103,8 +104,9 @@ draw_badge (const Ink     *self,
   pp_palette_set (self->cr, is_faint ? &palette->line : &palette->ink, 1);
   cairo_stroke (self->cr);
   cairo_move_to (self->cr, px.x - width / 2.0, px.y - height / 2.0);
-  pp_palette_set (self->cr, is_chosen ? &palette->on_mark : is_faint ? &palette->faint : &palette->ink,
-                  1);
+  pp_palette_set (self->cr, is_chosen  ? &palette->on_mark
+                            : is_faint ? &palette->faint
+                                       : &palette->ink, 1);
   pango_cairo_show_layout (self->cr, layout);
 }
 
@@ -199,8 +201,8 @@ draw_mark (const Ink *self,
   cairo_move_to (self->cr, px.x, px.y - MARK_EM * self->em / 2);
   cairo_line_to (self->cr, px.x, px.y + MARK_EM * self->em / 2);
   stroke_twice (self, colour, 1, FALSE);
-  draw_badge (self, (PpPoint) { px.x + 1.7 * self->em, px.y - 1.7 * self->em }, mark + 1, is_in_hand,
-              FALSE);
+  draw_badge (self, (PpPoint) { px.x + BESIDE_EM * self->em, px.y - BESIDE_EM * self->em },
+              mark + 1, is_in_hand, FALSE);
 }
 
 /* What lies round the mark in hand, larger, away from it. */
@@ -220,8 +222,8 @@ draw_loupe (const Ink *self,
   cairo_clip (self->cr);
   pp_palette_set (self->cr, &self->palette.bench, 1);
   cairo_paint (self->cr);
-  draw_surface (self->cr, view->shown,
-                (PpPoint) { middle.x - at.x * scale, middle.y - at.y * scale }, scale / view->share);
+  draw_surface (self->cr, view->shown, (PpPoint) { middle.x - at.x * scale,
+                                                   middle.y - at.y * scale }, scale / view->share);
   cairo_move_to (self->cr, middle.x - radius, middle.y);
   cairo_line_to (self->cr, middle.x + radius, middle.y);
   cairo_move_to (self->cr, middle.x, middle.y - radius);

@@ -260,7 +260,7 @@ key_to_stroke (PpPickingView *self,
                guint          key,
                gboolean       is_far)
 {
-  double step = self->units == PP_UNITS_INCH ? STEP_INCH : STEP_MM;
+  double step = (self->units == PP_UNITS_INCH ? STEP_INCH : STEP_MM) * (is_far ? FAR_STEPS : 1);
   PpPoint way;
 
   if (get_way (key, &way))
@@ -270,8 +270,8 @@ key_to_stroke (PpPickingView *self,
                         ? self->places[self->chosen] : pp_box_middle (self->squared->box);
       else
         self->cross = pp_box_clamp (self->squared->box,
-                                    (PpPoint) { self->cross.x + way.x * step * (is_far ? FAR_STEPS : 1),
-                                                self->cross.y + way.y * step * (is_far ? FAR_STEPS : 1) });
+                                    (PpPoint) { self->cross.x + way.x * step,
+                                                self->cross.y + way.y * step });
       self->has_cross = TRUE;
       propose (self, self->cross);
       pp_picking_view_redraw (self);
@@ -302,7 +302,8 @@ key_cb (GtkEventController *controller,
     }
   if (pp_picking_view_is_photo (self))
     return key_to_mark (self, key, is_far);
-  return self->tool == PP_TOOL_CHOOSE ? key_to_choose (self, key) : key_to_stroke (self, key, is_far);
+  return self->tool == PP_TOOL_CHOOSE ? key_to_choose (self, key)
+                                      : key_to_stroke (self, key, is_far);
 }
 
 void

@@ -267,7 +267,8 @@ square (Answer  *self,
           return NULL;
         }
       return pp_squared_by_length (self->photo, question->ends[0], question->ends[1],
-                                   question->length, pp_work_report, self->work, cancellable, error);
+                                   question->length, pp_work_report, self->work, cancellable,
+                                   error);
     }
   g_return_val_if_reached (NULL);
 }
@@ -319,7 +320,8 @@ find_in_thread (GTask        *task,
 
   if (!see_photo (self, &error) || !see_sheet (self, &error) || !find (self, &error))
     self->said = g_strdup (g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED)
-                             ? _("Stopped. Choose the picture again, or move the slider.") : error->message);
+                             ? _("Stopped. Choose the picture again, or move the slider.")
+                             : error->message);
   g_task_return_boolean (task, TRUE);
 }
 

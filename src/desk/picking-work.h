@@ -4,8 +4,8 @@
  *
  * Steps whose question has not changed keep their answer: another slider does not open the photo
  * again. One thing at a time; what is asked for last is done. For the main thread.
- * Signals: seen, what pp_picking_work_get_sight() gives is another; done, what was asked for is there, or
- * cannot be.
+ * Signals: seen, what pp_picking_work_get_sight() gives is another; done, what was asked for is
+ * there, or cannot be.
  */
 #pragma once
 

@@ -131,7 +131,8 @@ find_piece (const PpFound *found,
 {
   PpSheetPlane back;
 
-  return found != NULL && isfinite (pixel.x) && pp_plane_invert (&found->ground->squared->plane, &back)
+  return found != NULL && isfinite (pixel.x)
+         && pp_plane_invert (&found->ground->squared->plane, &back)
          && pp_found_at (found, pp_plane_map (&back, pixel), piece);
 }
 

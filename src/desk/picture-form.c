@@ -127,13 +127,14 @@ show_rim (PpPictureForm  *self,
   guint chosen = pp_picking_get_chosen (picking);
   const PpPicked *picked = pp_picking_get (picking, chosen);
   const PpOutline *outline;
+  double usual;
 
   pp_figure_entry_set_value (self->rim, picked != NULL ? picked->rim : (double) NAN);
   if (picking->found == NULL || chosen >= picking->found->n_pieces)
     return;
   outline = picking->found->outlines[chosen];
-  set_estimate (self->rim, pp_length_format_bare (pp_picking_get_rim (NULL, &making->answers, outline),
-                                                  pp_piece_bench_get_units (self->bench)));
+  usual = pp_picking_get_rim (NULL, &making->answers, outline);
+  set_estimate (self->rim, pp_length_format_bare (usual, pp_piece_bench_get_units (self->bench)));
 }
 
 static void
@@ -200,7 +201,8 @@ done_cb (PpPickingWork *work,
   if (!pp_picking_work_put_in (work, &next.picking))
     {
       next.picking.is_due = FALSE;
-      pp_making_set_text (&next.picking.said, _("Stopped. Choose the picture again, or move the slider."));
+      pp_making_set_text (&next.picking.said,
+                          _("Stopped. Choose the picture again, or move the slider."));
     }
   if (sight->photo != NULL && sight->squared == NULL && next.picking.scale != PP_SCALE_SCAN)
     pp_picking_pane_set_tool (self->pane, PP_TOOL_MARK);
@@ -215,7 +217,8 @@ get_title (GFile *file)
   g_autofree char *name = g_filename_display_name (base);
   char *dot = strrchr (name, '.');
 
-  return dot != NULL && dot != name ? g_strndup (name, (gsize) (dot - name)) : g_steal_pointer (&name);
+  return dot != NULL && dot != name ? g_strndup (name, (gsize) (dot - name))
+                                    : g_steal_pointer (&name);
 }
 
 static void

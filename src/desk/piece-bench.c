@@ -447,9 +447,11 @@ set_size (PpPieceBench *self,
 {
   GdkSurface *surface = gtk_native_get_surface (GTK_NATIVE (parent));
   GdkDisplay *display = gtk_widget_get_display (GTK_WIDGET (parent));
-  GdkMonitor *monitor = surface != NULL ? gdk_display_get_monitor_at_surface (display, surface) : NULL;
+  GdkMonitor *monitor = NULL;
   GdkRectangle room;
 
+  if (surface != NULL)
+    monitor = gdk_display_get_monitor_at_surface (display, surface);
   if (monitor == NULL)
     return;
   gdk_monitor_get_geometry (monitor, &room);

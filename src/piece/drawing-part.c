@@ -41,8 +41,9 @@ is_without_fill (const char *name,
     if (!g_ascii_isspace (*from))
       *to++ = *from;
   *to = '\0';
-  return strcmp (name, "fill") == 0 ? strcmp (squeezed, "none") == 0
-                                    : strcmp (name, "style") == 0 && strstr (squeezed, "fill:none") != NULL;
+  if (strcmp (name, "fill") == 0)
+    return strcmp (squeezed, "none") == 0;
+  return strcmp (name, "style") == 0 && strstr (squeezed, "fill:none") != NULL;
 }
 
 static void
