@@ -286,7 +286,7 @@ drop_cb (GtkDropTarget *target,
          double         y,
          PpPictureForm *self)
 {
-  GSList *files = g_value_get_boxed (value);
+  g_autoptr (GSList) files = gdk_file_list_get_files (g_value_get_boxed (value));
 
   if (files == NULL)
     return FALSE;

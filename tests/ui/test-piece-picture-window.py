@@ -267,4 +267,19 @@ def scan(session):
     steps.end(desk)
 
 
-run(Session(), [pointer, keys, discs, scan])
+def dropped(session):
+    """A picture from another program."""
+    photo, _ = photograph(session, 'Estuary.jpg')
+    desk, _ = open_bench(session, 'dropped')
+    other = pathlib.Path(__file__).with_name('dragged-files.py')
+    session.start_helper(sys.executable, str(other), str(photo), stdout=session.log)
+    window = wait_for('the other window', lambda: session.ask('xdotool', 'search', '--onlyvisible', '--name',
+                                                              '^Files$').split())[0]
+    session.ask('xdotool', 'windowsize', '--sync', window, '250', '250')
+    session.ask('xdotool', 'windowmove', '--sync', window, '0', '0', 'windowraise', window)
+    desk.drag((125, 125), (800, 600))
+    wait_count(desk, 6)
+    check('a picture that is dropped is looked through', desk.find_now('radio', 'From a picture') is not None)
+
+
+run(Session(), [pointer, keys, discs, scan, dropped])
