@@ -126,9 +126,9 @@ def pointer(session):
     desk.type('Towpath fern')
     desk.key('Return')
     desk.find('list item', lambda name: 'Towpath fern' in name)
-    last = max(desk.find_all('check box', steps.begins('Keep piece ')), key=lambda node: node.box.y)
+    last = max(desk.find_all('checkbox', steps.begins('Keep piece ')), key=lambda node: node.box.y)
     desk.click(last)
-    wait_for('it to be left out', lambda: 'checked' not in desk.find('check box', last.name).states)
+    wait_for('it to be left out', lambda: 'checked' not in desk.find('checkbox', last.name).states)
     desk.press('button', 'Put all in the tray')
     desk.wait_gone('radio', 'From a picture')
     pieces = save_until(desk, panel, 5)
@@ -163,9 +163,9 @@ def keys(session):
     desk.key('Right')
     desk.find('image', steps.begins('The picture, piece 2 of 6'))
     desk.key('Delete')
-    wait_for('it to be left out', lambda: 'checked' not in desk.find('check box', 'Keep piece 2').states)
+    wait_for('it to be left out', lambda: 'checked' not in desk.find('checkbox', 'Keep piece 2').states)
     desk.key('ctrl+z')
-    desk.find('check box', 'Keep piece 2', 'checked')
+    desk.find('checkbox', 'Keep piece 2', 'checked')
     check('leaving out is undone by keys', True)
     # piece 1 and 2 are the squares, which lie highest
     steps.tab_to(desk, 'the tools', lambda node: node.role == 'radio' and node.name == 'Choose', 'shift+Tab')
@@ -262,7 +262,7 @@ def scan(session):
     # where a field has the focus the first one is the field's
     desk.click(desk.find('radio', 'From a picture'))
     desk.key('Escape')
-    desk.press('button', 'Leave it')
+    desk.press('button', steps.begins('Leave it'))
     desk.wait_gone('radio', 'From a picture')
     steps.end(desk)
 
