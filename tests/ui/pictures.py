@@ -8,7 +8,7 @@ import sys
 import time
 
 from session import Gone, Session
-from states import LOOKS, STATES
+from states import LOOKS, PICTURED, STATES
 
 SETTLE = 1.0  # seconds: until what slides and fades has come to rest
 
@@ -29,7 +29,7 @@ def main():
         looks, names = looks[:at], looks[at + 1:]
     for look in looks or LOOKS:
         session = Session(**LOOKS[look])
-        for states in STATES:
+        for states in (*STATES, *PICTURED):
             if names and states.__name__.replace('_', ' ') not in names:
                 continue
             try:

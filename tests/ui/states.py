@@ -243,10 +243,12 @@ def piece_bench(session):
 
 
 def find_ways(desk):
-    """The radios of the group that asks how a piece is made."""
-    group = desk.find_now(None, 'How is it made?')
-    return [node for node in group.children if node.role == 'radio'] if group is not None else None
+    """The radios that ask how a piece is made."""
+    one = desk.find_now('radio', 'From measures')
+    return [node for node in one.parent.children if node.role == 'radio'] if one is not None else None
 
 
-STATES = (begin, sample, bare_glass, question, hanging, without_wire, glue_up, bench, bench_waits, sheets,
-          piece_bench)
+STATES = (begin, sample, bare_glass, question, hanging, without_wire, glue_up, sheets)
+# The bench fills the screen, and GTK 4.8 does not say that the bar is gone and which screen is in front:
+# by eye alone. So is the piece bench.
+PICTURED = (bench, bench_waits, piece_bench)

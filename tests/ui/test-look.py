@@ -29,13 +29,13 @@ def cut(box, other):
 
 def get_view(node):
     """What is seen of a label where it may be scrolled out of sight, and whether its end may be
-    there: the box of the thing that scrolls, or that of the window."""
-    at = node
+    there: what all things that scroll it leave, or the box of the window."""
+    at, view = node, None
     while at.parent is not None and at.parent.role != 'application':
         if any(child.role == 'scroll bar' for child in at.parent.children) and at.role != 'scroll bar':
-            return at.parent.box, True
+            view = at.parent.box if view is None else cut(view, at.parent.box)
         at = at.parent
-    return at.box, False
+    return (at.box, False) if view is None else (view, True)
 
 
 def is_asleep(node):
