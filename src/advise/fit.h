@@ -8,6 +8,8 @@
 
 G_BEGIN_DECLS
 
+#define PP_FIT_STEPS 800 /* of the search that puts it right afterwards */
+
 /* Glass of `width` and `height` mm. Placements and holes that are not drilled move in proportion
  * about the middle of the glass, the wire's length with the distance of its holes; no piece is
  * scaled. Fused parts keep their size and stand as far from the lower edge as before, and stems in

@@ -12,15 +12,13 @@
 #include "panel/i18n.h"
 #include "panel/measure.h"
 
-#define STEPS 800 /* of the search after it */
-
 static int
 fit (const char *file,
      const char *out,
      double      width,
      double      height)
 {
-  const PpSearchLimits limits = { .steps = STEPS };
+  const PpSearchLimits limits = { .steps = PP_FIT_STEPS };
   g_autoptr (GError) error = NULL;
   g_autoptr (PpPanel) panel = pp_panel_load (file, &error);
   g_autoptr (PpPanel) fitted = NULL;

@@ -15,6 +15,7 @@
 #include "desk/put-right.h"
 #include "desk/recovery.h"
 #include "desk/settings.h"
+#include "desk/variants.h"
 #include "desk/view-actions.h"
 #include "desk/window.h"
 #include "panel/i18n.h"
@@ -77,6 +78,7 @@ set_keys (GtkApplication *application)
   pp_view_actions_set_keys (application);
   pp_put_right_set_keys (application);
   pp_piece_actions_set_keys (application);
+  pp_variants_set_keys (application);
 }
 
 static void

@@ -9,6 +9,7 @@
 
 #include "desk/bench-view-private.h"
 
+#include "desk/bell.h"
 #include "desk/css-class.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
@@ -80,7 +81,7 @@ ring (PpBenchView        *self,
   if (!words->is_late || self->rung == mixing)
     return;
   self->rung = mixing;
-  gdk_display_beep (gtk_widget_get_display (GTK_WIDGET (self)));
+  pp_bell_ring (GTK_WIDGET (self));
   if (self->flash == 0)
     g_timeout_add_full (G_PRIORITY_DEFAULT, FLASH_MS, flash_cb, g_object_ref (self),
                         g_object_unref);
@@ -189,6 +190,15 @@ say_on (GtkWidget  *button,
 }
 
 static void
+show_bell (GtkButton *button)
+{
+  const char *words = pp_bell_is_on () ? _("Bell on") : _("Bell off");
+
+  if (g_strcmp0 (gtk_button_get_label (button), words) != 0)
+    gtk_button_set_label (button, words);
+}
+
+static void
 show_controls (PpBenchView        *self,
                const PpBenchWords *words)
 {
@@ -210,6 +220,7 @@ show_controls (PpBenchView        *self,
   gtk_widget_set_visible (self->happened, self->is_ready);
   gtk_widget_set_sensitive (self->remixed, words->next == PP_NEXT_PLACE);
   gtk_widget_set_visible (self->bar, TRUE);
+  show_bell (GTK_BUTTON (self->bell));
 }
 
 /* The plan in hand, or if it does not hold any more, one that does and has come in. */

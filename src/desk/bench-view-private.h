@@ -38,6 +38,7 @@ struct _PpBenchView
   GtkLabel      *count;
   GtkLabel      *fault;
   GtkWidget     *save;
+  GtkWidget     *bell;
   GtkWidget     *leave;
   GtkStack      *screen;
   GtkLabel      *title;

@@ -6,6 +6,7 @@
 
 #include "desk/bench-view-private.h"
 
+#include "desk/bell.h"
 #include "desk/css-class.h"
 #include "desk/em.h"
 #include "desk/saving.h"
@@ -142,6 +143,17 @@ save_cb (GtkButton   *button,
          PpBenchView *self)
 {
   pp_saving_run_async (self->window, TRUE, saved_cb, g_object_ref (self));
+}
+
+/* Turned on it is heard at once, so that the maker knows what to listen for. */
+static void
+bell_cb (GtkButton   *button,
+         PpBenchView *self)
+{
+  pp_bell_set_on (!pp_bell_is_on ());
+  pp_bell_ring (GTK_WIDGET (self));
+  pp_bench_view_refresh (self);
+  focus_act (self);
 }
 
 static gboolean
@@ -326,6 +338,7 @@ bind_screens (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, PpBenchView, count);
   gtk_widget_class_bind_template_child (widget_class, PpBenchView, fault);
   gtk_widget_class_bind_template_child (widget_class, PpBenchView, save);
+  gtk_widget_class_bind_template_child (widget_class, PpBenchView, bell);
   gtk_widget_class_bind_template_child (widget_class, PpBenchView, leave);
   gtk_widget_class_bind_template_child (widget_class, PpBenchView, screen);
   gtk_widget_class_bind_template_child (widget_class, PpBenchView, title);
@@ -376,6 +389,7 @@ bind_callbacks (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_callback (widget_class, elsewhere_cb);
   gtk_widget_class_bind_template_callback (widget_class, pause_cb);
   gtk_widget_class_bind_template_callback (widget_class, leave_cb);
+  gtk_widget_class_bind_template_callback (widget_class, bell_cb);
   gtk_widget_class_bind_template_callback (widget_class, save_cb);
 }
 

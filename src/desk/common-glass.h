@@ -14,6 +14,8 @@ G_BEGIN_DECLS
 #define PP_COMMON_SIZES 5
 #define PP_COMMON_THICKNESSES 3
 
+#define PP_LEAST_GLASS 20.0 /* mm, of a side; smaller glass carries no flower */
+
 /* "12 × 16", and with its unit for those who hear it. (transfer full) */
 char       *pp_common_size_write          (PpUnits           units,
                                            guint             i);

@@ -13,6 +13,7 @@
 #include "desk/edit-keys.h"
 
 #include "desk/acts.h"
+#include "desk/help-window.h"
 #include "desk/keys-window.h"
 
 static const struct
@@ -45,7 +46,8 @@ static const struct
   { "win.choose-next", { "g" } },
 };
 
-static const char * const help_keys[] = { "F1", "<Control>question", NULL };
+static const char * const help_keys[] = { "F1", NULL };
+static const char * const keys_keys[] = { "<Control>question", "<Control>F1", NULL };
 
 void
 pp_edit_keys_set (GtkApplication *application)
@@ -61,7 +63,8 @@ pp_edit_keys_set (GtkApplication *application)
 
       gtk_application_set_accels_for_action (application, action, acts[i]->keys);
     }
-  gtk_application_set_accels_for_action (application, "win.show-help-overlay", help_keys);
+  gtk_application_set_accels_for_action (application, "win.help", help_keys);
+  gtk_application_set_accels_for_action (application, "win.show-help-overlay", keys_keys);
 }
 
 static gboolean
@@ -156,7 +159,18 @@ show_keys_cb (GSimpleAction *action,
   gtk_window_present (GTK_WINDOW (pp_keys_window_new (window)));
 }
 
-static const GActionEntry help[] = { { "show-help-overlay", show_keys_cb } };
+static void
+help_cb (GSimpleAction *action,
+         GVariant      *parameter,
+         gpointer       window)
+{
+  gtk_window_present (GTK_WINDOW (pp_help_window_new (window)));
+}
+
+static const GActionEntry help[] = {
+  { "help", help_cb },
+  { "show-help-overlay", show_keys_cb },
+};
 
 void
 pp_edit_keys_add (PpWindow *window)

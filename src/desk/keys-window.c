@@ -13,6 +13,8 @@
 #include "desk/wrap-layout.h"
 #include "panel/i18n.h"
 
+#include <string.h>
+
 #define WIDTH 900 /* px, until the maker makes it another */
 #define HEIGHT 720
 
@@ -28,18 +30,21 @@ static const Row panel_rows[] = {
   { N_("Open"), "win.open" },
   { N_("Save"), "win.save" },
   { N_("Save as"), "win.save-as" },
+  { N_("Another like this"), "win.again" },
+  { N_("Fit to another size"), "win.fit" },
   { N_("Print the sheets"), "win.print" },
   { N_("Export the sheets"), "win.export-sheets" },
   { N_("Export a picture"), "win.export-picture" },
   { N_("Close this window"), "win.close" },
   { N_("Quit"), "app.quit" },
+  { N_("Help"), "win.help" },
   { N_("These keys"), "win.show-help-overlay" },
   { NULL },
 };
 
 static const Row choose_rows[] = {
   { N_("Next part of the window"), "Tab" },
-  { N_("The pages, by number"), "<Alt>1 <Alt>2" },
+  { N_("The pages, first to last"), "<Alt>1 <Alt>4" },
   { N_("Place a piece of the tray"), "Return" },
   { N_("Make a new piece"), "win.new-piece" },
   { N_("Change a piece of the tray"), "F2" },
@@ -94,6 +99,28 @@ static const Row look_rows[] = {
   { NULL },
 };
 
+static const Row piece_rows[] = {
+  { N_("Put it in the tray"), "<Control>Return" },
+  { N_("Put it on the glass too"), "<Control><Shift>Return" },
+  { N_("Undo, redo while it is made"), "<Control>z <Control><Shift>z" },
+  { N_("Take a piece from the box"), "Return" },
+  { N_("Close"), "Escape" },
+  { NULL },
+};
+
+static const Row bench_rows[] = {
+  { N_("What the large button says"), "space" },
+  { N_("A step earlier, a step later"), "<Alt>Up <Alt>Down" },
+  { N_("Back to the step, from a question"), "Escape" },
+  { NULL },
+};
+
+static const Row sheet_rows[] = {
+  { N_("Leaf through the sheets"), "Page_Down Page_Up" },
+  { N_("First sheet, last sheet"), "Home End" },
+  { NULL },
+};
+
 static const struct
 {
   const char *title;
@@ -105,6 +132,9 @@ static const struct
   { N_("Change"), change_rows },
   { N_("Look"), look_rows },
   { N_("The panel"), panel_rows },
+  { N_("Make a piece, and the box"), piece_rows },
+  { N_("Glue-up and at the bench"), bench_rows },
+  { N_("Sheets"), sheet_rows },
 };
 
 static void
@@ -206,6 +236,28 @@ make_group (guint           group,
   return grid;
 }
 
+static gboolean
+is_shown (const char *action)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (groups); i++)
+    for (const Row *row = groups[i].rows; row->act != NULL; row++)
+      if (g_str_equal (row->first, action) || g_strcmp0 (row->second, action) == 0)
+        return TRUE;
+  return g_str_has_prefix (action, "win.") && pp_acts_find (action + strlen ("win.")) != NULL;
+}
+
+/* An action that has keys stands here, or who adds it hears of it the first time this window is
+ * opened. Pages have one row together. */
+static void
+check_shown (GtkApplication *application)
+{
+  g_auto (GStrv) actions = gtk_application_list_action_descriptions (application);
+
+  for (guint i = 0; actions[i] != NULL; i++)
+    if (!is_shown (actions[i]) && !g_str_has_prefix (actions[i], "win.page"))
+      g_critical ("The keys of %s are not in the window of the keys", actions[i]);
+}
+
 static GtkWidget *
 make_groups (GtkApplication *application)
 {
@@ -217,6 +269,7 @@ make_groups (GtkApplication *application)
   gtk_widget_set_margin_end (box, 24);
   gtk_widget_set_margin_top (box, 18);
   gtk_widget_set_margin_bottom (box, 24);
+  check_shown (application);
   for (guint i = 0; i < G_N_ELEMENTS (groups); i++)
     gtk_box_append (GTK_BOX (box), make_group (i, application));
   return box;

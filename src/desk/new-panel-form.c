@@ -23,8 +23,6 @@
 
 #include <langinfo.h>
 
-#define LEAST_SIDE 20.0 /* mm; smaller glass carries no flower */
-
 struct _PpNewPanelForm
 {
   GtkWidget       parent_instance;
@@ -60,7 +58,7 @@ enum
 
 static guint signals[N_SIGNALS];
 
-/* The unit of the maker's country. */
+/* The one chosen last, or that of the maker's country. */
 static PpUnits
 find_units (void)
 {
@@ -442,8 +440,8 @@ pp_new_panel_form_init (PpNewPanelForm *self)
   add_choices (self, self->size_box, self->size_choices, PP_COMMON_SIZES, G_CALLBACK (size_cb));
   add_choices (self, self->thickness_box, self->thickness_choices, PP_COMMON_THICKNESSES,
                G_CALLBACK (thickness_cb));
-  pp_figure_entry_set_range (PP_FIGURE_ENTRY (self->width), LEAST_SIDE, PP_BACKGROUND_MAX_SIDE);
-  pp_figure_entry_set_range (PP_FIGURE_ENTRY (self->height), LEAST_SIDE, PP_BACKGROUND_MAX_SIDE);
+  pp_figure_entry_set_range (PP_FIGURE_ENTRY (self->width), PP_LEAST_GLASS, PP_BACKGROUND_MAX_SIDE);
+  pp_figure_entry_set_range (PP_FIGURE_ENTRY (self->height), PP_LEAST_GLASS, PP_BACKGROUND_MAX_SIDE);
   show (self);
   connect (self, self->wall, G_CALLBACK (place_cb));
   connect (self, self->window, G_CALLBACK (place_cb));

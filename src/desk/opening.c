@@ -50,14 +50,41 @@ is_free (PpWindow *window)
 }
 
 static PpWindow *
-find_place (Opening *self)
+find_place (PpWindow       *window,
+            GtkApplication *application)
 {
-  PpWindow *window = self->window;
-
   if (!pp_file_state_is_alive (window) || !is_free (window))
-    window = pp_window_new (self->application);
+    window = pp_window_new (application);
   gtk_window_present (GTK_WINDOW (window));
   return window;
+}
+
+/* A copy is a panel of its own, which begins today. (transfer full) */
+static PpPanel *
+date (const PpPanel *panel)
+{
+  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
+  g_autofree char *today = g_date_time_format (now, "%Y-%m-%d");
+  PpPanel draft = *panel;
+
+  draft.created = today;
+  return pp_panel_new (&draft, NULL);
+}
+
+static void
+show_loaded (Opening       *self,
+             const PpPanel *panel,
+             const char    *content)
+{
+  PpWindow *window = find_place (self->window, self->application);
+  g_autoptr (PpPanel) copy = self->as_copy ? date (panel) : NULL;
+  g_autoptr (PpDocument) document
+      = pp_document_new (copy != NULL ? copy : panel, self->as_copy ? NULL : self->file);
+
+  pp_window_set_document (window, document);
+  pp_file_state_set (window, content);
+  if (!self->as_copy)
+    pp_opening_note (self->file);
 }
 
 static void
@@ -69,7 +96,6 @@ loaded_cb (GObject      *source,
   g_autofree char *content = NULL;
   g_autoptr (GError) error = NULL;
   g_autoptr (PpPanel) panel = pp_panel_io_load_finish (result, &content, &error);
-  g_autoptr (PpDocument) document = NULL;
   PpWindow *window, *other;
 
   if (gtk_application_get_windows (self->application) == NULL) /* closed or quit meanwhile */
@@ -82,16 +108,24 @@ loaded_cb (GObject      *source,
     }
   if (panel == NULL)
     {
-      window = pp_file_state_is_alive (self->window) ? self->window : find_place (self);
+      window = pp_file_state_is_alive (self->window) ? self->window
+                                                     : find_place (self->window, self->application);
       pp_ask_tell (GTK_WINDOW (window), error->message);
       return;
     }
-  window = find_place (self);
-  document = pp_document_new (panel, self->as_copy ? NULL : self->file);
-  pp_window_set_document (window, document);
-  pp_file_state_set (window, content);
-  if (!self->as_copy)
-    pp_opening_note (self->file);
+  show_loaded (self, panel, content);
+}
+
+PpWindow *
+pp_opening_show_unsaved (PpWindow      *window,
+                         const PpPanel *panel)
+{
+  g_autoptr (PpDocument) document = pp_document_new (panel, NULL);
+  PpWindow *place = find_place (window, gtk_window_get_application (GTK_WINDOW (window)));
+
+  pp_window_set_document (place, document);
+  pp_document_set_lost (document); /* the journal of the window hears of it, and writes it down */
+  return place;
 }
 
 void

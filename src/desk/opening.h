@@ -14,6 +14,10 @@ void pp_opening_choose (PpWindow *window);
 void pp_opening_open   (PpWindow *window,
                         GFile    *file,
                         gboolean  as_copy);
+/* Shows a panel that stands in no file and is to be asked about before it is given up, in the
+ * window if that shows nothing that matters, else in a new one: the window that shows it. */
+PpWindow *pp_opening_show_unsaved (PpWindow      *window,
+                                   const PpPanel *panel);
 /* Adds the file to the ones opened of late. */
 void pp_opening_note   (GFile    *file);
 /* Panels, and all files. */

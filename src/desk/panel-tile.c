@@ -8,6 +8,7 @@
 
 #include "desk/em.h"
 #include "desk/panel-peek.h"
+#include "panel/i18n.h"
 
 #include <string.h>
 
@@ -75,14 +76,18 @@ peeked_cb (GObject      *source,
            gpointer      data)
 {
   g_autoptr (PpPanelTile) self = data;
-  g_autoptr (PpPeek) peek = pp_peek_finish (result, NULL);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (PpPeek) peek = pp_peek_finish (result, &error);
 
   if (peek != NULL)
     {
       show_words (self, peek->title, peek->size);
       gtk_image_set_from_paintable (self->picture, GDK_PAINTABLE (peek->picture));
     }
-  gtk_widget_set_visible (GTK_WIDGET (self), peek != NULL);
+  else if (g_error_matches (error, G_IO_ERROR, G_IO_ERROR_NOT_FOUND))
+    gtk_widget_set_visible (GTK_WIDGET (self), FALSE);
+  else
+    show_words (self, gtk_label_get_text (self->title), _("It cannot be read"));
 }
 
 /* The text's size is known once the tile stands in a window. */

@@ -12,10 +12,13 @@
 #include "desk/edit-actions.h"
 #include "desk/file-actions.h"
 #include "desk/file-drop.h"
+#include "desk/key-tips.h"
 #include "desk/pages.h"
 #include "desk/piece-actions.h"
 #include "desk/put-right.h"
 #include "desk/start-page.h"
+#include "desk/templating.h"
+#include "desk/variants.h"
 #include "desk/view-actions.h"
 #include "desk/window-keeping.h"
 #include "panel/i18n.h"
@@ -250,8 +253,11 @@ pp_window_init (PpWindow *self)
   pp_put_right_add (self);
   pp_drilling_add (self);
   pp_piece_actions_add (self);
+  pp_variants_add (self);
+  pp_templating_add (self);
   pp_drafting_add (self);
   pp_file_drop_add (self);
+  pp_key_tips_add (GTK_WIDGET (self));
   pp_window_set_document (self, NULL);
 }
 

@@ -16,6 +16,14 @@ def begins(words):
     return says_yes
 
 
+def ends(words):
+    """A name that ends with WORDS: before them GTK tells those of a button with its mnemonic."""
+    def says_yes(name):
+        return name.endswith(words)
+    says_yes.__doc__ = f'...{words}'
+    return says_yes
+
+
 def get_glass(desk):
     """The canvas, on the screen, once it has a size."""
     return desk.on_screen(desk.find('group', 'The glass'))
@@ -118,6 +126,24 @@ def undo_all(desk, undo, n):
         undo()
         wait_pieces(desk, left)
     desk.find('button', 'Nothing to undo')
+
+
+def choose_in_menu(desk, words):
+    """By the keys, in the menu that is open; of its places on the screen GTK tells those without the
+    shadow round it."""
+    desk.find('menu item', words)
+    for _ in range(30):
+        node = desk.get_focused()
+        if node is not None and node.role == 'menu item' and node.name == words:
+            desk.key('Return')
+            return
+        desk.key('Down')
+    raise LookupError(f'no {words} on the way down the menu')
+
+
+def open_main_menu(desk):
+    desk.key('F10')
+    desk.find('menu item', 'Open…')
 
 
 def quit_saved(desk):

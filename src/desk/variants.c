@@ -1,0 +1,148 @@
+/* variants.c: the actions that make another panel from one.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "config.h"
+
+#include "desk/variants.h"
+
+#include "desk/ask.h"
+#include "desk/file-state.h"
+#include "desk/opening.h"
+#include "desk/panel-io.h"
+#include "desk/typing.h"
+#include "desk/variant-dialog.h"
+#include "panel/i18n.h"
+
+static void
+accepted_cb (PpVariantDialog *dialog,
+             PpWindow        *window)
+{
+  PpWindow *place = pp_opening_show_unsaved (window, pp_variant_dialog_get_panel (dialog));
+
+  gtk_window_destroy (GTK_WINDOW (dialog));
+  pp_window_tell (place, _("This is a new panel. The one it was made from stays as it is."));
+}
+
+static void
+offer (PpWindow   *window,
+       PpDocument *document,
+       gboolean    is_size)
+{
+  PpVariantDialog *dialog = pp_variant_dialog_new (GTK_WINDOW (window), document, is_size);
+
+  g_signal_connect_object (dialog, "accepted", G_CALLBACK (accepted_cb), window, 0);
+  gtk_window_present (GTK_WINDOW (dialog));
+}
+
+static void
+again_cb (GSimpleAction *action,
+          GVariant      *parameter,
+          gpointer       window)
+{
+  pp_typing_finish (window);
+  offer (window, pp_window_get_document (window), FALSE);
+}
+
+static void
+fit_cb (GSimpleAction *action,
+        GVariant      *parameter,
+        gpointer       window)
+{
+  pp_typing_finish (window);
+  offer (window, pp_window_get_document (window), TRUE);
+}
+
+static void
+document_cb (PpWindow   *window,
+             GParamSpec *pspec,
+             gpointer    data)
+{
+  gboolean has_document = pp_window_get_document (window) != NULL;
+  GAction *again = g_action_map_lookup_action (G_ACTION_MAP (window), "again");
+  GAction *fit = g_action_map_lookup_action (G_ACTION_MAP (window), "fit");
+
+  g_simple_action_set_enabled (G_SIMPLE_ACTION (again), has_document);
+  g_simple_action_set_enabled (G_SIMPLE_ACTION (fit), has_document);
+}
+
+void
+pp_variants_add (PpWindow *window)
+{
+  static const GActionEntry entries[] = {
+    { "again", again_cb },
+    { "fit", fit_cb },
+  };
+
+  g_return_if_fail (PP_IS_WINDOW (window));
+
+  g_action_map_add_action_entries (G_ACTION_MAP (window), entries, G_N_ELEMENTS (entries), window);
+  g_signal_connect (window, "notify::document", G_CALLBACK (document_cb), NULL);
+  document_cb (window, NULL, NULL);
+}
+
+void
+pp_variants_set_keys (GtkApplication *application)
+{
+  gtk_application_set_accels_for_action (application, "win.again",
+                                         (const char *[]) { "<Control><Shift>a", NULL });
+  gtk_application_set_accels_for_action (application, "win.fit",
+                                         (const char *[]) { "<Control><Shift>f", NULL });
+}
+
+typedef struct
+{
+  PpWindow *window;
+  GFile    *file;
+  gboolean  is_size;
+} Offer;
+
+static void
+offer_free (Offer *self)
+{
+  g_object_unref (self->window);
+  g_object_unref (self->file);
+  g_free (self);
+}
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (Offer, offer_free)
+
+static void
+loaded_cb (GObject      *source,
+           GAsyncResult *result,
+           gpointer      data)
+{
+  g_autoptr (Offer) self = data;
+  g_autofree char *content = NULL;
+  g_autoptr (GError) error = NULL;
+  g_autoptr (PpPanel) panel = pp_panel_io_load_finish (result, &content, &error);
+  g_autoptr (PpDocument) document = NULL;
+
+  if (!pp_file_state_is_alive (self->window))
+    return;
+  if (panel == NULL)
+    {
+      pp_ask_tell (GTK_WINDOW (self->window), error->message);
+      return;
+    }
+  document = pp_document_new (panel, self->file);
+  offer (self->window, document, self->is_size);
+}
+
+void
+pp_variants_offer (PpWindow *window,
+                   GFile    *file,
+                   gboolean  is_size)
+{
+  g_autofree char *path = NULL;
+  Offer *self;
+
+  g_return_if_fail (PP_IS_WINDOW (window) && G_IS_FILE (file));
+
+  path = g_file_get_path (file);
+  if (path == NULL)
+    return;
+  self = g_new (Offer, 1);
+  *self = (Offer) { g_object_ref (window), g_object_ref (file), is_size };
+  pp_panel_io_load_async (path, loaded_cb, self);
+}

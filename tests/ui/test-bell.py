@@ -1,0 +1,122 @@
+# test-bell.py: a mix that is soon past is heard and seen, and always seen
+#
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""This machine has nothing to play a sound with, so the bell is the display's beep, of which the X
+server tells. The flash is looked for in pictures of the clock."""
+import time
+
+import steps
+from bells import Bells
+from panels import write_panel
+from session import Session
+from tap import check, run
+
+ONE = [('cornflower', 150, 150)]
+# the last minute of it begins after a few seconds
+SOON = {'working_life': 1.08, 'mixing': 0.001, 'grab': 0.001}
+STILL = '[Settings]\ngtk-enable-animations=false\n'
+
+
+def begin(session, name, env=None):
+    path = write_panel(session.folder, f'{name}.petalpane', ONE, wire=None, adhesive=SOON)
+    desk = steps.open_file(session, path, 1)
+    if env is not None:
+        desk.key('ctrl+q')
+        desk.program.wait()
+        desk = steps.Desk(session, path, env=env)
+        steps.wait_pieces(desk, 1)
+    desk.key('alt+3')
+    desk.press('button', 'At the bench')
+    desk.find('button', 'Leave the bench')
+    return desk
+
+
+def mix(desk):
+    for words in ('All ready', 'They touch'):
+        desk.find('label', words)
+        desk.xdo('sleep', 0.6, 'key', 'space')
+    return desk.find('label', 'Placed')
+
+
+def watch_clock(desk, seconds):
+    """(late, flashing) a few times a second: the colour of the border of the clock and that inside."""
+    age = desk.on_screen(desk.find('progress bar'))
+    seen = []
+    end = time.monotonic() + seconds
+    while time.monotonic() < end:
+        picture = desk.session.grab().convert('RGB')
+        # above the bar and left of the words, inside the clock's box
+        seen.append(picture.getpixel((age.x + 2, age.y - 6)))
+        time.sleep(0.08)
+    return seen
+
+
+def count_turns(colours):
+    return sum(one != other for one, other in zip(colours, colours[1:]))
+
+
+def wait_late(desk):
+    return desk.find('label', steps.begins('only '))
+
+
+def rings(session):
+    bells = Bells(session.display)
+    desk = begin(session, 'rings')
+    check('the bell is on at first', desk.find('button', 'Bell on') is not None)
+    mix(desk)
+    check('before the last minute it is silent', bells.count_now() == 0)
+    wait_late(desk)
+    colours = watch_clock(desk, 3.5)
+    check('then it rings', steps.is_true_soon(lambda: bells.count_now() == 1), bells.count_now())
+    check('and the clock flashes', len(set(colours)) >= 2 and count_turns(colours) >= 3, colours)
+    desk.xdo('sleep', 1.5)
+    check('once a mix', bells.count_now() == 1, bells.count_now())
+    check('and afterwards the words stay', wait_late(desk) is not None)
+    desk.press('button', 'Leave the bench')
+    desk.xdo('sleep', 1)
+    steps.end(desk)
+
+
+def off(session):
+    bells = Bells(session.display)
+    kept = {'GSETTINGS_BACKEND': 'keyfile'}
+    desk = begin(session, 'off', kept)
+    desk.press('button', 'Bell on')
+    desk.find('button', 'Bell off')
+    check('turned off it is silent at once', bells.count_now() == 0)
+    mix(desk)
+    wait_late(desk)
+    colours = watch_clock(desk, 3)
+    check('a bell that is off does not ring', bells.count_now() == 0, bells.count_now())
+    check('but the clock flashes', len(set(colours)) >= 2, colours)
+    desk.press('button', 'Leave the bench')
+    desk.xdo('sleep', 1)
+    steps.end(desk)
+    desk = begin(session, 'off-again', kept)
+    check('it is off the next time too', desk.find('button', 'Bell off') is not None)
+    desk.press('button', 'Bell off')
+    desk.find('button', 'Bell on')
+    check('turned on it is heard', steps.is_true_soon(lambda: bells.count_now() == 1), bells.count_now())
+    desk.press('button', 'Leave the bench')
+    desk.xdo('sleep', 1)
+    steps.end(desk)
+
+
+def still(session):
+    """Who wants nothing to move sees the clock change once and stay so for a while."""
+    settings = session.folder / 'config' / 'gtk-4.0' / 'settings.ini'
+    settings.parent.mkdir(parents=True, exist_ok=True)
+    settings.write_text(STILL, encoding='utf-8')
+    desk = begin(session, 'still')
+    mix(desk)
+    wait_late(desk)
+    colours = watch_clock(desk, 5)
+    check('with animations off it is seen too', len(set(colours)) >= 2, colours)
+    check('and nothing blinks', count_turns(colours) <= 2, colours)
+    settings.unlink()
+    desk.press('button', 'Leave the bench')
+    desk.xdo('sleep', 1)
+    steps.end(desk)
+
+
+run(Session(), [rings, off, still])

@@ -1,0 +1,109 @@
+# test-help.py: help, keys and who made it, where they are looked for
+#
+# SPDX-License-Identifier: GPL-3.0-or-later
+import re
+
+import steps
+from desk import Desk
+from panels import write_panel
+from session import ROOT, Session, wait_for
+from tap import check, run
+
+
+def open_by_menu(desk, words):
+    steps.open_main_menu(desk)
+    steps.choose_in_menu(desk, words)
+
+
+def wait_window(desk, title):
+    return wait_for(f'the window {title}', lambda: next((window for window in desk.look() if window.name == title
+                                                         and len(window.find_all('label')) > 5), None))
+
+
+def wait_alone(desk):
+    wait_for('one window', lambda: len(desk.look()) == 1)
+
+
+def close(desk):
+    desk.key('Escape')
+    wait_alone(desk)
+
+
+def help_window(session):
+    desk = Desk(session)
+    desk.find('button', 'Put it on the bench')
+    desk.key('F1')
+    window = wait_window(desk, 'Help')
+    headings = [node.name for node in window.find_all('label')]
+    check('F1 opens the help', 'Lay it out dry' in headings, headings)
+    check('which begins with the beginning', headings.index('Begin') < headings.index('Lay it out dry') < headings.index('Glue it'))
+    check('its cautions are there', any('wet, with eye protection' in words for words in headings))
+    check('each paragraph is short', all(len(words) < 330 for words in headings), max(headings, key=len))
+    desk.press('label', 'Keys')
+    wait_window(desk, 'Keys')
+    check('from there to the keys', all(window.name != 'Help' for window in desk.look()))
+    close(desk)
+    open_by_menu(desk, 'Help')
+    wait_window(desk, 'Help')
+    close(desk)
+    steps.end(desk)
+
+
+def keys(session):
+    """The window itself says, and that ends the program here, if an action with keys is missing or a
+    row has none. What is shown is held against the keys that the source gives to actions."""
+    path = write_panel(session.folder, 'keys.petalpane', [('oxeye', 150, 150)])
+    desk = steps.open_file(session, path, 1)
+    open_by_menu(desk, 'Keys')
+    window = wait_window(desk, 'Keys')
+    shown = {node.name for node in window.find_all('label')}
+    rows = re.findall(r'\{ "(?:win\.)?[a-z-]+", (?:\{ )?"((?:<[A-Za-z]+>)*[A-Za-z0-9]+)"',
+                      ''.join((ROOT / 'src' / 'desk' / name).read_text(encoding='utf-8')
+                              for name in ('edit-keys.c', 'file-actions.c')))
+    check('the source gives keys to many actions', len(rows) > 20, rows)
+    for key in rows:
+        check(f'{key} is shown', to_words(key) in shown, sorted(shown))
+    for group in ('Put in place', 'Choose', 'Change', 'Look', 'The panel', 'Make a piece, and the box',
+                  'Glue-up and at the bench', 'Sheets'):
+        check(f'there is a part of it for: {group}', group in shown)
+    close(desk)
+    steps.end(desk)
+
+
+def to_words(key):
+    """As GTK writes "<Control><Shift>z": Shift+Ctrl+Z."""
+    parts = re.findall(r'<[A-Za-z]+>', key)
+    name = re.sub(r'<[A-Za-z]+>', '', key)
+    order = [word for mark, word in (('<Shift>', 'Shift+'), ('<Control>', 'Ctrl+'), ('<Alt>', 'Alt+')) if mark in parts]
+    return ''.join(order) + (name.upper() if len(name) == 1 else name)
+
+
+def about(session):
+    desk = Desk(session)
+    desk.find('button', 'Put it on the bench')
+    open_by_menu(desk, 'About Petalpane')
+    words = wait_for('who made it', lambda: [said for said in (
+        {node.name for window in desk.look() for node in window.find_all('label')},) if any('0.1.0' in name for name in said)])[0]
+    check('it says what it is', any('dry run for panels of kiln-formed glass' in name for name in words), words)
+    check('and its version', any('0.1.0' in name for name in words))
+    check('and its licence', any('GNU General Public License' in name for name in words), words)
+    close(desk)
+    steps.end(desk)
+
+
+def where_it_is_needed(session):
+    """One calm line where there is nothing yet, and a tip on each control of the bar."""
+    desk = Desk(session)
+    check('no panel yet: one line', desk.find('label', 'The panels you save will stand here.') is not None)
+    desk.press('button', 'Put it on the bench')
+    check('nothing on the glass: one line', desk.find('label', steps.begins('Nothing lies on the glass')) is not None)
+    desk.key('alt+3')
+    check('nothing to glue: one line', desk.find('label', lambda name: name.count('.') <= 2 and 'glue' in name.lower()
+                                                  and len(name) > 20) is not None)
+    desk.key('alt+4')
+    check('no sheets: one line', desk.find('label', steps.begins('Nothing lies on the glass yet.')) is not None)
+    desk.key('ctrl+q')
+    desk.program.wait()
+
+
+run(Session(), [where_it_is_needed, help_window, keys, about])
