@@ -48,7 +48,7 @@ pp_canvas_drag_evenly (PpCanvas           *self,
   PpPoint p;
 
   self->drag.even = (PpEven) { PP_EVEN_NONE, self->drag.now, self->drag.now, self->drag.now };
-  if (!self->drag.evenly || held == NULL)
+  if (!self->drag.evenly || held == NULL || !g_strv_contains (moving, held->id))
     return by;
   others = list_others (self, moving);
   p = (PpPoint) { held->x + by.x, held->y + by.y };
