@@ -16,18 +16,20 @@ from desk import Desk
 from session import ROOT, Session
 
 WIDTH, HEIGHT = 1440, 810
-PATIENCE = 15  # seconds: what ticks does not come to rest at all
+PATIENCE = 30  # seconds: what ticks does not come to rest at all
+STILL = 4      # seconds without a change: a busy machine draws late
 TOWPATH = ROOT / 'samples' / 'towpath-in-june.petalpane'
 QUICK = {'mixing': 0.001, 'grab': 0.001}
 
 
 def settle(session):
     """Until what slides, fades and is drawn sharp later has come to rest."""
-    before = None
+    before, still = None, 0
     for _ in range(PATIENCE):
         time.sleep(1)
         now = session.grab().tobytes()
-        if now == before:
+        still = still + 1 if now == before else 0
+        if still == STILL:
             return
         before = now
 
