@@ -41,8 +41,8 @@ static const Topic topics[] = {
          "shows it before anything is changed. I know keeps a sentence quiet for this panel.") } },
   { N_("Pieces of your own"),
     { N_("The + at the end of the tray makes a new piece: like another one, from a few measures, "
-         "from a printed ring sheet, or from a drawing. The box beside it holds all the pieces you "
-         "have, for every panel."),
+         "from a printed ring sheet, from a drawing or from a photo. The box beside it holds all the "
+         "pieces you have, for every panel."),
       N_("Where a weight or a height is not known, leave it empty: it is estimated, and what rests "
          "on an estimate says so.") } },
   { N_("Drill and hang"),
