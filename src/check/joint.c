@@ -318,7 +318,7 @@ pick_first (const Ground *self,
       if (reach < least_touching && !pp_is_over (gap[places->cell[p]], contact))
         least_touching = reach;
     }
-  any = least_touching < INFINITY;
+  any = isfinite (least_touching);
   least = sqrt (any ? least_touching : least) + PP_TIE;
   for (guint p = 0; p < places->n; p++)
     if (reach_of (places, p) <= least * least

@@ -211,7 +211,7 @@ highest (Points *points,
   points->passes++;
   for (guint b = 0; b < points->n_blocks; b++)
     {
-      double top = points->bounds[b] < least ? -INFINITY : highest_of (points, b, s);
+      double top = points->bounds[b] < least ? -HUGE_VAL : highest_of (points, b, s);
 
       if (top > greatest)
         {
