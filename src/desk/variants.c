@@ -85,9 +85,9 @@ void
 pp_variants_set_keys (GtkApplication *application)
 {
   gtk_application_set_accels_for_action (application, "win.again",
-                                         (const char *[]) { "<Control><Shift>a", NULL });
+                                         (const char *[]) { "<Control><Shift>l", NULL });
   gtk_application_set_accels_for_action (application, "win.fit",
-                                         (const char *[]) { "<Control><Shift>f", NULL });
+                                         (const char *[]) { "<Control><Shift>t", NULL });
 }
 
 typedef struct

@@ -175,9 +175,11 @@ cells_from_spans (GArray *spans)
   PpCellBox box = { 0, 0, 0, 0 };
   guint n = spans->len, n_cells = 0;
 
-  memcpy (self->spans, spans->data, n * sizeof (PpSpan));
   if (n > 0)
-    box = (PpCellBox) { G_MAXINT, self->spans[0].j, G_MININT, self->spans[n - 1].j + 1 };
+    {
+      memcpy (self->spans, spans->data, n * sizeof (PpSpan));
+      box = (PpCellBox) { G_MAXINT, self->spans[0].j, G_MININT, self->spans[n - 1].j + 1 };
+    }
   for (guint k = 0; k < n; k++)
     {
       PpSpan span = self->spans[k];

@@ -92,7 +92,7 @@ def folders(session):
     steps.wait_pieces(desk, 2)
     out = session.folder / 'for the printer'
     out.mkdir()
-    desk.key('ctrl+shift+e')
+    desk.key('ctrl+shift+p')
     desk.press('label', 'Choose where…')
     steps.answer_dialog(desk, out / 'one.png')
     wait_for('the picture', (out / 'one.png').exists)
@@ -103,7 +103,7 @@ def folders(session):
     desk.key('ctrl+o')
     steps.answer_dialog(desk, 'kept.petalpane')
     check('a panel is looked for where the last one was', len(steps.wait_pieces(desk, 2)) == 2)
-    desk.key('ctrl+shift+e')
+    desk.key('ctrl+shift+p')
     desk.press('label', 'Choose where…')
     steps.answer_dialog(desk, 'two.png')
     check('a picture goes to where the last one went', wait_for('it', (out / 'two.png').exists))

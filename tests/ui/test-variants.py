@@ -47,7 +47,7 @@ def get_places(panel):
 def again(session):
     desk, path = begin(session, 'again')
     before = path.read_bytes()
-    desk.key('ctrl+shift+a')
+    desk.key('ctrl+shift+l')
     check('it is said that nothing is glued on it', desk.find('label', steps.begins('The same layout. Nothing on it')))
     check('and what is to be made', desk.find('label', steps.begins('None: the tray')) is not None)
     wait_ready(desk)
@@ -69,7 +69,7 @@ def again(session):
 def not_lost(session):
     """What was never saved is there after a crash too."""
     desk, _ = begin(session, 'not-lost', glued=False)
-    desk.key('ctrl+shift+a')
+    desk.key('ctrl+shift+l')
     accept(desk, 'Another Towpath')
     drafts = session.folder / 'state' / 'petalpane'
     wait_for('a draft', lambda: list(drafts.rglob('*.draft*')) or [path for path in drafts.rglob('*') if path.is_file()
@@ -95,7 +95,7 @@ def to_make(session):
         piece['count'] = 3 if piece['id'] == 'cornflower' else 1
     path.write_text(json.dumps(panel), encoding='utf-8')
     desk = steps.open_file(session, path, 3)
-    desk.key('ctrl+shift+a')
+    desk.key('ctrl+shift+l')
     # two of three cornflowers lie there, so one is spare; the one oxeye lies there
     check('what the tray does not hold is to be made', desk.find('label', '1 × Cornflower\n1 × Oxeye'))
     desk.key('Escape')
@@ -106,7 +106,7 @@ def to_make(session):
 
 def arrangements(session):
     desk, path = begin(session, 'arrangements', glued=False, holes=[])
-    desk.key('ctrl+shift+a')
+    desk.key('ctrl+shift+l')
     wait_ready(desk)
     before = desk.find('button', steps.ends('The one before'))
     check('before the first there is none', 'sensitive' not in before.states)
@@ -133,7 +133,7 @@ def arrangements(session):
 
 def fit(session):
     desk, path = begin(session, 'fit', glued=False, holes=[])
-    desk.key('ctrl+shift+f')
+    desk.key('ctrl+shift+t')
     desk.find('label', 'Choose the size of the glass that you have.')
     check('without a size there is nothing to put on the bench',
           'sensitive' not in desk.find('button', steps.ends('Put it on the bench')).states)
@@ -157,7 +157,7 @@ def fit(session):
 def typed_size(session):
     """By the keyboard alone, and left alone in the end."""
     desk, _ = begin(session, 'typed', glued=False)
-    desk.key('ctrl+shift+f')
+    desk.key('ctrl+shift+t')
     desk.find('label', 'Choose the size of the glass that you have.')
     steps.tab_to(desk, 'the width', lambda node: node.name == 'Across')
     desk.key('ctrl+a')
