@@ -43,7 +43,7 @@ BROKEN_CHECKS = [
     (['concealment', 'hung', 'hook'], GONE), (['concealment', 'views'], []),
     (['concealment'], GONE), (['hanging', 'drop'], GONE), (['hanging'], None),
     (['order', 'optimal'], None), (['order', 'edges'], [['p0']]), (['groups'], None),
-    (['composition', 'left'], None), (['findings', 0, 'code'], 'odd'),
+    (['composition', 'left'], None), (['findings', 0, 'code'], 'Odd code'),
     (['findings', 0, 'level'], 'error'), (['findings', 0, 'about'], []),
 ]
 UNKNOWN = [[], ['background'], ['tray', 0], ['placements', 0], ['limits'], ['wire']]
