@@ -420,6 +420,18 @@ pp_figure_entry_set_range (PpFigureEntry *self,
 }
 
 void
+pp_figure_entry_set_estimate (PpFigureEntry *self,
+                              const char    *figure)
+{
+  g_autofree char *words = NULL;
+
+  g_return_if_fail (PP_IS_FIGURE_ENTRY (self));
+
+  words = g_strdup_printf (_("about %s"), figure);
+  g_object_set (self, "placeholder", words, NULL);
+}
+
+void
 pp_figure_entry_commit (PpFigureEntry *self)
 {
   g_autofree char *why = NULL;

@@ -49,6 +49,9 @@ void     pp_figure_entry_set_value (PpFigureEntry *self,
 void     pp_figure_entry_set_range (PpFigureEntry *self,
                                     double         least,
                                     double         most);
+/* What is taken while the field is empty, shown in it as "about 25"; `figure` without unit. */
+void     pp_figure_entry_set_estimate (PpFigureEntry *self,
+                                    const char    *figure);
 /* Takes what was typed, as Return does. */
 void     pp_figure_entry_commit    (PpFigureEntry *self);
 /* Puts the old text back; TRUE if another one stood there. */

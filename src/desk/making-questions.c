@@ -57,9 +57,7 @@ static void
 set_estimate (PpFigureEntry *entry,
               char          *figure)
 {
-  g_autofree char *words = g_strdup_printf (_("about %s"), figure);
-
-  g_object_set (entry, "placeholder", words, NULL);
+  pp_figure_entry_set_estimate (entry, figure);
   g_free (figure);
 }
 

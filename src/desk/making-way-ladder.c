@@ -91,9 +91,8 @@ show_estimate (PpFigureEntry *entry,
                PpUnits        units)
 {
   g_autofree char *figure = pp_length_format_bare (estimate, units);
-  g_autofree char *words = g_strdup_printf (_("about %s"), figure);
 
-  g_object_set (entry, "placeholder", words, NULL);
+  pp_figure_entry_set_estimate (entry, figure);
 }
 
 static void

@@ -43,9 +43,8 @@ show_estimate (PpMeasuresForm *self,
   PpUnits units = pp_piece_bench_get_units (self->bench);
   g_autofree char *figure = measure == PP_MEASURE_PETALS ? g_strdup_printf ("%.0f", estimate)
                                                          : pp_length_format_bare (estimate, units);
-  g_autofree char *words = g_strdup_printf (_("about %s"), figure);
 
-  g_object_set (self->entries[measure], "placeholder", words, NULL);
+  pp_figure_entry_set_estimate (self->entries[measure], figure);
 }
 
 static void

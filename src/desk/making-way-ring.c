@@ -81,9 +81,8 @@ show_cb (PpPieceBench *bench,
     {
       g_autofree char *figure = pp_length_format_bare (get_reach (making, i),
                                                        pp_piece_bench_get_units (bench));
-      g_autofree char *words = g_strdup_printf (_("about %s"), figure);
 
-      g_object_set (self->entries[i], "placeholder", words, NULL);
+      pp_figure_entry_set_estimate (self->entries[i], figure);
       pp_figure_entry_set_value (self->entries[i], making->spokes[i]);
     }
   pp_colour_row_set (self->colours, making->colour);
