@@ -14,6 +14,7 @@
 #include "desk/count-entry.h"
 #include "desk/length-entry.h"
 #include "desk/placement-words.h"
+#include "desk/pocket-list.h"
 #include "desk/template.h"
 #include "desk/text-entry.h"
 #include "panel/edit.h"
@@ -88,10 +89,18 @@ take_pose (PpCardPiece *self,
   pp_card_face_take (PP_CARD_FACE (self), next, error, label, stepped ? key : NULL);
 }
 
-static PpPose
-pose_of (const PpPlacement *placement)
+/* The pose as it is, for one figure of it to be changed; FALSE if the piece is gone. */
+static gboolean
+get_pose (PpCardPiece *self,
+          guint       *index,
+          PpPose      *pose)
 {
-  return (PpPose) { placement->x, placement->y, placement->rotation, placement->mirrored };
+  const PpPlacement *placement = get_placement (self, index);
+
+  if (placement == NULL)
+    return FALSE;
+  *pose = (PpPose) { placement->x, placement->y, placement->rotation, placement->mirrored };
+  return TRUE;
 }
 
 static void
@@ -100,13 +109,11 @@ left_cb (PpFigureEntry *entry,
          gboolean       stepped,
          PpCardPiece   *self)
 {
-  guint index;
-  const PpPlacement *placement = get_placement (self, &index);
   PpPose pose;
+  guint index;
 
-  if (placement == NULL)
+  if (!get_pose (self, &index, &pose))
     return;
-  pose = pose_of (placement);
   pose.x = value;
   take_pose (self, index, pose, "left", stepped);
 }
@@ -117,13 +124,11 @@ top_cb (PpFigureEntry *entry,
         gboolean       stepped,
         PpCardPiece   *self)
 {
-  guint index;
-  const PpPlacement *placement = get_placement (self, &index);
   PpPose pose;
+  guint index;
 
-  if (placement == NULL)
+  if (!get_pose (self, &index, &pose))
     return;
-  pose = pose_of (placement);
   pose.y = value;
   take_pose (self, index, pose, "top", stepped);
 }
@@ -134,13 +139,11 @@ turn_cb (PpFigureEntry *entry,
          gboolean       stepped,
          PpCardPiece   *self)
 {
-  guint index;
-  const PpPlacement *placement = get_placement (self, &index);
   PpPose pose;
+  guint index;
 
-  if (placement == NULL)
+  if (!get_pose (self, &index, &pose))
     return;
-  pose = pose_of (placement);
   pose.rotation = value;
   take_pose (self, index, pose, "turn", stepped);
 }
@@ -181,23 +184,6 @@ group_cb (PpTextEntry *entry,
                      *text != '\0' ? _("Name the group") : _("Take out of the group"), NULL);
 }
 
-/* The fused part whose pocket stands at `position` of the drop-down, after "no pocket". */
-static const PpFused *
-find_pocketed (GPtrArray *fused,
-               guint      position)
-{
-  guint count = 0;
-
-  for (guint i = 0; i < fused->len; i++)
-    {
-      const PpFused *part = g_ptr_array_index (fused, i);
-
-      if (part->has_pocket && ++count == position)
-        return part;
-    }
-  return NULL;
-}
-
 static void
 pocket_cb (GtkDropDown *pocket,
            GParamSpec  *pspec,
@@ -209,7 +195,7 @@ pocket_cb (GtkDropDown *pocket,
 
   if (self->showing || get_placement (self, NULL) == NULL)
     return;
-  part = find_pocketed (self->fused, gtk_drop_down_get_selected (pocket));
+  part = pp_pocket_list_get_part (self->fused, gtk_drop_down_get_selected (pocket));
   next = pp_edit_set_pocket (get_panel (self), self->id, part != NULL ? part->id : NULL, &error);
   pp_card_face_take (PP_CARD_FACE (self), next, error,
                      part != NULL ? _("Put into the pocket") : _("Take out of the pocket"), NULL);
@@ -219,27 +205,11 @@ static void
 list_pockets (PpCardPiece *self,
               GPtrArray   *fused)
 {
-  g_autoptr (GtkStringList) names = gtk_string_list_new (NULL);
-  const PpFused *part;
+  g_autoptr (GtkStringList) names = pp_pocket_list_new (fused);
 
-  gtk_string_list_append (names, C_("pocket", "none"));
-  for (guint i = 1; (part = find_pocketed (fused, i)) != NULL; i++)
-    gtk_string_list_append (names, *part->name != '\0' ? part->name : part->id);
   g_clear_pointer (&self->fused, g_ptr_array_unref);
   self->fused = g_ptr_array_ref (fused);
   gtk_drop_down_set_model (self->pocket, G_LIST_MODEL (names));
-}
-
-static guint
-position_of (GPtrArray  *fused,
-             const char *id)
-{
-  const PpFused *part;
-
-  for (guint i = 1; (part = find_pocketed (fused, i)) != NULL; i++)
-    if (g_strcmp0 (part->id, id) == 0)
-      return i;
-  return 0;
 }
 
 static void
@@ -248,14 +218,14 @@ show_pocket (PpCardPiece       *self,
              const PpPlacement *placement)
 {
   gboolean is_stem = pp_panel_get_piece_of (panel, placement)->kind == PP_KIND_STEM;
-  gboolean has_pocket = find_pocketed (panel->fused, 1) != NULL;
+  gboolean has_pocket = pp_pocket_list_get_part (panel->fused, 1) != NULL;
   gboolean is_shown = has_pocket && (is_stem || placement->pocket != NULL);
   guint position;
 
   self->showing = TRUE;
   if (self->fused != panel->fused)
     list_pockets (self, panel->fused);
-  position = position_of (panel->fused, placement->pocket);
+  position = pp_pocket_list_find (panel->fused, placement->pocket);
   if (gtk_drop_down_get_selected (self->pocket) != position)
     gtk_drop_down_set_selected (self->pocket, position);
   self->showing = FALSE;

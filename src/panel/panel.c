@@ -2,37 +2,23 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Behind the public fields stands one table of all ids, made with the panel: it finds ids that
- * stand twice, names that lead nowhere, and later every record by its id in constant time.
+ * Behind the public fields stands one table of all ids (panel-ids.h), made with the panel: it finds
+ * names that lead nowhere, and later every record by its id in constant time.
  */
 #include "panel/panel.h"
 
 #include "panel/bounds.h"
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
+#include "panel/panel-ids.h"
 #include "panel/record-private.h"
 #include "panel/rules.h"
-
-#include <string.h>
-
-/* Which array an id belongs to; packed with the index into one pointer. */
-typedef enum
-{
-  ID_FUSED = 1,
-  ID_HOLE,
-  ID_PIECE,
-  ID_PLACEMENT,
-} IdKind;
-
-#define ID_SHIFT 16
 
 typedef struct
 {
   PpPanel     panel; /* first, so that one pointer serves for both */
-  GHashTable *ids;   /* id, borrowed from its record -> kind and index */
+  GHashTable *ids;   /* of panel-ids.h */
 } FullPanel;
-
-G_STATIC_ASSERT (PP_PANEL_MAX_PLACEMENTS < 1 << ID_SHIFT);
 
 PpPanel
 pp_panel_draft (void)
@@ -41,60 +27,6 @@ pp_panel_draft (void)
 
   pp_limits_init (&draft.limits);
   return draft;
-}
-
-static gboolean
-add_id (GHashTable *ids,
-        const char *id,
-        IdKind      kind,
-        guint       index,
-        GError    **error)
-{
-  static const char * const lists[] = {
-    [ID_FUSED] = "fused", [ID_HOLE] = "holes", [ID_PIECE] = "tray", [ID_PLACEMENT] = "placements",
-  };
-
-  if (g_hash_table_insert (ids, (gpointer) id, GUINT_TO_POINTER ((guint) kind << ID_SHIFT | index)))
-    return TRUE;
-  g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_DUPLICATE,
-               _("%s[%u].id: the id “%s” stands twice in this panel."), lists[kind], index, id);
-  return FALSE;
-}
-
-static gboolean
-add_ids (FullPanel *self,
-         GError   **error)
-{
-  const PpPanel *panel = &self->panel;
-
-  for (guint i = 0; i < panel->fused->len; i++)
-    if (!add_id (self->ids, pp_panel_fused (panel, i)->id, ID_FUSED, i, error))
-      return FALSE;
-  for (guint i = 0; i < panel->holes->len; i++)
-    if (!add_id (self->ids, pp_panel_hole (panel, i)->id, ID_HOLE, i, error))
-      return FALSE;
-  for (guint i = 0; i < panel->tray->len; i++)
-    if (!add_id (self->ids, pp_panel_piece (panel, i)->id, ID_PIECE, i, error))
-      return FALSE;
-  for (guint i = 0; i < panel->placements->len; i++)
-    if (!add_id (self->ids, pp_panel_placement (panel, i)->id, ID_PLACEMENT, i, error))
-      return FALSE;
-  return TRUE;
-}
-
-static gboolean
-find_id (const PpPanel *panel,
-         const char    *id,
-         IdKind         kind,
-         guint         *index)
-{
-  const FullPanel *self = (const FullPanel *) panel;
-  guint packed = GPOINTER_TO_UINT (g_hash_table_lookup (self->ids, id));
-
-  if (packed >> ID_SHIFT != (guint) kind)
-    return FALSE;
-  *index = packed & ((1u << ID_SHIFT) - 1);
-  return TRUE;
 }
 
 static gboolean
@@ -191,55 +123,9 @@ check_panel (FullPanel *self,
          && check_count ("tray", panel->tray->len, PP_PANEL_MAX_TRAY, error)
          && check_count ("placements", panel->placements->len, PP_PANEL_MAX_PLACEMENTS, error)
          && pp_rule_date (panel->created, "created", error)
-         && check_limits (panel, error) && add_ids (self, error)
+         && check_limits (panel, error) && pp_panel_ids_add_all (self->ids, panel, error)
          && check_wire_ends (panel, error) && check_placements (panel, error)
          && pp_bounds_check (panel, error);
-}
-
-/* Larger numbers are nobody's count, and would leave no room for the next. */
-#define MAX_ID_NUMBER 1000000000u
-
-/* One above the figures an id ends with, "p12" or "knot-3"; 0 without. */
-static guint
-number_after (const char *id)
-{
-  const char *figures = id + strlen (id);
-  guint64 number;
-
-  while (figures > id && g_ascii_isdigit (figures[-1]))
-    figures--;
-  if (*figures == '\0' || figures == id)
-    return 0;
-  number = g_ascii_strtoull (figures, NULL, 10);
-  return number < MAX_ID_NUMBER ? (guint) number + 1 : 0;
-}
-
-static guint
-number_after_all (const char * const *ids,
-                  guint               next)
-{
-  for (guint i = 0; ids != NULL && ids[i] != NULL; i++)
-    next = MAX (next, number_after (ids[i]));
-  return next;
-}
-
-/* An id once given is not given again, also where only log, plan or quieted findings name it. */
-static guint
-find_next_id (const FullPanel *self)
-{
-  const PpPanel *panel = &self->panel;
-  guint next = MAX (panel->next_id, 1);
-  GHashTableIter iter;
-  gpointer id;
-
-  g_hash_table_iter_init (&iter, self->ids);
-  while (g_hash_table_iter_next (&iter, &id, NULL))
-    next = MAX (next, number_after (id));
-  for (guint i = 0; i < panel->log->len; i++)
-    next = number_after_all (((const PpLogEntry *) g_ptr_array_index (panel->log, i))->about, next);
-  for (guint i = 0; i < panel->quiet->len; i++)
-    next = number_after_all (((const PpQuiet *) g_ptr_array_index (panel->quiet, i))->about, next);
-  return number_after_all (panel->plan, next);
 }
 
 static GPtrArray *
@@ -282,7 +168,7 @@ copy_draft (const PpPanel *draft)
 {
   FullPanel *self = g_atomic_rc_box_new0 (FullPanel);
 
-  self->ids = g_hash_table_new (g_str_hash, g_str_equal);
+  self->ids = pp_panel_ids_new ();
   self->panel = *draft;
   self->panel.title = g_strdup (draft->title);
   self->panel.maker = g_strdup (draft->maker);
@@ -340,7 +226,7 @@ pp_panel_new (const PpPanel *draft,
       pp_panel_unref (&self->panel);
       return NULL;
     }
-  self->panel.next_id = find_next_id (self);
+  self->panel.next_id = pp_panel_ids_find_next (self->ids, &self->panel);
   return &self->panel;
 }
 
@@ -360,13 +246,14 @@ pp_panel_unref (const PpPanel *self)
 static gconstpointer
 find_record (const PpPanel *self,
              const char    *id,
-             IdKind         kind,
+             PpIdKind       kind,
              GPtrArray     *list,
              guint         *index)
 {
+  const FullPanel *full = (const FullPanel *) self;
   guint found;
 
-  if (id == NULL || !find_id (self, id, kind, &found))
+  if (id == NULL || !pp_panel_ids_find (full->ids, id, kind, &found))
     return NULL;
   if (index != NULL)
     *index = found;
@@ -378,7 +265,7 @@ pp_panel_find_fused (const PpPanel *self,
                      const char    *id,
                      guint         *index)
 {
-  return find_record (self, id, ID_FUSED, self->fused, index);
+  return find_record (self, id, PP_ID_FUSED, self->fused, index);
 }
 
 const PpHole *
@@ -386,7 +273,7 @@ pp_panel_find_hole (const PpPanel *self,
                     const char    *id,
                     guint         *index)
 {
-  return find_record (self, id, ID_HOLE, self->holes, index);
+  return find_record (self, id, PP_ID_HOLE, self->holes, index);
 }
 
 const PpPiece *
@@ -394,7 +281,7 @@ pp_panel_find_piece (const PpPanel *self,
                      const char    *id,
                      guint         *index)
 {
-  return find_record (self, id, ID_PIECE, self->tray, index);
+  return find_record (self, id, PP_ID_PIECE, self->tray, index);
 }
 
 const PpPlacement *
@@ -402,7 +289,7 @@ pp_panel_find_placement (const PpPanel *self,
                          const char    *id,
                          guint         *index)
 {
-  return find_record (self, id, ID_PLACEMENT, self->placements, index);
+  return find_record (self, id, PP_ID_PLACEMENT, self->placements, index);
 }
 
 const PpPiece *

@@ -13,301 +13,19 @@
 #include "sheet/flow.h"
 #include "sheet/furniture.h"
 #include "sheet/kinds.h"
-#include "sheet/labels.h"
-#include "sheet/map.h"
-#include "sheet/numbers.h"
-#include "sheet/signs.h"
+#include "sheet/pattern.h"
 #include "sheet/text.h"
-#include "sheet/tiles.h"
 
 #include <math.h>
 
-#define AROUND 3.0       /* mm of paper around the outermost line */
-#define NUMBER_SIZE 16.0 /* pt */
-#define SMALL_SIZE 11.0  /* pt, of numbers on small pieces */
-#define SMALL 16.0       /* mm: a piece this small has them */
-#define CROSS 1.5        /* mm, half a cross */
-#define PAPER_MARGIN 40.0 /* mm that a page needs beside the drawing, about */
-#define LEAST_PLAN 60.0  /* mm of height for the plan of tiles */
-
-typedef struct
-{
-  PpBook    *book;
-  PpNumbers *numbers;
-  PpFullSize what;
-} Pattern;
-
-static PpMap
-get_map (const Pattern *self,
-         PpPoint        shift)
-{
-  PpBox box = pp_box_grow (self->what.box, -AROUND);
-
-  return (PpMap) { .box = box, .place = pp_box_move (box, shift), .scale = 1,
-                   .is_mirrored = self->book->job->behind };
-}
-
-/* Tiles lie where the paper shows them: from behind, in the mirrored frame. */
-static PpBox
-to_panel_box (const Pattern *self,
-              PpBox          window)
-{
-  double sum = self->what.box.x0 + self->what.box.x1;
-
-  if (!self->book->job->behind)
-    return window;
-  return (PpBox) { sum - window.x1, window.y0, sum - window.x0, window.y1 };
-}
-
-static PpRegion *
-make_region (PpBox box)
-{
-  const PpPoint corners[] = { { box.x0, box.y0 }, { box.x1, box.y0 }, { box.x1, box.y1 },
-                              { box.x0, box.y1 } };
-  g_autoptr (PpOutline) outline = pp_outline_new_ring (corners, G_N_ELEMENTS (corners));
-
-  return pp_region_new (outline);
-}
-
-static gboolean
-is_blank (PpBox    window,
-          gpointer data)
-{
-  const Pattern *self = data;
-  const PpScene *scene = self->book->job->check->scene;
-  PpBox seen = to_panel_box (self, window);
-  g_autoptr (PpRegion) region = make_region (seen);
-
-  if (pp_region_overlap (region, scene->background) > 0)
-    return FALSE;
-  for (guint i = 0; i < scene->n_bodies; i++)
-    if (pp_box_meets (seen, scene->bodies[i]->box)
-        && pp_region_overlap (region, scene->bodies[i]->region) > 0)
-      return FALSE;
-  return TRUE;
-}
-
-/* No outline goes through it. */
-static gboolean
-is_clear (PpBox    box,
-          gpointer data)
-{
-  const Pattern *self = data;
-  const PpScene *scene = self->book->job->check->scene;
-  PpBox seen = to_panel_box (self, box);
-  g_autoptr (PpRegion) region = make_region (seen);
-  double least = PP_TIE;
-  double most = pp_box_width (seen) * pp_box_height (seen) - PP_TIE;
-  double glass = pp_region_overlap (region, scene->background);
-
-  if (glass > least && glass < most)
-    return FALSE;
-  for (guint i = 0; i < scene->n_bodies; i++)
-    {
-      double common = pp_box_meets (seen, scene->bodies[i]->box)
-                      ? pp_region_overlap (region, scene->bodies[i]->region) : 0;
-
-      if (common > least && common < most)
-        return FALSE;
-    }
-  return TRUE;
-}
-
-static void
-draw_crosses (PpBook      *book,
-              const PpMap *map)
-{
-  PpBox glass = pp_background_get_box (book->panel->background);
-  double step = book->job->units == PP_UNITS_INCH ? 50.8 : 50;
-  cairo_t *cr = book->cr;
-
-  for (double y = glass.y0 + step; y < glass.y1; y += step)
-    for (double x = glass.x0 + step; x < glass.x1; x += step)
-      {
-        PpPoint at = pp_map_to_page (map, (PpPoint) { x, y });
-
-        cairo_move_to (cr, at.x - CROSS, at.y);
-        cairo_line_to (cr, at.x + CROSS, at.y);
-        cairo_move_to (cr, at.x, at.y - CROSS);
-        cairo_line_to (cr, at.x, at.y + CROSS);
-      }
-  pp_book_set_ink (book, PP_INK_DOWN);
-  cairo_set_line_width (cr, PP_LINE_THIN);
-  cairo_stroke (cr);
-}
-
-/* Of `lower`, what `upper` lies over. */
-static void
-draw_hidden (PpBook       *book,
-             const PpMap  *map,
-             const PpBody *lower,
-             const PpBody *upper)
-{
-  const double dashes[] = { 1.4, 1 };
-  cairo_t *cr = book->cr;
-
-  if (!pp_box_meets (lower->box, upper->box))
-    return;
-  cairo_save (cr);
-  pp_map_add_outline (map, cr, upper->outline);
-  cairo_clip (cr);
-  pp_map_add_outline (map, cr, lower->outline);
-  pp_book_set_ink (book, PP_INK_SOFT);
-  cairo_set_line_width (cr, PP_LINE_THIN);
-  cairo_set_line_cap (cr, CAIRO_LINE_CAP_BUTT);
-  cairo_set_dash (cr, dashes, G_N_ELEMENTS (dashes), 0);
-  cairo_stroke (cr);
-  cairo_restore (cr);
-}
-
-/* Bodies that are seen in the window in the order in which they hide one another. */
-static GPtrArray *
-find_bodies (const Pattern *self,
-             PpBox          seen)
-{
-  const PpScene *scene = self->book->job->check->scene;
-  GPtrArray *bodies = g_ptr_array_new ();
-
-  for (guint i = 0; i < scene->n_bodies; i++)
-    {
-      PpBody *body = scene->bodies[self->book->job->behind ? scene->n_bodies - 1 - i : i];
-
-      if (pp_box_meets (seen, body->box))
-        g_ptr_array_add (bodies, body);
-    }
-  return bodies;
-}
-
-static void
-draw_bodies (const Pattern *self,
-             const PpMap   *map,
-             PpBox          seen)
-{
-  g_autoptr (GPtrArray) bodies = find_bodies (self, seen);
-
-  for (guint i = 0; i < bodies->len; i++)
-    pp_map_draw_body (map, self->book, g_ptr_array_index (bodies, i), PP_LOOK_PLAIN);
-  for (guint i = 0; i < bodies->len; i++)
-    for (guint upper = i + 1; upper < bodies->len; upper++)
-      draw_hidden (self->book, map, g_ptr_array_index (bodies, i),
-                   g_ptr_array_index (bodies, upper));
-}
-
-static void
-draw_knots (PpBook      *book,
-            const PpMap *map)
-{
-  const PpScene *scene = book->job->check->scene;
-
-  for (guint i = 0; i < scene->n_knots; i++)
-    pp_map_draw_knot (map, book, pp_scene_knot_hole (scene, i), PP_LOOK_PLAIN);
-}
-
-static double
-get_number_size (const PpScene *scene,
-                 guint          job)
-{
-  const PpBody *body = job >= scene->n_knots ? scene->bodies[job - scene->n_knots] : NULL;
-
-  return body == NULL || fmax (pp_box_width (body->box), pp_box_height (body->box)) < SMALL
-         ? SMALL_SIZE : NUMBER_SIZE;
-}
-
-/* The numbers of all that is seen in the window; those of `labels` in the order of `jobs`. */
-static GArray *
-make_labels (const Pattern *self,
-             const PpMap   *map,
-             PpBox          seen,
-             GArray        *jobs)
-{
-  const PpScene *scene = self->book->job->check->scene;
-  GArray *labels = g_array_new (FALSE, TRUE, sizeof (PpLabel));
-
-  for (guint i = 0; i < self->numbers->n_jobs; i++)
-    {
-      guint job = self->numbers->jobs[i];
-      PpPoint measure = pp_badge_measure (self->book, i + 1, get_number_size (scene, job));
-      PpLabel label = { .width = measure.x, .height = measure.y };
-      PpPoint at;
-
-      if (!pp_anchor_find (scene, job, seen, &at))
-        continue;
-      label.anchor = pp_map_to_page (map, at);
-      g_array_append_val (labels, label);
-      g_array_append_val (jobs, job);
-    }
-  return labels;
-}
-
-static GArray *
-find_obstacles (const Pattern *self,
-                const PpMap   *map,
-                const PpTile  *tile)
-{
-  const PpScene *scene = self->book->job->check->scene;
-  GArray *obstacles = g_array_new (FALSE, FALSE, sizeof (PpBox));
-
-  g_array_append_vals (obstacles, tile->marks, tile->n_marks);
-  for (guint i = 0; i < scene->n_knots; i++)
-    {
-      const PpHole *hole = pp_scene_knot_hole (scene, i);
-      PpPoint at = pp_map_to_page (map, (PpPoint) { hole->x, hole->y });
-      PpBox box = pp_box_grow ((PpBox) { at.x, at.y, at.x, at.y },
-                               fmax (hole->diameter, scene->panel->wire->knot_diameter) / 2);
-
-      g_array_append_val (obstacles, box);
-    }
-  return obstacles;
-}
-
-static void
-draw_numbers (const Pattern *self,
-              const PpMap   *map,
-              const PpTile  *tile)
-{
-  const PpScene *scene = self->book->job->check->scene;
-  g_autoptr (GArray) jobs = g_array_new (FALSE, FALSE, sizeof (guint));
-  g_autoptr (GArray) array = make_labels (self, map, to_panel_box (self, tile->clear), jobs);
-  g_autoptr (GArray) obstacles = find_obstacles (self, map, tile);
-  PpBox bounds = pp_box_grow (pp_box_move (tile->clear, tile->shift), -1);
-  PpLabel *labels = (PpLabel *) (void *) array->data;
-
-  pp_labels_place (labels, array->len, bounds, (const PpBox *) (void *) obstacles->data,
-                   obstacles->len, 0.8);
-  for (guint i = 0; i < array->len; i++)
-    if (labels[i].placed)
-      pp_map_draw_leader (map, self->book, scene, g_array_index (jobs, guint, i), &labels[i]);
-  for (guint i = 0; i < array->len; i++)
-    {
-      guint job = g_array_index (jobs, guint, i);
-
-      if (labels[i].placed)
-        pp_badge_draw (self->book, labels[i].at, self->numbers->of_job[job],
-                       get_number_size (scene, job), FALSE);
-    }
-}
-
-static void
-draw (PpBook       *book,
-      const PpTile *tile,
-      gpointer      data)
-{
-  const Pattern *self = data;
-  PpMap map = get_map (self, tile->shift);
-
-  if (pp_book_is_counting (book))
-    return;
-  pp_map_draw_glass (&map, book, book->job->check->scene);
-  draw_crosses (book, &map);
-  draw_bodies (self, &map, to_panel_box (self, tile->window));
-  pp_map_draw_wire (&map, book, book->job->check->scene);
-  draw_knots (book, &map);
-  draw_numbers (self, &map, tile);
-}
+/* mm that a page needs beside the drawing, about. */
+#define PAPER_ACROSS 46.0
+#define PAPER_DOWN 86.0
+#define LEAST_PLAN 60.0 /* mm of height for the plan of tiles */
 
 /* What to do, in the order of doing it; ended by NULL. */
 static void
-list_lines (const Pattern *self,
+list_lines (const PpPattern *self,
             gboolean       has_tiles,
             const char    *lines[7])
 {
@@ -338,76 +56,96 @@ list_lines (const Pattern *self,
 }
 
 static const char *
-get_heading (const Pattern *self)
+get_heading (const PpPattern *self)
 {
   return self->book->job->behind ? _("Full size, mirrored: from behind") : _("Full size");
 }
 
 /* The size of glass, and of paper that takes it in one piece. */
 static char *
-size_line_new (const Pattern *self)
+size_line_new (const PpPattern *self)
 {
   PpUnits units = self->book->job->units;
-  g_autofree char *size = pp_size_format (pp_box_width (self->what.box) - 2 * AROUND,
-                                          pp_box_height (self->what.box) - 2 * AROUND, units);
   double step = units == PP_UNITS_INCH ? 25.4 : 10;
-  g_autofree char *paper
-      = pp_size_format (ceil ((pp_box_width (self->what.box) + PAPER_MARGIN) / step) * step,
-                        ceil ((pp_box_height (self->what.box) + 2 * PAPER_MARGIN) / step) * step,
-                        units);
+  PpBox box = pp_pattern_get_box (self);
+  double width = pp_box_width (box), height = pp_box_height (box);
+  g_autofree char *size = pp_size_format (width, height, units);
+  g_autofree char *paper = pp_size_format (ceil ((width + PAPER_ACROSS) / step) * step,
+                                           ceil ((height + PAPER_DOWN) / step) * step, units);
 
   return g_strdup_printf (_("Put together it measures %s. A copy shop can print it in one piece on "
                             "paper of %s."), size, paper);
 }
 
-/* The page before the tiles. */
-static void
-draw_opening (const Pattern *self,
-              const PpTiles *tiles)
+/* The words before the plan of tiles; returns where they end. */
+static double
+draw_words (const PpPattern *self)
 {
   PpBook *book = self->book;
   const PpTextStyle style = { .size = 11, .ink = PP_INK_SOFT };
   g_autofree char *line = size_line_new (self);
   const char *lines[7];
-  PpMap map;
-  double y, scale;
-  PpBox whole, last;
+  double y;
 
   list_lines (self, TRUE, lines);
   y = pp_flow_ticks (book, lines, 12, book->area.y0);
   y += pp_text_draw (book, &style, line, (PpPoint) { book->area.x0, y },
                      pp_box_width (book->area)) + 2 * PP_GAP;
   pp_book_say (book, line);
+  return y;
+}
+
+/* The glass and its pieces, small, in the plan of tiles whose left top is at `at`. */
+static void
+draw_small (const PpPattern *self,
+            PpBox            whole,
+            PpPoint          at,
+            double           scale)
+{
+  PpBook *book = self->book;
+  const PpScene *scene = book->job->check->scene;
+  PpMap map = pp_pattern_get_map (self, (PpPoint) { 0, 0 });
+
+  if (pp_book_is_counting (book))
+    return;
+  map.scale = scale;
+  map.place.x0 = pp_box_middle (book->area).x - pp_box_width (map.box) * scale / 2;
+  map.place.x1 = map.place.x0 + pp_box_width (map.box) * scale;
+  map.place.y0 = at.y + (map.box.y0 - whole.y0) * scale;
+  map.place.y1 = map.place.y0 + pp_box_height (map.box) * scale;
+  pp_map_draw_glass (&map, book, scene);
+  for (guint i = 0; i < scene->n_bodies; i++)
+    pp_map_draw_body (&map, book, scene->bodies[i], PP_LOOK_DOWN);
+}
+
+/* The page before the tiles. */
+static void
+draw_opening (const PpPattern *self,
+              const PpTiles   *tiles)
+{
+  PpBook *book = self->book;
+  PpBox last = pp_tiles_get_window (tiles, tiles->n_across - 1, tiles->n_down - 1);
+  PpBox whole = { tiles->origin.x, tiles->origin.y, last.x1, last.y1 };
+  double y = draw_words (self);
+  double scale;
+  PpPoint at;
+
   if (book->area.y1 - y < LEAST_PLAN)
     {
       pp_book_begin_page (book, NULL);
       y = book->area.y0;
     }
-  last = pp_tiles_get_window (tiles, tiles->n_across - 1, tiles->n_down - 1);
-  whole = (PpBox) { tiles->origin.x, tiles->origin.y, last.x1, last.y1 };
   scale = fmin (pp_box_width (book->area) / pp_box_width (whole),
                 (book->area.y1 - y) / pp_box_height (whole));
-  map = get_map (self, (PpPoint) { 0, 0 });
-  map.scale = scale;
-  map.place.x0 = pp_box_middle (book->area).x - pp_box_width (map.box) * scale / 2;
-  map.place.x1 = map.place.x0 + pp_box_width (map.box) * scale;
-  map.place.y0 = y + (map.box.y0 - whole.y0) * scale;
-  map.place.y1 = map.place.y0 + pp_box_height (map.box) * scale;
-  if (!pp_book_is_counting (book))
-    {
-      pp_map_draw_glass (&map, book, book->job->check->scene);
-      for (guint i = 0; i < book->job->check->scene->n_bodies; i++)
-        pp_map_draw_body (&map, book, book->job->check->scene->bodies[i], PP_LOOK_DOWN);
-    }
-  pp_tiles_draw_plan (tiles, book,
-                      (PpBox) { pp_box_middle (book->area).x - pp_box_width (whole) * scale / 2, y,
-                                pp_box_middle (book->area).x + pp_box_width (whole) * scale / 2,
-                                y + pp_box_height (whole) * scale });
+  at = (PpPoint) { pp_box_middle (book->area).x - pp_box_width (whole) * scale / 2, y };
+  draw_small (self, whole, at, scale);
+  pp_tiles_draw_plan (tiles, book, (PpBox) { at.x, y, at.x + pp_box_width (whole) * scale,
+                                             y + pp_box_height (whole) * scale });
 }
 
 /* All on one page, the words at its foot; FALSE if there is no room. */
 static gboolean
-draw_on_one_page (Pattern *self)
+draw_on_one_page (PpPattern *self)
 {
   PpBook *book = self->book;
   const char *lines[7];
@@ -439,12 +177,11 @@ static void
 draw_sheet (PpBook *book)
 {
   g_autoptr (PpNumbers) numbers = pp_numbers_new (book->job);
-  Pattern self = { .book = book, .numbers = numbers };
+  PpPattern self;
   g_autoptr (PpTiles) tiles = NULL;
   PpBox place;
 
-  self.what = (PpFullSize) { pp_box_grow (pp_map_get_extent (book->job->check->scene), AROUND),
-                             is_blank, is_clear, draw, &self };
+  pp_pattern_init (&self, book, numbers);
   pp_book_begin_page (book, get_heading (&self));
   if (draw_on_one_page (&self))
     return;
