@@ -8,51 +8,24 @@
 
 #include "desk/drilling.h"
 
-#include "advise/advise.h"
 #include "advise/drill.h"
 #include "desk/advice-dialog.h"
-#include "desk/file-state.h"
-#include "desk/work-dialog.h"
+#include "desk/advice-search.h"
 #include "panel/i18n.h"
 
-/* The main thread's, but for panel and work. */
-typedef struct
-{
-  PpWindow      *window;
-  PpWorkDialog  *dialog;
-  PpWork        *work;
-  const PpPanel *panel;
-} Job;
-
-static void
-job_free (Job *self)
-{
-  gtk_window_destroy (GTK_WINDOW (self->dialog));
-  pp_work_unref (self->work);
-  pp_panel_unref (self->panel);
-  g_object_unref (self->window);
-  g_free (self);
-}
-
-G_DEFINE_AUTOPTR_CLEANUP_FUNC (Job, job_free)
-
 /* NULL where there is no such pair of holes, or nobody waits for it. */
-static void
-search_in_thread (GTask        *task,
-                  gpointer      source,
-                  gpointer      data,
-                  GCancellable *cancellable)
+static PpAdvice *
+find (const PpPanel *panel,
+      PpWork        *work,
+      gconstpointer  data)
 {
-  const Job *self = data;
-  GCancellable *stop = pp_work_get_cancellable (self->work);
-  g_autoptr (PpCheck) check = pp_check_new (self->panel, NULL, stop, pp_work_report, self->work,
-                                            NULL);
+  GCancellable *stop = pp_work_get_cancellable (work);
+  g_autoptr (PpCheck) check = pp_check_new (panel, NULL, stop, pp_work_report, work, NULL);
   g_autoptr (PpPanel) better = check != NULL ? pp_drill_new (check, stop) : NULL;
 
-  g_task_return_pointer (task, better != NULL && !g_cancellable_is_cancelled (stop)
-                                 ? pp_advice_new (self->panel, better)
-                                 : NULL,
-                         (GDestroyNotify) pp_advice_free);
+  if (better == NULL || g_cancellable_is_cancelled (stop))
+    return NULL;
+  return pp_advice_new (panel, better);
 }
 
 static void
@@ -68,42 +41,35 @@ accepted_cb (PpAdviceDialog *dialog,
 
 /* Takes over `advice`. */
 static void
-show (const Job *self,
-      PpAdvice  *advice)
+show (PpWindow *window,
+      PpAdvice *advice)
 {
-  PpGallery *gallery = pp_document_get_gallery (pp_window_get_document (self->window));
-  PpAdviceDialog *dialog = pp_advice_dialog_new (GTK_WINDOW (self->window), advice, gallery);
+  PpGallery *gallery = pp_document_get_gallery (pp_window_get_document (window));
+  PpAdviceDialog *dialog = pp_advice_dialog_new (GTK_WINDOW (window), advice, gallery);
 
   pp_advice_dialog_set_words (dialog, _("Where to drill"),
                               _("The safest pair of holes that this layout hides."));
-  g_signal_connect_object (dialog, "accepted", G_CALLBACK (accepted_cb), self->window, 0);
+  g_signal_connect_object (dialog, "accepted", G_CALLBACK (accepted_cb), window, 0);
   gtk_window_present (GTK_WINDOW (dialog));
 }
 
 static void
-searched_cb (GObject      *source,
-             GAsyncResult *result,
-             gpointer      data)
+tell (PpWindow      *window,
+      PpAdvice      *found,
+      gboolean       is_stopped,
+      gconstpointer  data)
 {
-  g_autoptr (Job) self = data;
-  g_autoptr (PpAdvice) advice = g_task_propagate_pointer (G_TASK (result), NULL);
-  PpDocument *document;
+  g_autoptr (PpAdvice) advice = found;
 
-  if (!pp_file_state_is_alive (self->window))
-    return;
-  document = pp_window_get_document (self->window);
-  if (document == NULL || pp_document_get_panel (document) != self->panel)
-    pp_window_tell (self->window, _("The panel was changed meanwhile. Nothing was moved."));
-  else if (g_cancellable_is_cancelled (pp_work_get_cancellable (self->work)))
-    pp_window_tell (self->window, _("Stopped: nothing was changed."));
+  if (is_stopped)
+    pp_window_tell (window, _("Stopped: nothing was changed."));
   else if (advice == NULL)
-    pp_window_tell (self->window, _("No pair of holes was found that is safe to drill here. Move "
-                                    "pieces so that they cover more of the upper glass, and ask "
-                                    "again."));
+    pp_window_tell (window, _("No pair of holes was found that is safe to drill here. Move pieces "
+                              "so that they cover more of the upper glass, and ask again."));
   else if (!advice->changed)
-    pp_window_tell (self->window, _("The holes are at the best places already."));
+    pp_window_tell (window, _("The holes are at the best places already."));
   else
-    show (self, g_steal_pointer (&advice));
+    show (window, g_steal_pointer (&advice));
 }
 
 static gboolean
@@ -119,20 +85,15 @@ can_drill (PpDocument *document)
 static void
 where_to_drill_cb (GSimpleAction *action,
                    GVariant      *parameter,
-                   gpointer       data)
+                   gpointer       window)
 {
-  PpWindow *window = data;
-  Job *self = g_new0 (Job, 1);
-  g_autoptr (GTask) task = g_task_new (NULL, NULL, searched_cb, self);
+  const PpAdviceSearch search = {
+    .doing = _("Looking for the safest holes that this layout hides."),
+    .outdated = _("The panel was changed meanwhile. Nothing was moved."),
+    .find = find, .done = tell,
+  };
 
-  self->window = g_object_ref (window);
-  self->work = pp_work_new ();
-  self->panel = pp_panel_ref (pp_document_get_panel (pp_window_get_document (window)));
-  self->dialog = pp_work_dialog_new (GTK_WINDOW (window),
-                                     _("Looking for the safest holes that this layout hides."),
-                                     self->work);
-  g_task_set_task_data (task, self, NULL);
-  g_task_run_in_thread (task, search_in_thread);
+  pp_advice_search_run (window, &search);
 }
 
 static void

@@ -8,41 +8,31 @@
 
 #include "desk/put-right.h"
 
-#include "advise/advise.h"
 #include "advise/curable.h"
 #include "desk/advice-dialog.h"
-#include "desk/file-state.h"
+#include "desk/advice-search.h"
 #include "desk/pages.h"
-#include "desk/work-dialog.h"
 #include "panel/i18n.h"
 
 #define SECONDS_ONE 8.0
 #define SECONDS_ALL 15.0
 
-/* The main thread's, but for what the search is given: panel, code, about and work. */
+/* The one finding that is to be put right. */
 typedef struct
 {
-  PpWindow      *window;
-  PpWorkDialog  *dialog;
-  PpWork        *work;
-  const PpPanel *panel;
-  char          *code; /* NULL: all */
-  char         **about;
-} Job;
+  char  *code;
+  char **about;
+} Wish;
 
 static void
-job_free (Job *self)
+wish_free (gpointer data)
 {
-  gtk_window_destroy (GTK_WINDOW (self->dialog));
-  pp_work_unref (self->work);
-  pp_panel_unref (self->panel);
+  Wish *self = data;
+
   g_free (self->code);
   g_strfreev (self->about);
-  g_object_unref (self->window);
   g_free (self);
 }
-
-G_DEFINE_AUTOPTR_CLEANUP_FUNC (Job, job_free)
 
 static void
 progress_cb (const PpAdviceProgress *progress,
@@ -51,23 +41,26 @@ progress_cb (const PpAdviceProgress *progress,
   pp_work_report (progress->share, work);
 }
 
-static void
-search_in_thread (GTask        *task,
-                  gpointer      source,
-                  gpointer      data,
-                  GCancellable *cancellable)
+static PpAdvice *
+find_one (const PpPanel *panel,
+          PpWork        *work,
+          gconstpointer  data)
 {
-  const Job *self = data;
-  const PpSearchLimits limits = { .seconds = self->code != NULL ? SECONDS_ONE : SECONDS_ALL };
-  GCancellable *stop = pp_work_get_cancellable (self->work);
-  PpAdvice *advice;
+  const PpSearchLimits limits = { .seconds = SECONDS_ONE };
+  const Wish *wish = data;
 
-  if (self->code != NULL)
-    advice = pp_advise_one (self->panel, self->code, (const char * const *) self->about, &limits,
-                            stop, progress_cb, self->work);
-  else
-    advice = pp_advise_all (self->panel, &limits, stop, progress_cb, self->work);
-  g_task_return_pointer (task, advice, (GDestroyNotify) pp_advice_free);
+  return pp_advise_one (panel, wish->code, (const char * const *) wish->about, &limits,
+                        pp_work_get_cancellable (work), progress_cb, work);
+}
+
+static PpAdvice *
+find_all (const PpPanel *panel,
+          PpWork        *work,
+          gconstpointer  data)
+{
+  const PpSearchLimits limits = { .seconds = SECONDS_ALL };
+
+  return pp_advise_all (panel, &limits, pp_work_get_cancellable (work), progress_cb, work);
 }
 
 /* "Dock leaf 9 mm to the left, turned by 20°; the wire 12 mm longer." */
@@ -96,22 +89,25 @@ take (PpWindow       *window,
 }
 
 static void
-take_one (const Job      *self,
-          const PpAdvice *advice)
+take_one (PpWindow      *window,
+          PpAdvice      *found,
+          gboolean       is_stopped,
+          gconstpointer  data)
 {
+  g_autoptr (PpAdvice) advice = found;
   g_autofree char *words = NULL;
 
   if (advice->changed)
     {
       words = say_changes (advice);
-      take (self->window, advice, _("Put right"));
-      pp_window_tell (self->window, words);
+      take (window, advice, _("Put right"));
+      pp_window_tell (window, words);
     }
-  else if (g_cancellable_is_cancelled (pp_work_get_cancellable (self->work)))
-    pp_window_tell (self->window, _("Stopped: nothing was changed."));
+  else if (is_stopped)
+    pp_window_tell (window, _("Stopped: nothing was changed."));
   else
-    pp_window_tell (self->window, _("No small change was found that puts this right without harm "
-                                    "elsewhere. Nothing was changed."));
+    pp_window_tell (window, _("No small change was found that puts this right without harm "
+                              "elsewhere. Nothing was changed."));
 }
 
 static void
@@ -129,64 +125,24 @@ accepted_cb (PpAdviceDialog *dialog,
   gtk_window_destroy (GTK_WINDOW (dialog));
 }
 
-/* Takes over `advice`. */
 static void
-show_all (const Job *self,
-          PpAdvice  *advice)
+show_all (PpWindow      *window,
+          PpAdvice      *advice,
+          gboolean       is_stopped,
+          gconstpointer  data)
 {
-  PpDocument *document = pp_window_get_document (self->window);
   PpAdviceDialog *dialog;
 
   if (!advice->changed)
     {
-      pp_window_tell (self->window, _("Nothing better was found. Nothing was changed."));
+      pp_window_tell (window, _("Nothing better was found. Nothing was changed."));
       pp_advice_free (advice);
       return;
     }
-  dialog = pp_advice_dialog_new (GTK_WINDOW (self->window), advice,
-                                 pp_document_get_gallery (document));
-  g_signal_connect_object (dialog, "accepted", G_CALLBACK (accepted_cb), self->window, 0);
+  dialog = pp_advice_dialog_new (GTK_WINDOW (window), advice,
+                                 pp_document_get_gallery (pp_window_get_document (window)));
+  g_signal_connect_object (dialog, "accepted", G_CALLBACK (accepted_cb), window, 0);
   gtk_window_present (GTK_WINDOW (dialog));
-}
-
-static void
-searched_cb (GObject      *source,
-             GAsyncResult *result,
-             gpointer      data)
-{
-  g_autoptr (Job) self = data;
-  g_autoptr (PpAdvice) advice = g_task_propagate_pointer (G_TASK (result), NULL);
-  PpDocument *document;
-
-  if (!pp_file_state_is_alive (self->window))
-    return;
-  document = pp_window_get_document (self->window);
-  if (document == NULL || pp_document_get_panel (document) != self->panel)
-    pp_window_tell (self->window, _("The panel was changed meanwhile. Nothing was put right."));
-  else if (self->code != NULL)
-    take_one (self, advice);
-  else
-    show_all (self, g_steal_pointer (&advice));
-}
-
-/* Takes over `code` and `about`. */
-static void
-search (PpWindow    *window,
-        const char  *sentence,
-        char        *code,
-        char       **about)
-{
-  Job *self = g_new0 (Job, 1);
-  g_autoptr (GTask) task = g_task_new (NULL, NULL, searched_cb, self);
-
-  self->window = g_object_ref (window);
-  self->work = pp_work_new ();
-  self->panel = pp_panel_ref (pp_document_get_panel (pp_window_get_document (window)));
-  self->code = code;
-  self->about = about;
-  self->dialog = pp_work_dialog_new (GTK_WINDOW (window), sentence, self->work);
-  g_task_set_task_data (task, self, NULL);
-  g_task_run_in_thread (task, search_in_thread);
 }
 
 static void
@@ -194,10 +150,15 @@ put_right_cb (GSimpleAction *action,
               GVariant      *parameter,
               gpointer       window)
 {
-  char *code, **about;
+  Wish *wish = g_new (Wish, 1);
+  const PpAdviceSearch search = {
+    .doing = _("Looking for the smallest change that puts this right."),
+    .outdated = _("The panel was changed meanwhile. Nothing was put right."),
+    .find = find_one, .done = take_one, .data = wish, .free_data = wish_free,
+  };
 
-  g_variant_get (parameter, "(s^as)", &code, &about);
-  search (window, _("Looking for the smallest change that puts this right."), code, about);
+  g_variant_get (parameter, "(s^as)", &wish->code, &wish->about);
+  pp_advice_search_run (window, &search);
 }
 
 static void
@@ -205,8 +166,14 @@ put_all_right_cb (GSimpleAction *action,
                   GVariant      *parameter,
                   gpointer       window)
 {
-  search (window, _("Looking for a better panel. Stop when you like: the best that was found by "
-                    "then is shown, and nothing is changed before you say so."), NULL, NULL);
+  const PpAdviceSearch search = {
+    .doing = _("Looking for a better panel. Stop when you like: the best that was found by then is "
+               "shown, and nothing is changed before you say so."),
+    .outdated = _("The panel was changed meanwhile. Nothing was put right."),
+    .find = find_all, .done = show_all,
+  };
+
+  pp_advice_search_run (window, &search);
 }
 
 static gboolean
