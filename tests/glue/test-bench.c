@@ -168,6 +168,53 @@ test_clock (void)
   bench_clear (&bench);
 }
 
+/* Who finds that the held p2 holds, mixes at 6 and not at 13: then p3 waits for the stirring alone,
+ * and not for 14, or it would be past by then and a third mix asked for. Mixed at 10 it would not be
+ * past: then it may have been mixed for no reason but that the wait is soon over. */
+static void
+test_not_waited (void)
+{
+  Bench bench;
+
+  bench_init (&bench);
+  mix (&bench, 0);
+  place (&bench, "knot:a", 1.5);
+  place (&bench, "knot:b", 2);
+  place (&bench, "p1", 3);
+  place (&bench, "p2", 4);
+  assert_next (&bench, 6, PP_NEXT_MIX, "p3", 7);
+  PpPanel *before = pp_panel_ref (bench.panel);
+
+  mix (&bench, 6);
+  assert_next (&bench, 6.5, PP_NEXT_PLACE, "p3", 0.5);
+  /* the file opened again: a plan of its own */
+  plan (&bench);
+  assert_next (&bench, 7.5, PP_NEXT_PLACE, "p3", 0);
+  assert_next (&bench, 11.5, PP_NEXT_MIX, "p3", 1.5);
+  take (&bench, before, NULL);
+  mix (&bench, 10);
+  assert_next (&bench, 10.5, PP_NEXT_PLACE, "p3", 3.5);
+  bench_clear (&bench);
+}
+
+/* A mix from which a knot was tied is stirred; taken back, that was a stray press. */
+static void
+test_stirred (void)
+{
+  Bench bench;
+  g_autoptr (GDateTime) at = minute (0.4);
+  g_autoptr (GError) error = NULL;
+
+  bench_init (&bench);
+  mix (&bench, 0);
+  place (&bench, "knot:a", 0.25);
+  assert_next (&bench, 0.5, PP_NEXT_PLACE, "knot:b", 0);
+  take (&bench, pp_progress_taken_back (bench.panel, bench.plan->order, "knot:a", at, &error),
+        error);
+  assert_next (&bench, 0.5, PP_NEXT_PLACE, "knot:a", 0.5);
+  bench_clear (&bench);
+}
+
 /* After a pause the mix is past; after a stray press the one before it goes on. */
 static void
 test_pause_and_stray_mix (void)
@@ -326,6 +373,8 @@ main (int argc, char **argv)
 
   g_test_add_func ("/bench/evening", test_evening);
   g_test_add_func ("/bench/clock", test_clock);
+  g_test_add_func ("/bench/not-waited", test_not_waited);
+  g_test_add_func ("/bench/stirred", test_stirred);
   g_test_add_func ("/bench/pause-and-stray-mix", test_pause_and_stray_mix);
   g_test_add_func ("/bench/refused", test_refused);
   g_test_add_func ("/bench/broke", test_broke);
