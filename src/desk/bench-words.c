@@ -166,7 +166,7 @@ say_place (PpBenchWords *self,
   const PpBench *bench = saying->bench;
   g_autoptr (PpJobWords) words = pp_job_words_new (&saying->job, bench->step->job);
   g_autofree char *left = format_left (bench->wait);
-  gboolean stirs = bench->wait > 0 && bench->age < saying->panel->adhesive->mixing;
+  gboolean stirs = bench->age + bench->wait <= saying->panel->adhesive->mixing + HAIR / 60;
 
   self->title = g_strdup (words->act);
   self->needs = say_needs (saying);

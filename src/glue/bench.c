@@ -7,10 +7,9 @@
  * was mixed as the plan asked for; if the plan was made later than the mix, that is not known, and
  * the glue of the smallest mix is counted on, which every mix has.
  *
- * What the maker saw goes before the clock. Of a mix from which something was placed the stirring
- * is over. And a mix that would be past before the held glue under its first job has grabbed was
- * made by one who found that it holds: what was glued before it is not waited for, or that job
- * would ask for one mix after the other.
+ * A mix of which nothing is used is also gone on with if a held piece will not let go in its life:
+ * the maker did not wait to mix, and need not wait to place. Else the step would ask for one mix
+ * after the other. Of a mix from which something was placed the stirring is over.
  */
 #include "glue/bench.h"
 
@@ -30,8 +29,7 @@ typedef struct
   double   poured; /* ml, at least */
   double   used;   /* ml */
   guint    mix;    /* that the plan asked for; NO_MIX: the plan was made later */
-  int      n_placed;
-  gboolean is_early; /* made by one who did not wait for what was glued before */
+  int      n_done; /* jobs */
 } Open;
 
 typedef struct
@@ -208,50 +206,8 @@ count_used (const Reading    *reading,
         continue;
       open->used += entry->what == PP_LOG_PLACED ? reading->jobs[job].volume
                                                  : -reading->jobs[job].volume;
-      open->n_placed += entry->what == PP_LOG_PLACED ? 1 : -1;
+      open->n_done += entry->what == PP_LOG_PLACED ? 1 : -1;
     }
-}
-
-/* When the glue under a job has grabbed of what was glued after `begin` and until `end`, min. */
-static double
-find_grabbed (const Reading *reading,
-              guint          job,
-              double         begin,
-              double         end)
-{
-  const PpPlan *plan = reading->plan;
-  double grabbed = -INFINITY;
-
-  for (guint i = 0; i < plan->order->n_hard; i++)
-    {
-      const PpEdge *edge = &plan->order->hard[i];
-      const double at = edge->second == job && is_done (reading, edge->first)
-                          ? find_done_at (reading, edge->first) : (double) NAN;
-
-      if (at > begin && at <= end
-          && pp_job_must_grab (plan->check, plan->order, reading->jobs, edge))
-        grabbed = fmax (grabbed, at + reading->adhesive->grab);
-    }
-
-  return grabbed;
-}
-
-/* Whether the first job of the mix, as long as it had to wait, could not have been done from it. */
-static gboolean
-is_mixed_early (const Reading *reading,
-                guint          mixing,
-                const Open    *open)
-{
-  const PpPlan *plan = reading->plan;
-  const double life = reading->adhesive->working_life;
-  g_autofree gboolean *undone = find_undone_at (reading, mixing);
-
-  for (guint i = 0; i < plan->n_steps; i++)
-    if (undone[plan->steps[i].job])
-      return find_grabbed (reading, plan->steps[i].job, -(double) INFINITY, open->began)
-               + plan->steps[i].minutes > open->began + life + PP_TIE;
-
-  return FALSE;
 }
 
 static void
@@ -266,10 +222,29 @@ read_log (const Reading *reading,
     return;
   open->began = read_minutes (((const PpLogEntry *) g_ptr_array_index (log, mixing))->at);
   open->is_open = reading->now < open->began + reading->adhesive->working_life;
-  open->is_early = is_mixed_early (reading, mixing, open);
   find_poured (reading, mixing, open);
   for (guint i = mixing + 1; i < log->len; i++)
     count_used (reading, g_ptr_array_index (log, i), open);
+}
+
+/* When the glue under a job has grabbed, min; now or before: at once. */
+static double
+find_release (const Reading *reading,
+              guint          job)
+{
+  const PpPlan *plan = reading->plan;
+  double release = reading->now;
+
+  for (guint i = 0; i < plan->order->n_hard; i++)
+    {
+      const PpEdge *edge = &plan->order->hard[i];
+
+      if (edge->second == job && is_done (reading, edge->first)
+          && pp_job_must_grab (plan->check, plan->order, reading->jobs, edge))
+        release = fmax (release, find_done_at (reading, edge->first) + reading->adhesive->grab);
+    }
+
+  return release;
 }
 
 static gboolean
@@ -280,17 +255,14 @@ has_glue_for (const Open   *open,
          && open->used + step->volume <= open->poured + PP_TIE;
 }
 
-/* When the job can be done from the open mix, min. */
-static double
-find_start (const Reading *reading,
-            guint          job,
-            const Open    *open)
+/* Whether the job, begun then, is done while the open mix can be used. */
+static gboolean
+is_in_life (const Reading *reading,
+            const Open    *open,
+            const PpStep  *step,
+            double         start)
 {
-  const double begin = open->is_early ? open->began : -(double) INFINITY;
-  const double grabbed = find_grabbed (reading, job, begin, INFINITY);
-  const double stirred = open->began + (open->n_placed > 0 ? 0 : reading->adhesive->mixing);
-
-  return fmax (fmax (grabbed, stirred), reading->now);
+  return start + step->minutes <= open->began + reading->adhesive->working_life + PP_TIE;
 }
 
 static void
@@ -299,11 +271,13 @@ read_step (PpBench       *self,
            const Open    *open)
 {
   const PpAdhesive *adhesive = reading->adhesive;
-  const double start = find_start (reading, self->step->job, open);
-  double grabbed;
+  const double release = find_release (reading, self->step->job);
+  const double stirred = open->n_done > 0 ? reading->now
+                                          : fmax (open->began + adhesive->mixing, reading->now);
+  const double start = fmax (release, stirred);
 
   if (open->is_open && has_glue_for (open, self->step)
-      && start + self->step->minutes <= open->began + adhesive->working_life + PP_TIE)
+      && is_in_life (reading, open, self->step, open->n_done > 0 ? start : stirred))
     {
       self->next = PP_NEXT_PLACE;
       self->wait = start - reading->now;
@@ -311,8 +285,7 @@ read_step (PpBench       *self,
     }
 
   self->next = PP_NEXT_MIX;
-  grabbed = find_grabbed (reading, self->step->job, -(double) INFINITY, INFINITY);
-  self->wait = fmax (grabbed - adhesive->mixing - reading->now, 0);
+  self->wait = fmax (release - adhesive->mixing - reading->now, 0);
   for (guint i = 0; i < reading->plan->n_steps; i++)
     {
       const PpStep *step = &reading->plan->steps[i];

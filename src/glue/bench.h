@@ -24,7 +24,8 @@ typedef enum
 typedef struct
 {
   PpNext        next;
-  double        wait;    /* min until that may begin; 0: now. NONE: until the panel may be moved */
+  double        wait;    /* min until that may begin, in an early mix longer than `left`; 0: now.
+                          * NONE: until the panel may be moved */
   double        cured;   /* NONE: min until it may hang; else NAN */
   const PpStep *step;    /* in hand, of the plan; NULL: none */
   guint         n_left;  /* steps of the plan not done */

@@ -126,6 +126,29 @@ test_clock (void)
   evening_clear (&evening);
 }
 
+/* What is held longer than the mix is stirred is waited for, and not stirred for. */
+static void
+test_wait (void)
+{
+  Evening evening;
+  PpBench bench;
+
+  evening_init (&evening);
+  mix_at (&evening, 0);
+  evening.seconds = 10;
+
+  g_autoptr (GDateTime) now = pp_clock_now (&evening.clock);
+
+  pp_bench_read (&bench, evening.plan, evening.panel, now);
+  bench.wait += 2;
+
+  g_autoptr (PpBenchWords) words = pp_bench_words_new (&bench, evening.plan, evening.panel, now);
+
+  g_assert_cmpstr (words->wait, ==, "Wait 2:50");
+  g_assert_true (words->waits);
+  evening_clear (&evening);
+}
+
 /* A piece grabs after 10 minutes and is hard after 60: between the two its rim can be trimmed. */
 static void
 test_trim (void)
@@ -197,6 +220,7 @@ main (int   argc,
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/bench-words/clock", test_clock);
+  g_test_add_func ("/bench-words/wait", test_wait);
   g_test_add_func ("/bench-words/trim", test_trim);
   g_test_add_func ("/bench-words/last", test_last);
   return g_test_run ();

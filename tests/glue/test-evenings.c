@@ -256,8 +256,9 @@ place (Evening *self, const PpBench *bench)
   self->now = end;
   if (end > self->cup.began + (gint64) (adhesive->working_life * 60))
     {
-      g_assert_cmpfloat (pace, >, 1);
-      return; /* too slow: that glue is past, and the piece still in the hand */
+      /* too slow, or mixed too early: that glue is past, and the piece still in the hand */
+      g_assert_true (pace > 1 || self->cup.used <= 1e-6);
+      return;
     }
 
   self->cup.used += volume;
