@@ -9,8 +9,8 @@
 
 #include <glib.h>
 
-#if defined(__x86_64__) && defined(__GLIBC__) && !defined(__SANITIZE_ADDRESS__) \
-    && !defined(__SANITIZE_THREAD__)
+#if defined(__x86_64__) && defined(__GLIBC__) && !defined(__clang__) \
+    && !defined(__SANITIZE_ADDRESS__) && !defined(__SANITIZE_THREAD__)
 #define PP_WIDE __attribute__ ((target_clones ("avx2", "default")))
 #else
 #define PP_WIDE
