@@ -15,6 +15,7 @@
 
 /* The wire's centre line and its edges. */
 #define N_LINES 3
+#define FEW 64 /* cuts of one line that are put in order by hand */
 
 /* Where a line lies between two cuts of the same outline. */
 typedef struct
@@ -83,7 +84,7 @@ walk_init (Walk          *self,
     .screens = g_array_new (FALSE, FALSE, sizeof (Screen)),
     .opaque = pp_panel_get_limit (scene->panel, PP_LIMIT_OPAQUE),
     .asides = { 0, -radius, radius },
-    .cuts = g_array_new (FALSE, FALSE, sizeof (PpCut)),
+    .cuts = g_array_sized_new (FALSE, FALSE, sizeof (PpCut), FEW), /* a place also for none */
   };
   add_screen (self, self->background.cover, reach);
   for (guint i = 0; i < scene->n_parts; i++)
@@ -114,8 +115,6 @@ compare_cuts (gconstpointer a,
 
   return p->along < q->along ? -1 : p->along > q->along;
 }
-
-#define FEW 64
 
 /* Those of one line; most often a few. */
 static void
