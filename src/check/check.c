@@ -89,7 +89,7 @@ find_unchanged (const PpCheck *self,
 }
 
 static void (* const questions[]) (PpFindings *findings, const PpCheck *check) = {
-#define PP_QUESTION(name) pp_ask_##name,
+#define PP_QUESTION(name, ...) pp_ask_##name,
 #include "check/questions.list"
 #undef PP_QUESTION
 };

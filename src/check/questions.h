@@ -11,7 +11,7 @@
 
 G_BEGIN_DECLS
 
-#define PP_QUESTION(name) void pp_ask_##name (PpFindings *findings, const PpCheck *check);
+#define PP_QUESTION(name, ...) void pp_ask_##name (PpFindings *findings, const PpCheck *check);
 #include "check/questions.list"
 #undef PP_QUESTION
 

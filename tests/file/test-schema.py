@@ -3,15 +3,17 @@
 #
 # SPDX-License-Identifier: GPL-3.0-or-later
 #
-# Usage: test-schema.py SOURCE CLI
+# Usage: test-schema.py SOURCE BUILD CLI
 #
 # The schemas say what the page on the file says; python3-jsonschema, which is not ours, judges.
 # Good files must pass, each broken variant must be refused, and the program must refuse the same
-# broken panels, so that schema and reader cannot drift apart.
+# broken panels, so that schema and reader cannot drift apart. The codes of findings stand in the
+# list of questions, and in the schema that is built from it: a question says those and no others.
 
 import copy
 import json
 import pathlib
+import re
 import subprocess
 import sys
 import tempfile
@@ -43,7 +45,7 @@ BROKEN_CHECKS = [
     (['concealment', 'hung', 'hook'], GONE), (['concealment', 'views'], []),
     (['concealment'], GONE), (['hanging', 'drop'], GONE), (['hanging'], None),
     (['order', 'optimal'], None), (['order', 'edges'], [['p0']]), (['groups'], None),
-    (['composition', 'left'], None), (['findings', 0, 'code'], 'Odd code'),
+    (['composition', 'left'], None), (['findings', 0, 'code'], 'holes-odd'),
     (['findings', 0, 'level'], 'error'), (['findings', 0, 'about'], []),
 ]
 UNKNOWN = [[], ['background'], ['tray', 0], ['placements', 0], ['limits'], ['wire']]
@@ -121,18 +123,33 @@ def ask_about_checks(schema, panel, cli, folder):
                'passed' if first_complaint(schema, broken) is None else None)
 
 
-def load_schema(source, name):
-    text = (pathlib.Path(source) / 'data' / f'petalpane-{name}.schema.json').read_text('utf-8')
+def ask_about_codes(schema, source):
+    check = pathlib.Path(source) / 'src' / 'check'
+    listed = set()
+    for entry in (check / 'questions.list').read_text('utf-8').split('PP_QUESTION (')[1:]:
+        name, *codes = [word.strip() for word in entry.partition(')')[0].split(',')]
+        said = re.findall(r'"([a-z]+(?:-[a-z]+)*)"', (check / f'{name}-findings.c').read_text('utf-8'))
+        odd = set(codes) ^ set(said) - {'wire', 'hook'}  # what findings are about
+        yield f'codes of the question {name}', odd or None
+        listed |= set(codes)
+    known = schema.schema['properties']['findings']['items']['properties']['code']['enum']
+    yield 'codes in the schema', (listed | {'art-left-out', 'mix-small'}) ^ set(known) or None
+
+
+def load_schema(folder, name):
+    text = (pathlib.Path(folder) / 'data' / f'petalpane-{name}.schema.json').read_text('utf-8')
     jsonschema.Draft202012Validator.check_schema(json.loads(text))
     return jsonschema.Draft202012Validator(json.loads(text))
 
 
-def main(source, cli):
+def main(source, build, cli):
     sample = pathlib.Path(source) / 'tests' / 'file' / 'towpath.petalpane'
     panel = json.loads(sample.read_text(encoding='utf-8'))
     with tempfile.TemporaryDirectory() as folder:
+        checks = load_schema(build, 'check')
         results = [*ask_about_panels(load_schema(source, 'panel'), panel, source, cli, folder),
-                   *ask_about_checks(load_schema(source, 'check'), panel, cli, folder)]
+                   *ask_about_checks(checks, panel, cli, folder),
+                   *ask_about_codes(checks, source)]
     print(f'1..{len(results)}')
     for n, (name, answer) in enumerate(results, 1):
         print(f'ok {n} - {name}' if answer is None else f'not ok {n} - {name}: {answer}')

@@ -10,6 +10,7 @@
 import copy
 import json
 import math
+import os
 import pathlib
 import random
 import sys
@@ -33,7 +34,7 @@ DRAWN = (0, 2 * CURVE)    # a hole cut out of an insert is a polygon
 SLACK = 1e-6       # mm, of a place
 BETWEEN = {'even-group', 'hole-hole', 'stem-thick', 'stem-astray', 'stem-short'}
 NEVER = ('transmittance', 'utilisation', 'friction', 'lower bound')    # words on screen
-DATA = pathlib.Path(__file__).resolve().parents[2] / 'data'
+DATA = pathlib.Path(os.environ['PP_BUILD_ROOT']) / 'data'
 SCHEMA = jsonschema.Draft202012Validator(
     json.loads((DATA / 'petalpane-check.schema.json').read_text('utf-8')))
 SPREAD = {'knot_share': [0, 0.4, 0.8, 1], 'tilt': [0, 9, 60],
