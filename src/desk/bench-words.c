@@ -86,8 +86,12 @@ add_supports (GString      *text,
       g_autofree char *name = name_of_job (plan, plan->steps[i].job);
 
       if (*step->support != '\0')
-        g_string_append_printf (list, "%s%u %s: %s", list->len > 0 ? "; " : "", i + 1, name,
-                                step->support);
+        {
+          g_autofree char *piece = g_strdup_printf ("%u %s", i + 1, name);
+          g_autofree char *line = g_strdup_printf (_("%s (%s)"), piece, step->support);
+
+          g_string_append_printf (list, "%s%s", list->len > 0 ? ", " : "", line);
+        }
     }
   if (list->len > 0)
     {
