@@ -304,7 +304,7 @@ static const Row touch_rows[N_TOUCHES] = {
 static const Row light_rows[N_LIGHTS] = {
   [PP_LIGHT_NONE] = { N_("Can’t see it") },
   [PP_LIGHT_SHADOW] = { N_("A shadow") },
-  [PP_LIGHT_CLEAR] = { N_("Clear") },
+  [PP_LIGHT_CLEAR] = { N_("The line, clearly") },
 };
 
 static void
