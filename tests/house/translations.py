@@ -11,7 +11,7 @@ MARKED = {
     '.c': re.compile(r'\b(?:_|N_|C_|NC_|ngettext|g_dngettext|g_dpgettext2?) ?\('),
     '.h': re.compile(r'\b(?:_|N_|C_|NC_|ngettext) ?\('),
     '.ui': re.compile(r'translatable="yes"'),
-    '.in': re.compile(r'.'),
+    '.in': re.compile(r'^Name=|<(?:comment|summary)>'),
 }
 LIST = tree.ROOT / 'po' / 'POTFILES'
 
