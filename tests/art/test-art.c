@@ -55,6 +55,7 @@ static const Row rows[] = {
   { "nothing", "", PP_ART_ERROR_NOT_SVG },
   { "blank", "  \n", PP_ART_ERROR_NOT_SVG },
   { "words", "a flower", PP_ART_ERROR_NOT_SVG },
+  { "declaration-alone", "<?xml version=\"1.0\"?>", PP_ART_ERROR_NOT_SVG },
   { "html", "<html><body/></html>", PP_ART_ERROR_NOT_SVG },
   { "other-namespace", "<svg xmlns='urn:other' viewBox='0 0 20 20'/>", PP_ART_ERROR_NOT_SVG },
   { "prefix-undeclared", "<s:svg viewBox='0 0 20 20'/>", PP_ART_ERROR_NOT_SVG },
