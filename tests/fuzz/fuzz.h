@@ -26,7 +26,7 @@ fuzz_take (const uint8_t *data,
   return g_bytes_new (data, size);
 }
 
-/* What is refused is refused with one sentence, in a line of its own. */
+/* What is refused is refused with one sentence, in a line of its own that can be read. */
 static inline void
 fuzz_expect_sentence (const GError *error)
 {
@@ -34,4 +34,5 @@ fuzz_expect_sentence (const GError *error)
   g_assert_true (g_utf8_validate (error->message, -1, NULL));
   g_assert_null (strchr (error->message, '\n'));
   g_assert_cmpuint (strlen (error->message), >, 0);
+  g_assert_cmpuint (strlen (error->message), <, 1000);
 }
