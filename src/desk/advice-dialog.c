@@ -11,7 +11,7 @@
 #include "desk/panel-picture.h"
 #include "panel/i18n.h"
 
-#define PICTURE_EM 26 /* side of the picture */
+#define PICTURE_EM 26 /* side of the picture where there is room; at least half of that */
 #define LINE_CHARS 44
 
 struct _PpAdviceDialog
@@ -138,8 +138,10 @@ draw (PpAdviceDialog *self,
   g_autoptr (GdkTexture) texture
     = pp_panel_picture_new (after, gallery, side * 2, before, &palette.accent);
 
-  gtk_picture_set_paintable (self->picture, GDK_PAINTABLE (texture));
-  gtk_widget_set_size_request (GTK_WIDGET (self->picture), side, side);
+  g_autoptr (GdkPaintable) paintable = pp_panel_picture_halve (texture);
+
+  gtk_picture_set_paintable (self->picture, paintable);
+  gtk_widget_set_size_request (GTK_WIDGET (self->picture), side / 2, side / 2);
 }
 
 PpAdviceDialog *

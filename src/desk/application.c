@@ -49,14 +49,20 @@ about_cb (GSimpleAction *action,
           GVariant      *parameter,
           gpointer       data)
 {
-  gtk_show_about_dialog (gtk_application_get_active_window (data),
-                         "program-name", "Petalpane",
-                         "version", PP_VERSION,
-                         "logo-icon-name", "org.petalpane.Petalpane",
-                         "license-type", GTK_LICENSE_GPL_3_0,
-                         "comments", _("The dry run for panels of kiln-formed glass: laid out, "
-                                       "checked and planned before the glue is mixed."),
-                         NULL);
+  GtkWidget *about = g_object_new (GTK_TYPE_ABOUT_DIALOG,
+                                   "transient-for", gtk_application_get_active_window (data),
+                                   "modal", TRUE,
+                                   "program-name", "Petalpane",
+                                   "version", PP_VERSION,
+                                   "logo-icon-name", "org.petalpane.Petalpane",
+                                   "license-type", GTK_LICENSE_GPL_3_0,
+                                   "comments", _("The dry run for panels of kiln-formed glass: laid "
+                                                 "out, checked and planned before the glue is "
+                                                 "mixed."),
+                                   NULL);
+
+  gtk_widget_add_css_class (about, "petalpane");
+  gtk_window_present (GTK_WINDOW (about));
 }
 
 static const GActionEntry actions[] = {
@@ -90,6 +96,8 @@ pp_application_startup (GApplication *application)
   display = gdk_display_get_default ();
   pp_renderer_choose (display);
   pp_style_start (display);
+  /* Words that can be copied are not chosen merely because Tab came by. */
+  g_object_set (gtk_settings_get_for_display (display), "gtk-label-select-on-focus", FALSE, NULL);
   gtk_window_set_default_icon_name ("org.petalpane.Petalpane");
   g_action_map_add_action_entries (G_ACTION_MAP (application), actions, G_N_ELEMENTS (actions),
                                    application);

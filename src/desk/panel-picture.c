@@ -132,3 +132,14 @@ pp_panel_picture_new (const PpScene *scene,
   cairo_surface_destroy (surface);
   return texture;
 }
+
+GdkPaintable *
+pp_panel_picture_halve (GdkTexture *texture)
+{
+  graphene_size_t half = GRAPHENE_SIZE_INIT ((float) gdk_texture_get_width (texture) / 2,
+                                             (float) gdk_texture_get_height (texture) / 2);
+  GtkSnapshot *snapshot = gtk_snapshot_new ();
+
+  gdk_paintable_snapshot (GDK_PAINTABLE (texture), snapshot, half.width, half.height);
+  return gtk_snapshot_free_to_paintable (snapshot, &half);
+}

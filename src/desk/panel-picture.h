@@ -2,13 +2,13 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * For any thread, with a scene of its own.
+ * The picture is made in any thread, with a scene of its own.
  */
 #pragma once
 
 #include "art/draw.h"
 
-#include <gdk/gdk.h>
+#include <gtk/gtk.h>
 
 G_BEGIN_DECLS
 
@@ -20,5 +20,8 @@ GdkTexture *pp_panel_picture_new (const PpScene *scene,
                                   int            side,
                                   const PpScene *before,
                                   const GdkRGBA *colour);
+
+/* `texture` half as large, so that it stays sharp at twice the scale. (transfer full) */
+GdkPaintable *pp_panel_picture_halve (GdkTexture *texture);
 
 G_END_DECLS

@@ -12,7 +12,8 @@
 #include "desk/variant.h"
 #include "panel/i18n.h"
 
-#define PICTURE_EM 40 /* side of the picture */
+#define PICTURE_EM 40 /* side of the picture where there is room; at least a third of that */
+#define HEIGHT_EM 50  /* of the window: what is said comes in later */
 #define LINE_CHARS 46
 #define LOOK_MSEC 100
 #define MOST_LINES 6 /* of one kind; the glass shows the rest */
@@ -36,7 +37,7 @@ struct _PpVariantDialog
   guint           timer;
   GtkWidget      *pressed;  /* that goes on with the search, where the focus comes back to */
 
-  GtkImage       *picture;
+  GtkPicture     *picture;
   PpSizeForm     *size;
   GtkLabel       *sum;
   GtkWidget      *searching;
@@ -94,7 +95,8 @@ clear (GtkBox *box)
     gtk_box_remove (box, child);
 }
 
-/* Under its heading, which goes where there is nothing to say. `lines` is borrowed. */
+/* Under its heading, which goes where there is nothing to say. The box stays: of one that was empty
+ * and hidden GTK 4.8 remembers that its width does not change its height. `lines` is borrowed. */
 static void
 show_lines (GtkWidget *heading,
             GtkBox    *box,
@@ -113,7 +115,6 @@ show_lines (GtkWidget *heading,
       add_line (box, more);
     }
   gtk_widget_set_visible (heading, lines->len > 0);
-  gtk_widget_set_visible (GTK_WIDGET (box), lines->len > 0);
 }
 
 static void
@@ -142,13 +143,15 @@ draw (PpVariantDialog *self)
   PpGallery *gallery = pp_document_get_gallery (self->document);
   g_autoptr (PpScene) scene = NULL;
   g_autoptr (GdkTexture) texture = NULL;
+  g_autoptr (GdkPaintable) paintable = NULL;
 
-  gtk_image_set_pixel_size (self->picture, side);
+  gtk_widget_set_size_request (GTK_WIDGET (self->picture), side / 3, side / 3);
   if (gallery == NULL)
     return;
   scene = pp_scene_new (pp_variant_dialog_get_panel (self), NULL);
   texture = pp_panel_picture_new (scene, gallery, side * 2, NULL, NULL);
-  gtk_image_set_from_paintable (self->picture, GDK_PAINTABLE (texture));
+  paintable = pp_panel_picture_halve (texture);
+  gtk_picture_set_paintable (self->picture, paintable);
 }
 
 /* Glass of another size is asked for, and none was told yet. */
@@ -491,6 +494,8 @@ pp_variant_dialog_new (GtkWindow  *parent,
   self->panel = pp_panel_ref (pp_document_get_panel (document));
   self->wish = pp_variant_wish (self->panel);
   self->wish.is_size = is_size;
+  gtk_window_set_default_size (GTK_WINDOW (self), -1,
+                               (int) (HEIGHT_EM * pp_em_of (GTK_WIDGET (self))));
   gtk_widget_set_visible (GTK_WIDGET (self->size), is_size);
   pp_size_form_set_panel (self->size, self->panel);
   show_to_make (self);
