@@ -7,6 +7,7 @@ import pathlib
 import sys
 import time
 
+import dialogs
 from session import Gone, Session
 from states import LOOKS, PICTURED, STATES
 
@@ -29,7 +30,7 @@ def main():
         looks, names = looks[:at], looks[at + 1:]
     for look in looks or LOOKS:
         session = Session(**LOOKS[look])
-        for states in (*STATES, *PICTURED):
+        for states in (*STATES, *PICTURED, *dialogs.STATES):
             if names and states.__name__.replace('_', ' ') not in names:
                 continue
             try:

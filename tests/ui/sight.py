@@ -51,8 +51,10 @@ class Node:
     def get_shown(self):
         """Its children without the pages of a stack that lie behind."""
         there = [child for child in self.children if 'visible' in child.states]
-        if self.role == 'group' and len(there) > 1 and len({child.box[:2] for child in there}) == 1:
-            return [child for child in there if child.is_seen()][-1:]
+        # right to left the bar that scrolls begins where what it scrolls does
+        pages = [child for child in there if child.role != 'scroll bar']
+        if self.role == 'group' and len(pages) > 1 and len({child.box[:2] for child in pages}) == 1:
+            return [child for child in pages if child.is_seen()][-1:]
         return there
 
     def find_all(self, role=None, name=None):

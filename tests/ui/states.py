@@ -233,11 +233,9 @@ def piece_bench(session):
         desk.find('radio', way, 'checked')
         yield desk, f'piece bench, {way.lower()}'
     desk.key('Escape')
-    wait_for('it to close', lambda: len(desk.look()) == 1)
-    desk.key('ctrl+b')
-    wait_for('the box', lambda: len(desk.look()) > 1)
-    yield desk, 'box'
-    desk.key('Escape')
+    desk.find('label', steps.begins('The piece is not in the tray yet'))
+    yield desk, 'piece bench, left'
+    desk.press('label', 'Leave it')
     wait_for('it to close', lambda: len(desk.look()) == 1)
     desk.key('ctrl+q')
 
