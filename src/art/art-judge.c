@@ -395,7 +395,14 @@ pp_art_judge (GBytes  *svg,
       text += 3;
       length -= 3;
     }
-  if (!walk (&self, text, length, error) || !judge_style_sheets (&self, error))
+  if (!walk (&self, text, length, error))
+    return NULL;
+  if (self.n_elements == 0) /* the parser is content with a declaration alone */
+    {
+      fail (error, PP_ART_ERROR_NOT_SVG, _("This is not an SVG drawing."));
+      return NULL;
+    }
+  if (!judge_style_sheets (&self, error))
     return NULL;
   pp_art_cost_weigh (cost, 0, self.words * self.words / TEXT_BYTES_SQUARED);
   if (!pp_art_cost_is_allowed (cost, error))

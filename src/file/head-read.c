@@ -7,6 +7,7 @@
 #include "file/file-error.h"
 #include "file/json-scan.h"
 #include "panel/i18n.h"
+#include "panel/shown.h"
 
 #define VERSION 1
 
@@ -36,9 +37,13 @@ pp_read_head (PpMembers  *members,
 
   pp_members_get_string (members, "format", PP_MUST_HAVE, &found);
   if (found != NULL && strcmp (found, format) != 0)
-    pp_reader_complain (members->reader, PP_FILE_ERROR_FORMAT, "format",
-                        _("“%s” is not what can be opened here; that would be “%s”."), found,
-                        format);
+    {
+      g_autofree char *shown = pp_shown (found);
+
+      pp_reader_complain (members->reader, PP_FILE_ERROR_FORMAT, "format",
+                          _("“%s” is not what can be opened here; that would be “%s”."), shown,
+                          format);
+    }
   pp_members_get_double (members, "version", PP_MUST_HAVE, &version);
   if (version > VERSION)
     pp_reader_complain (members->reader, PP_FILE_ERROR_VERSION, "version",

@@ -8,6 +8,8 @@
  */
 #include "file/json-scan-private.h"
 
+#include "panel/shown.h"
+
 #include <string.h>
 
 /* 32 bits are enough below PP_JSON_MAX_BYTES, and a decoded name is never longer than written. */
@@ -78,35 +80,15 @@ find_repeated (Name       *names,
   return first;
 }
 
-/* A name may be long or hold line breaks, and the sentence may not. */
-static char *
-shown (const Name *name,
-       const char *letters)
-{
-  const glong longest = 40;
-  g_autofree char *whole = g_strndup (letters + name->start, name->length);
-  GString *text = g_string_new (NULL);
-  glong n = 0;
-
-  for (const char *p = whole; *p != '\0' && n < longest; p = g_utf8_next_char (p), n++)
-    {
-      gunichar c = g_utf8_get_char (p);
-
-      g_string_append_unichar (text, g_unichar_isprint (c) ? c : 0xfffd);
-    }
-  if (n == longest)
-    g_string_append (text, "…");
-  return g_string_free (text, FALSE);
-}
-
 static gboolean
 refuse_repeated (PpJsonScan *scan,
                  const Name *name)
 {
-  g_autofree char *letters = shown (name, scan->letters->str);
+  g_autofree char *whole = g_strndup (scan->letters->str + name->start, name->length);
+  g_autofree char *shown = pp_shown (whole);
   /* Translators: %s is the name of a value in a file. */
   g_autofree char *reason = g_strdup_printf (_("the name “%s” stands twice in one object."),
-                                             letters);
+                                             shown);
 
   return pp_json_scan_refuse (scan, name->at, PP_FILE_ERROR_VALUE, reason);
 }

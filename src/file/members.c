@@ -8,6 +8,7 @@
 #include "file/json-append.h"
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
+#include "panel/shown.h"
 
 gboolean
 pp_reader_failed (PpReader *self)
@@ -264,9 +265,10 @@ pp_members_get_name (PpMembers  *self,
   if (text != NULL && !from_name (text, value))
     {
       g_autofree char *path = pp_members_dup_path (self, name);
+      g_autofree char *shown = pp_shown (text);
 
       pp_reader_complain (self->reader, PP_FILE_ERROR_VALUE, path,
-                          _("“%s” is not one of the words that may stand here."), text);
+                          _("“%s” is not one of the words that may stand here."), shown);
     }
 }
 

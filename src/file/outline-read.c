@@ -6,6 +6,7 @@
 
 #include "file/file-error.h"
 #include "panel/i18n.h"
+#include "panel/shown.h"
 #include "shape/polygon.h"
 
 static gboolean
@@ -91,9 +92,10 @@ read_polygon (PpMembers *polygon)
   if (type != NULL && strcmp (type, "Polygon") != 0)
     {
       g_autofree char *path = pp_members_dup_path (polygon, "type");
+      g_autofree char *shown = pp_shown (type);
 
       pp_reader_complain (polygon->reader, PP_FILE_ERROR_VALUE, path,
-                          _("an outline must be a Polygon, not a “%s”."), type);
+                          _("an outline must be a Polygon, not a “%s”."), shown);
     }
   for (guint r = 0; rings != NULL && r < json_array_get_length (rings); r++)
     if (!pp_reader_failed (polygon->reader))

@@ -8,6 +8,7 @@
 #include "file/file-error.h"
 #include "panel/i18n.h"
 #include "panel/panel.h"
+#include "panel/shown.h"
 
 /* What pp_X_new() answered, its complaint taken up. By address, since `record` is made, and
  * `error` set, while the arguments are. */
@@ -96,9 +97,10 @@ read_role (PpMembers *members,
   if (name != NULL && (*name == '\0' || !pp_role_from_name (name, &draft->role)))
     {
       g_autofree char *path = pp_members_dup_path (members, "role");
+      g_autofree char *shown = pp_shown (name);
 
       pp_reader_complain (members->reader, PP_FILE_ERROR_VALUE, path,
-                          _("“%s” is not one of the words that may stand here."), name);
+                          _("“%s” is not one of the words that may stand here."), shown);
     }
 }
 

@@ -6,6 +6,7 @@
 
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
+#include "panel/shown.h"
 
 #include <math.h>
 #include <string.h>
@@ -31,8 +32,10 @@ refuse_text (const char *value,
              const char *must,
              GError    **error)
 {
+  g_autofree char *shown = pp_shown (value);
+
   g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_VALUE, _("%s: %s, not “%s”."), member, must,
-               value != NULL ? value : "");
+               shown);
   return FALSE;
 }
 
