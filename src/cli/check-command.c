@@ -8,7 +8,11 @@
 #include "file/check-write.h"
 #include "panel/i18n.h"
 
+#include <math.h>
 #include <stdio.h>
+
+/* That a maker waits for the proof that no glue-up is shorter. */
+#define SECONDS 10.0
 
 /* JSON is UTF-8 whatever the locale, so it does not go through g_print(). */
 static int
@@ -41,9 +45,15 @@ pp_command_check (int    argc,
                   char **argv)
 {
   gboolean json = FALSE, strict = FALSE;
+  gint64 steps = 0;
+  double seconds = SECONDS;
   const GOptionEntry entries[] = {
     { "json", 0, 0, G_OPTION_ARG_NONE, &json, N_("Print every answer as JSON"), NULL },
     { "strict", 0, 0, G_OPTION_ARG_NONE, &strict, N_("Exit with 1 if the panel has faults"), NULL },
+    { "steps", 0, 0, G_OPTION_ARG_INT64, &steps,
+      N_("Try at most N steps in looking for the shortest glue-up"), N_("N") },
+    { "seconds", 0, 0, G_OPTION_ARG_DOUBLE, &seconds,
+      N_("Look for the shortest glue-up for at most S seconds, 10 unless said"), N_("S") },
     G_OPTION_ENTRY_NULL,
   };
   g_autofree char *file = NULL;
@@ -54,7 +64,9 @@ pp_command_check (int    argc,
   if (!pp_command_parse (argc, argv, entries, _("Says what would go wrong with a panel, and in "
                                                 "which order to glue it."), &file))
     return PP_EXIT_UNUSABLE;
-  if (!pp_answers_init (&answers, file, NULL, &error))
+  if (steps < 0 || seconds < 0 || !isfinite (seconds))
+    return pp_command_fail (NULL, _("--steps and --seconds must not be negative."));
+  if (!pp_answers_init (&answers, file, NULL, &(PpEffort) { (guint64) steps, seconds }, &error))
     return pp_command_fail (file, error->message);
   status = json ? print_json (&answers) : print_words (&answers);
   if (status == PP_EXIT_DONE && strict && has_faults (&answers))

@@ -4,6 +4,7 @@
  */
 #include "cli/panel-answers.h"
 
+#include "cli/deadline.h"
 #include "file/panel-read.h"
 #include "panel/edit.h"
 #include "sheet/left-out.h"
@@ -35,11 +36,26 @@ load_panel (const char    *file,
   return pp_edit_set_units (panel, *units);
 }
 
+static PpPlan *
+make_plan (const PpCheck  *check,
+           const PpEffort *effort,
+           GError        **error)
+{
+  g_autoptr (PpDeadline) deadline = NULL;
+
+  if (effort == NULL)
+    return pp_plan_new (check, 0, NULL, NULL, NULL, error);
+  deadline = pp_deadline_new (effort->seconds);
+  return pp_plan_new_until (check, effort->steps, pp_deadline_get_enough (deadline), NULL, NULL,
+                            NULL, error);
+}
+
 gboolean
-pp_answers_init (PpAnswers     *self,
-                 const char    *file,
-                 const PpUnits *units,
-                 GError       **error)
+pp_answers_init (PpAnswers      *self,
+                 const char     *file,
+                 const PpUnits  *units,
+                 const PpEffort *effort,
+                 GError        **error)
 {
   *self = (PpAnswers) { .panel = load_panel (file, units, error) };
   if (self->panel == NULL)
@@ -47,7 +63,7 @@ pp_answers_init (PpAnswers     *self,
   self->check = pp_check_new (self->panel, NULL, NULL, NULL, NULL, error);
   if (self->check == NULL)
     return FALSE;
-  self->plan = pp_plan_new (self->check, 0, NULL, NULL, NULL, error);
+  self->plan = make_plan (self->check, effort, error);
   if (self->plan == NULL)
     return FALSE;
   self->gallery = pp_gallery_new (self->panel, NULL);

@@ -20,13 +20,22 @@ typedef struct
   double    *tops;
 } PpAnswers;
 
-/* Reads the file and asks everything, in `units` (nullable: the panel's own). FALSE with `error`
- * set if the file cannot be used. Clear it in any case. */
-gboolean pp_answers_init  (PpAnswers     *self,
-                           const char    *file,
-                           const PpUnits *units,
-                           GError       **error);
-void     pp_answers_clear (PpAnswers     *self);
+/* What may be spent on the search for the shortest glue-up. */
+typedef struct
+{
+  guint64 steps;   /* 0: the built-in number */
+  double  seconds; /* finite, at least 0 */
+} PpEffort;
+
+/* Reads the file and asks everything, in `units` (nullable: the panel's own) and with `effort`
+ * (nullable: the built-in number of steps, however long they take). FALSE with `error` set if the
+ * file cannot be used. Clear it in any case. */
+gboolean pp_answers_init  (PpAnswers      *self,
+                           const char     *file,
+                           const PpUnits  *units,
+                           const PpEffort *effort,
+                           GError        **error);
+void     pp_answers_clear (PpAnswers      *self);
 
 G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (PpAnswers, pp_answers_clear)
 

@@ -36,7 +36,7 @@ write_picture (const char       *file,
   g_autoptr (GError) error = NULL;
   g_autoptr (GBytes) png = NULL;
 
-  if (!pp_answers_init (&answers, file, NULL, &error))
+  if (!pp_answers_init (&answers, file, NULL, NULL, &error))
     return pp_command_fail (file, error->message);
   png = pp_picture_png (answers.check->scene, answers.gallery, answers.bases, answers.tops, view,
                         width, &error);

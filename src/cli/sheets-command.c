@@ -194,7 +194,7 @@ write_sheets (const char    *file,
 
   if (asked == NULL)
     return PP_EXIT_UNUSABLE;
-  if (!pp_answers_init (&answers, file, options->units != NULL ? &job->units : NULL, &error))
+  if (!pp_answers_init (&answers, file, options->units != NULL ? &job->units : NULL, NULL, &error))
     return pp_command_fail (file, error->message);
   job->check = answers.check;
   job->plan = answers.plan;

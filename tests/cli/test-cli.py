@@ -6,6 +6,7 @@
 import copy
 import json
 import os
+import random
 import subprocess
 import sys
 import tempfile
@@ -60,6 +61,8 @@ REFUSED = {
         {'id': 'left', 'x': 1e12, 'y': 9, 'diameter': 6}]), 'holes[0].x'),
     'a key twice': ('{"format": "petalpane-panel", "format": "petalpane-panel"}', 'Line 1'),
 }
+
+SEED = 6  # with it the search has something to find
 
 results = []
 
@@ -128,6 +131,47 @@ def check_check(folder, path):
     check('the same in the C locale', same.stdout == done.stdout)
 
 
+def of_many(rng):
+    """Fourteen pieces whose mixes take some search."""
+    panel = {**GOOD, 'title': 'Many', 'tray': [], 'placements': [],
+             'background': {'shape': 'rectangle', 'width': 600, 'height': 400, 'thickness': 6},
+             'adhesive': {'largest_mix': 0.45, 'grab': 7},
+             'limits': {'dab_least': 0.01, 'waste': 1.3}}
+    for k in range(14):
+        r = 8 + 0.9 * k
+        form = {}
+        if rng.random() < 0.6:
+            form = {'form': {'type': 'cupped', 'rise': rng.uniform(3, 12), 'foot': 5}}
+        panel['tray'].append({
+            'id': f't{k}', 'kind': 'filler', 'thickness': 3, **form,
+            'outline': {'type': 'Polygon', 'coordinates': [[[-r, -r], [r, -r], [r, r], [-r, r], [-r, -r]]]}})
+        panel['placements'].append({'id': f'p{k}', 'piece': f't{k}', 'x': rng.uniform(30, 500),
+                                    'y': rng.uniform(30, 300)})
+    return panel
+
+
+def ask_order(path, *options):
+    """The order; None unless it is whole."""
+    done = run('check', '--json', *options, path)
+    order = json.loads(done.stdout)['order'] if done.returncode == 0 else {'steps': []}
+    return order if len({step['job'] for step in order['steps']}) == 14 else None
+
+
+def check_effort(folder):
+    """With less effort the order is whole, says that it is not proved, and ends no sooner."""
+    path = write(folder, 'many.petalpane', of_many(random.Random(SEED)))
+    best = ask_order(path)
+    check('proved when nothing is said', best and best['optimal'])
+    for options in (('--steps', '1'), ('--seconds', '0')):
+        order = ask_order(path, *options)
+        check(f'{" ".join(options)}: whole, and not called the best', order and not order['optimal']
+              and order['placed_by'] >= best['placed_by'] >= order['lower_bound'], order)
+    check('steps alone decide', ask_order(path, '--steps', '1') == ask_order(path, '--steps', '1'))
+    check('time enough changes nothing', ask_order(path, '--seconds', '1000') == best)
+    for options in (('--steps', '-1'), ('--seconds', '-1'), ('--seconds', 'inf')):
+        check_unusable(f'refused: {" ".join(options)}', run('check', *options, path), options[0])
+
+
 def check_picture(folder, path):
     out = os.path.join(folder, 'out.png')
     done = run('picture', path, '-o', out, '--width', '320')
@@ -181,6 +225,7 @@ def main():
         path = write(folder, 'good.petalpane', GOOD)
         check_refusals(folder)
         check_check(folder, path)
+        check_effort(folder)
         check_picture(folder, path)
         check_sheets(folder, path)
     done = run('--version')
