@@ -44,6 +44,8 @@ pp_deadline_new (double seconds)
   g_mutex_init (&self->mutex);
   g_cond_init (&self->freed);
   self->end = g_get_monotonic_time () + (gint64) (fmin (seconds, MOST_SECONDS) * G_USEC_PER_SEC);
+  if (seconds <= 0)
+    g_cancellable_cancel (self->enough); /* before a thread could */
   self->thread = g_thread_new ("deadline", wait_thread, self);
   return self;
 }
