@@ -9,6 +9,8 @@ from panels import write_panel
 from session import ROOT, Session, wait_for
 from tap import check, run
 
+GUIDE = (ROOT / 'data/guide/guide.md').read_text(encoding='utf-8')
+
 
 def open_by_menu(desk, words):
     steps.open_main_menu(desk)
@@ -29,16 +31,29 @@ def close(desk):
     wait_alone(desk)
 
 
+def reads_on(desk, key):
+    """Whether a key takes the page of the help elsewhere."""
+    before = wait_window(desk, 'Help').find_all('heading')[0].box.y
+    desk.key(key)
+    return wait_for(f'{key} to read on', lambda: wait_window(desk, 'Help').find_all('heading')[0].box.y != before)
+
+
 def help_window(session):
     desk = Desk(session)
     desk.find('button', 'Put it on the bench')
     desk.key('F1')
     window = wait_window(desk, 'Help')
-    headings = [node.name for node in window.find_all('label')]
-    check('F1 opens the help', 'Lay it out dry' in headings, headings)
-    check('which begins with the beginning', headings.index('Begin') < headings.index('Lay it out dry') < headings.index('Glue it'))
-    check('its cautions are there', any('wet, with eye protection' in words for words in headings))
-    check('each paragraph is short', all(len(words) < 330 for words in headings), max(headings, key=len))
+    headings = [node.name for node in window.find_all('heading')]
+    check('F1 opens the help', '3. Lay it out dry' in headings, headings)
+    check('all of the guide', headings == re.findall(r'^#+ (.*)', GUIDE, re.M), headings)
+    words = [node.name for node in window.find_all('label')]
+    check('its cautions are there', any('eyes and lungs protected' in said for said in words), words)
+    check('each paragraph is short', all(len(said) < 360 for said in words), max(words, key=len))
+    pictures = [(node.name, node.box) for node in window.find_all('image') if node.name]
+    check('its pictures can be seen', [name for name, _ in pictures] == re.findall(r'^!\[(.*?)\]', GUIDE, re.M)
+          and all(box.width > 600 and box.height > 330 for _, box in pictures), pictures)
+    for key in ('Down', 'Up', 'space', 'Page_Down', 'shift+space', 'End', 'Home'):
+        check(f'read on with {key}', reads_on(desk, key))
     desk.press('label', 'Keys')
     wait_window(desk, 'Keys')
     check('from there to the keys', all(window.name != 'Help' for window in desk.look()))
