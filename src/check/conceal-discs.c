@@ -2,103 +2,15 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The disc is split along the pieces into faces, each with what shines through all that lies over
- * it. A face that is hidden is done with, and so is one that all the rest cannot hide; faces through
- * which the same share shines become one, so that a heap of pieces of the same glass stays a handful
- * of faces.
+ * Disc and pieces are panes of a shade. Out of a piece that is drawn in all is taken that lies
+ * within the distance of its border, as a strip along each side and a wedge about each reflex
+ * corner: a point inside is nearest to the inner part of a side, which its strip covers, or to a
+ * reflex corner. Only what comes near the disc is.
  */
 #include "check/conceal-private.h"
 
-#include "check/cover.h"
-#include "check/finding.h"
-
-/* A part of the disc that is not hidden yet. */
-typedef struct
-{
-  PpRegion *region;
-  double    through;
-} Face;
-
-static void
-face_clear (gpointer data)
-{
-  pp_region_unref (((Face *) data)->region);
-}
-
-static GArray *
-faces_new (void)
-{
-  GArray *faces = g_array_new (FALSE, FALSE, sizeof (Face));
-
-  g_array_set_clear_func (faces, face_clear);
-  return faces;
-}
-
-/* Takes `region`. */
-static void
-add_face (GArray   *faces,
-          PpRegion *region,
-          double    through,
-          double    opaque)
-{
-  Face face = { region, through };
-
-  if (pp_region_get_area (region) <= 0 || !pp_is_over (through, opaque))
-    {
-      pp_region_unref (region);
-      return;
-    }
-  for (guint i = 0; i < faces->len; i++)
-    {
-      Face *other = &g_array_index (faces, Face, i);
-
-      if (fabs (other->through - through) <= PP_TIE * PP_TIE)
-        {
-          PpRegion *both[] = { other->region, region };
-
-          other->region = pp_region_union (both, G_N_ELEMENTS (both));
-          pp_region_unref (both[0]);
-          pp_region_unref (both[1]);
-          return;
-        }
-    }
-  g_array_append_val (faces, face);
-}
-
-typedef struct
-{
-  PpRegion *region;  /* of the whole piece, borrowed */
-  double    through;
-} Screen;
-
-static int
-compare_screens (gconstpointer a,
-                 gconstpointer b)
-{
-  const Screen *p = a, *q = b;
-
-  return p->through < q->through ? -1 : p->through > q->through;
-}
-
-/* mm beyond all that can matter, so that rounding does not. */
-#define SPARE 1.0
-
-/* What a piece covers of `reach` when drawn in by `distance`. Only its border near by is swept:
- * the rest is cut off first, far enough away. (transfer full) */
-static PpRegion *
-draw_in (PpRegion *piece,
-         PpBox     reach,
-         double    distance)
-{
-  PpBox box = pp_box_grow (reach, distance + SPARE);
-  const PpPoint corners[] = { { box.x0, box.y0 }, { box.x1, box.y0 }, { box.x1, box.y1 },
-                              { box.x0, box.y1 } };
-  g_autoptr (PpOutline) outline = pp_outline_new_ring (corners, G_N_ELEMENTS (corners));
-  g_autoptr (PpRegion) window = pp_region_new (outline);
-  g_autoptr (PpRegion) near = pp_region_intersection (piece, window);
-
-  return pp_region_inset (near, distance);
-}
+#include "check/shade.h"
+#include "shape/polygon.h"
 
 /* A disc on the front face and how far pieces are drawn in, mm. */
 typedef struct
@@ -108,103 +20,111 @@ typedef struct
   double  drawn_in;
 } Disc;
 
-/* TRUE where no border comes near the disc: then the piece covers all of it or nothing. */
-static gboolean
-is_plain (const Disc   *disc,
-          const PpBody *body,
-          gboolean     *covers)
-{
-  PpCover cover = pp_cover_of_body (body);
-  double reach = disc->radius + disc->drawn_in + PP_TIE;
+/* mm beyond all that can matter, so that rounding does not. */
+#define SPARE 0.01
 
-  if (pp_cover_distance (&cover, disc->centre, reach + PP_TIE) < reach)
-    return FALSE;
-  *covers = pp_cover_contains (&cover, disc->centre);
-  return TRUE;
+/* A ring of a piece, without repeats, from which strips and wedges are taken. */
+typedef struct
+{
+  const Disc *disc;
+  PpShade    *shade;
+  PpPoint    *p;
+  guint       n;
+  double      inner; /* 1 where the inside is to the left with y up, else -1 */
+} Border;
+
+/* `p` moved to the inner side of the side a-b, as far as the piece is drawn in. */
+static PpPoint
+move_inward (const Border *self,
+             PpPoint       p,
+             PpPoint       a,
+             PpPoint       b)
+{
+  double far = self->inner * self->disc->drawn_in / pp_point_distance (a, b);
+
+  return (PpPoint) { p.x - far * (b.y - a.y), p.y + far * (b.x - a.x) };
 }
 
-/* The pieces whose borders part the disc, the darkest first: they leave the least to split.
- * `through` gets what shines through those that cover all of it. (transfer full) */
-static GArray *
-find_screens (const Disc    *disc,
-              const PpScene *scene,
-              PpRest       **rests,
-              PpBox          reach,
-              double        *through)
+/* `from` and `to` are the ends of the strips on either side of the corner. */
+static void
+take_wedge (const Border *self,
+            PpPoint       corner,
+            PpPoint       from,
+            PpPoint       to)
 {
-  GArray *screens = g_array_new (FALSE, FALSE, sizeof (Screen));
+  double start = atan2 (from.y - corner.y, from.x - corner.x);
+  double turn = atan2 (to.y - corner.y, to.x - corner.x) - start, far = self->disc->drawn_in;
+  g_autofree PpPoint *points = NULL;
+  guint n;
 
-  for (guint i = 0; i < scene->n_bodies; i++)
+  if (turn > G_PI)
+    turn -= 2 * G_PI;
+  else if (turn < -G_PI)
+    turn += 2 * G_PI;
+  n = MAX (1, (guint) ceil (fabs (turn) / (2 * G_PI) * pp_circle_count_sides (far)));
+  points = g_new (PpPoint, n + 3);
+  for (guint i = 1; i < n; i++)
+    points[i + 1] = (PpPoint) { corner.x + far * cos (start + turn * i / n),
+                                corner.y + far * sin (start + turn * i / n) };
+  points[0] = points[n + 2] = corner;
+  points[1] = from;
+  points[n + 1] = to;
+  pp_shade_take_out (self->shade, points, n + 3, corner, corner, far);
+}
+
+static void
+take_along (const Border *self,
+            guint         i)
+{
+  const PpPoint *p = self->p;
+  PpPoint a = p[i], b = p[i + 1], c = p[i + 2 < self->n ? i + 2 : 1];
+  PpPoint strip[] = { a, b, move_inward (self, b, a, b), move_inward (self, a, a, b), a };
+
+  if (pp_segment_distance (a, b, self->disc->centre)
+      > self->disc->radius + self->disc->drawn_in + SPARE)
+    return;
+  pp_shade_take_out (self->shade, strip, G_N_ELEMENTS (strip), a, b, self->disc->drawn_in);
+  if (self->inner * pp_point_cross (a, b, c) < 0)
+    take_wedge (self, b, strip[2], move_inward (self, b, b, c));
+}
+
+static void
+draw_in (const Disc    *disc,
+         PpShade       *shade,
+         const PpPoint *ring,
+         guint          n,
+         gboolean       is_outer)
+{
+  g_autofree PpPoint *p = g_new (PpPoint, n);
+  Border border = { disc, shade, p, 0, (pp_ring_area (ring, n) > 0) == is_outer ? 1 : -1 };
+
+  for (guint i = 0; i < n; i++)
+    if (i == 0 || p[border.n - 1].x != ring[i].x || p[border.n - 1].y != ring[i].y)
+      p[border.n++] = ring[i];
+  for (guint i = 0; i + 1 < border.n; i++)
+    take_along (&border, i);
+}
+
+static void
+lay_over (const Disc   *disc,
+          PpShade      *shade,
+          const PpBody *body)
+{
+  guint n_rings = pp_outline_get_n_rings (body->outline), n;
+
+  pp_shade_add_pane (shade, body->piece->transmittance);
+  for (guint r = 0; r < n_rings; r++)
     {
-      const PpBody *body = scene->bodies[i];
-      Screen screen = { body->region, body->piece->transmittance };
-      gboolean covers;
+      const PpPoint *ring = pp_outline_get_ring (body->outline, r, &n);
 
-      if (!pp_conceal_counts (rests, i) || !pp_box_meets (body->box, reach))
-        continue;
-      if (!is_plain (disc, body, &covers))
-        g_array_append_val (screens, screen);
-      else if (covers)
-        *through *= body->piece->transmittance;
+      pp_shade_add_ring (shade, ring, n);
     }
-  g_array_sort (screens, compare_screens);
-  return screens;
-}
-
-/* Takes out the faces that stay in view though screens with this much light through them all lie
- * over them; gives their area. */
-static double
-take_shown (GArray *faces,
-            double  through,
-            double  opaque)
-{
-  double area = 0;
-
-  for (guint i = faces->len; i > 0; i--)
+  for (guint r = 0; r < n_rings && disc->drawn_in > 0; r++)
     {
-      const Face *face = &g_array_index (faces, Face, i - 1);
+      const PpPoint *ring = pp_outline_get_ring (body->outline, r, &n);
 
-      if (!pp_is_over (face->through * through, opaque))
-        continue;
-      area += pp_region_get_area (face->region);
-      g_array_remove_index (faces, i - 1);
+      draw_in (disc, shade, ring, n, r == 0);
     }
-  return area;
-}
-
-/* Light through all screens from the one at `first` on. */
-static double
-get_through (GArray *screens,
-             guint   first)
-{
-  double through = 1;
-
-  for (guint i = first; i < screens->len; i++)
-    through *= g_array_index (screens, Screen, i).through;
-  return through;
-}
-
-/* `faces` split by one piece, or by what is left of it when drawn in; (transfer full). */
-static GArray *
-split_faces (GArray       *faces,
-             const Screen *screen,
-             PpBox         reach,
-             double        drawn_in,
-             double        opaque)
-{
-  g_autoptr (PpRegion) region = drawn_in > 0 ? draw_in (screen->region, reach, drawn_in)
-                                             : pp_region_ref (screen->region);
-  GArray *split = faces_new ();
-
-  for (guint i = 0; i < faces->len; i++)
-    {
-      const Face *face = &g_array_index (faces, Face, i);
-
-      add_face (split, pp_region_intersection (face->region, region),
-                face->through * screen->through, opaque);
-      add_face (split, pp_region_difference (face->region, region), face->through, opaque);
-    }
-  return split;
 }
 
 static double
@@ -212,30 +132,24 @@ share_of (Disc           disc,
           const PpScene *scene,
           PpRest       **rests)
 {
-  g_autoptr (PpRegion) region = pp_region_new_disc (disc.centre, disc.radius);
-  double opaque = pp_panel_get_limit (scene->panel, PP_LIMIT_OPAQUE);
-  double area = pp_region_get_area (region), through = 1, shown = 0;
-  g_autoptr (GArray) faces = faces_new ();
-  g_autoptr (GArray) screens = NULL;
+  g_autoptr (PpShade) shade = pp_shade_new ();
+  PpBox reach = pp_box_grow ((PpBox) { disc.centre.x, disc.centre.y, disc.centre.x, disc.centre.y },
+                             disc.radius);
+  g_autofree PpPoint *rim = NULL;
+  double area, share;
+  guint n;
 
-  if (area <= 0) /* nothing to see */
+  if (disc.radius <= 0) /* nothing to see */
     return 1;
-  screens = find_screens (&disc, scene, rests, pp_region_get_box (region), &through);
-  add_face (faces, pp_region_ref (region), through, opaque);
-  for (guint i = 0; i < screens->len && faces->len > 0; i++)
-    {
-      GArray *split;
-
-      shown += take_shown (faces, get_through (screens, i), opaque);
-      split = split_faces (faces, &g_array_index (screens, Screen, i), pp_region_get_box (region),
-                           disc.drawn_in, opaque);
-
-      g_array_unref (faces);
-      faces = split;
-    }
-  for (guint i = 0; i < faces->len; i++)
-    shown += pp_region_get_area (g_array_index (faces, Face, i).region);
-  return CLAMP (1 - shown / area, 0, 1);
+  rim = pp_circle_make_ring (disc.centre, disc.radius, &n);
+  area = fabs (pp_ring_area (rim, n));
+  pp_shade_add_pane (shade, 1);
+  pp_shade_add_ring (shade, rim, n);
+  for (guint i = 0; i < scene->n_bodies; i++)
+    if (pp_conceal_counts (rests, i) && pp_box_meets (scene->bodies[i]->box, reach))
+      lay_over (&disc, shade, scene->bodies[i]);
+  share = 1 - pp_shade_get_shown (shade, pp_panel_get_limit (scene->panel, PP_LIMIT_OPAQUE)) / area;
+  return CLAMP (share, 0, 1);
 }
 
 /* `previous` (nullable): the shares of the same disc before `changes`. */

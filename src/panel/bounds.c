@@ -125,6 +125,81 @@ find_room (const PpPanel *panel)
   return room;
 }
 
+/* mm about the centre of a hole: how near borders matter to it or its knot. */
+static double
+get_reach_of_hole (const PpPanel *panel,
+                   const PpHole  *hole)
+{
+  const PpWire *wire = panel->wire;
+
+  if (wire == NULL || (!g_str_equal (wire->from, hole->id) && !g_str_equal (wire->to, hole->id)))
+    return hole->diameter / 2;
+  return fmax (hole->diameter / 2,
+               wire->knot_diameter / 2 + pp_panel_get_limit (panel, PP_LIMIT_PLACE));
+}
+
+/* Sides of a ring whose boxes meet `box`. */
+static guint
+count_sides_in (const PpPoint *p,
+                guint          n,
+                PpBox          box)
+{
+  guint count = 0;
+
+  for (guint i = 0; i + 1 < n; i++)
+    count += MIN (p[i].x, p[i + 1].x) <= box.x1 && MAX (p[i].x, p[i + 1].x) >= box.x0
+             && MIN (p[i].y, p[i + 1].y) <= box.y1 && MAX (p[i].y, p[i + 1].y) >= box.y0;
+  return count;
+}
+
+static guint
+count_sides_about (const PpPanel     *panel,
+                   const PpPlacement *placement,
+                   const PpHole      *hole,
+                   double             reach)
+{
+  const PpOutline *outline = pp_panel_get_piece_of (panel, placement)->outline;
+  PpBox box = pp_outline_get_box (outline), about;
+  double dx = hole->x - placement->x, dy = hole->y - placement->y, sine, cosine;
+  double far = reach + hypot (fmax (-box.x0, box.x1), fmax (-box.y0, box.y1));
+  guint count = 0, n;
+  PpPoint p;
+
+  if (dx * dx + dy * dy > far * far)
+    return 0;
+  pp_sincos_degrees (placement->rotation, &sine, &cosine);
+  p = (PpPoint) { dx * cosine + dy * sine, dy * cosine - dx * sine };
+  if (placement->mirrored)
+    p.x = -p.x;
+  about = pp_box_grow ((PpBox) { p.x, p.y, p.x, p.y }, reach);
+  if (!pp_box_meets (box, about))
+    return 0;
+  for (guint r = 0; r < pp_outline_get_n_rings (outline); r++)
+    {
+      const PpPoint *ring = pp_outline_get_ring (outline, r, &n);
+
+      count += count_sides_in (ring, n, about);
+    }
+  return count;
+}
+
+static double
+measure_about_holes (const PpPanel *panel)
+{
+  double squares = 0;
+
+  for (guint h = 0; h < panel->holes->len; h++)
+    {
+      const PpHole *hole = pp_panel_hole (panel, h);
+      double reach = get_reach_of_hole (panel, hole), sum = 0;
+
+      for (guint i = 0; i < panel->placements->len; i++)
+        sum += count_sides_about (panel, pp_panel_placement (panel, i), hole, reach);
+      squares += sum * sum;
+    }
+  return sqrt (squares);
+}
+
 static gboolean
 refuse (GError    **error,
         const char *text)
@@ -157,5 +232,8 @@ pp_bounds_check (const PpPanel *panel,
   if (sum.positions > PP_BOUNDS_MAX_POSITIONS)
     return refuse (error, _("placements: the outlines of the pieces have more than 2 million "
                             "positions together, which is too much to check."));
+  if (measure_about_holes (panel) > PP_BOUNDS_MAX_ABOUT)
+    return refuse (error, _("placements: the outlines of the pieces have more than 6000 sides "
+                            "about the holes, which is too much to check."));
   return TRUE;
 }

@@ -16,6 +16,9 @@ G_BEGIN_DECLS
 #define PP_BOUNDS_MAX_ROOM 25e6       /* mm², the box of all that lies on or beside the glass */
 #define PP_BOUNDS_MAX_LENGTH 1e7      /* mm, of all outlines that lie there */
 #define PP_BOUNDS_MAX_POSITIONS 2e6   /* of all outlines that lie there */
+/* Sides of pieces about one hole and its knot, for which each may cross each; about several the
+ * root of the sum of squares. */
+#define PP_BOUNDS_MAX_ABOUT 6000
 
 /* Errors: PP_PANEL_ERROR_LIMIT, with the JSON path of the list. */
 gboolean pp_bounds_check (const PpPanel *panel,

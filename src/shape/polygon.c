@@ -4,6 +4,8 @@
  */
 #include "shape/polygon.h"
 
+#include "panel/tolerance.h"
+
 #include <stdlib.h>
 
 /* Twice the signed area of a ring and its first moments, taken about its first position so that a
@@ -243,4 +245,31 @@ pp_outline_length (const PpOutline *outline)
   PpBox box = pp_outline_get_box (outline);
 
   return fmax (pp_box_width (box), pp_box_height (box));
+}
+
+guint
+pp_circle_count_sides (double radius)
+{
+  double cosine = 1 - PP_CURVE_TOLERANCE / fmax (radius, 2 * PP_CURVE_TOLERANCE);
+
+  return 4 * (guint) ceil (G_PI / acos (cosine) / 4);
+}
+
+PpPoint *
+pp_circle_make_ring (PpPoint centre,
+                     double  radius,
+                     guint  *n_positions)
+{
+  guint n = pp_circle_count_sides (radius);
+  PpPoint *ring = g_new (PpPoint, n + 1);
+
+  for (guint i = 0; i < n; i++)
+    {
+      double t = 2 * G_PI * i / n;
+
+      ring[i] = (PpPoint) { centre.x + radius * cos (t), centre.y + radius * sin (t) };
+    }
+  ring[n] = ring[0];
+  *n_positions = n + 1;
+  return ring;
 }

@@ -47,4 +47,12 @@ double   pp_segment_distance   (PpPoint          a,
                                 PpPoint          b,
                                 PpPoint          p);
 
+
+/* Sides of a circle whose chords stay within PP_CURVE_TOLERANCE of it, a multiple of four. */
+guint    pp_circle_count_sides (double           radius);
+/* A closed ring of them. (transfer full) */
+PpPoint *pp_circle_make_ring   (PpPoint          centre,
+                                double           radius,
+                                guint           *n_positions);
+
 G_END_DECLS

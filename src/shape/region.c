@@ -4,7 +4,6 @@
  */
 #include "shape/region.h"
 
-#include "panel/tolerance.h"
 #include "shape/geos-private.h"
 #include "shape/polygon.h"
 
@@ -50,30 +49,14 @@ pp_region_new (const PpOutline *outline)
   return region_take (pp_geos_polygon (outline));
 }
 
-/* Sides of a circle whose chords stay within PP_CURVE_TOLERANCE of it, a multiple of four. */
-static guint
-circle_sides (double radius)
-{
-  double cosine = 1 - PP_CURVE_TOLERANCE / fmax (radius, 2 * PP_CURVE_TOLERANCE);
-
-  return 4 * (guint) ceil (G_PI / acos (cosine) / 4);
-}
-
 PpRegion *
 pp_region_new_disc (PpPoint centre,
                     double  radius)
 {
-  guint n = circle_sides (radius);
-  g_autofree PpPoint *points = g_new (PpPoint, n + 1);
+  guint n;
+  g_autofree PpPoint *ring = pp_circle_make_ring (centre, radius, &n);
 
-  for (guint i = 0; i < n; i++)
-    {
-      double t = 2 * G_PI * i / n;
-
-      points[i] = (PpPoint) { centre.x + radius * cos (t), centre.y + radius * sin (t) };
-    }
-  points[n] = points[0];
-  return region_take (pp_geos_ring_polygon (points, n + 1));
+  return region_take (pp_geos_ring_polygon (ring, n));
 }
 
 PpRegion *
@@ -194,7 +177,7 @@ add_wedge (GPtrArray *parts,
     turn -= 2 * G_PI;
   else if (turn < -G_PI)
     turn += 2 * G_PI;
-  n = MAX (1, (guint) ceil (fabs (turn) / (2 * G_PI) * circle_sides (distance)));
+  n = MAX (1, (guint) ceil (fabs (turn) / (2 * G_PI) * pp_circle_count_sides (distance)));
   points = g_new (PpPoint, n + 3);
   points[0] = points[n + 2] = corner;
   for (guint i = 0; i <= n; i++)

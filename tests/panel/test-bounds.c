@@ -41,23 +41,28 @@ typedef struct
   guint       copies;
   double      far;   /* mm: from there on, both ways, `copies` lie */
   double      fused; /* mm: a fused part of 100 mm ends there, both ways; 0: none */
+  double      hole;  /* mm: a hole of 2 mm lies there, both ways; 0: none */
   const char *says;  /* NULL: it may be */
 } Row;
 
 static const Row rows[] = {
-  { "covered/within", { 1000, 1000 }, 12, 1000, 0, NULL },
-  { "covered/beyond", { 1000, 1000 }, 13, 1000, 0, "12 m²" },
-  { "piece/within", { 1500, 1000 }, 1, 1000, 0, NULL },
-  { "piece/beyond", { 1501, 1000 }, 1, 1000, 0, "1.5 m²" },
-  { "room/fused-within", { 10, 10 }, 1, 10, 5000, NULL },
-  { "room/fused-beyond", { 10, 10 }, 1, 10, 5001, "25 m²" },
-  { "room/pieces-beyond", { 1200, 1200 }, 2, 4400, 4500, "25 m²" },
-  { "room/floats", { 1200, 1200 }, 2, 99000, 4500, NULL },
-  { "length/within", { 1000, 1000, 4990 }, 1, 1000, 0, NULL },
-  { "length/beyond", { 1000, 1000, 4990 }, 2, 1000, 0, "10 km" },
-  { "positions/within", { 10, 10, 0, 9999 }, 200, 1000, 0, NULL },
-  { "positions/beyond", { 10, 10, 0, 9999 }, 201, 1000, 0, "2 million" },
-  { "many-as-made", { 120, 120, 0, 999 }, 400, 1000, 0, NULL },
+  { "covered/within", { 1000, 1000 }, 12, 1000, 0, 0, NULL },
+  { "covered/beyond", { 1000, 1000 }, 13, 1000, 0, 0, "12 m²" },
+  { "piece/within", { 1500, 1000 }, 1, 1000, 0, 0, NULL },
+  { "piece/beyond", { 1501, 1000 }, 1, 1000, 0, 0, "1.5 m²" },
+  { "room/fused-within", { 10, 10 }, 1, 10, 5000, 0, NULL },
+  { "room/fused-beyond", { 10, 10 }, 1, 10, 5001, 0, "25 m²" },
+  { "room/pieces-beyond", { 1200, 1200 }, 2, 4400, 4500, 0, "25 m²" },
+  { "room/floats", { 1200, 1200 }, 2, 99000, 4500, 0, NULL },
+  { "length/within", { 1000, 1000, 4990 }, 1, 1000, 0, 0, NULL },
+  { "length/beyond", { 1000, 1000, 4990 }, 2, 1000, 0, 0, "10 km" },
+  { "positions/within", { 10, 10, 0, 9999 }, 200, 1000, 0, 0, NULL },
+  { "positions/beyond", { 10, 10, 0, 9999 }, 201, 1000, 0, 0, "2 million" },
+  /* Their upper sides, of 0.001 mm, lie in a row; about the hole are those within 1 mm of it. */
+  { "about-hole/within", { 10, 10, 0, 9999 }, 5, 1000, 0, 1000, NULL },
+  { "about-hole/beyond", { 10, 10, 0, 9999 }, 6, 1000, 0, 1000, "6000 sides" },
+  { "about-hole/far", { 10, 10, 0, 9999 }, 6, 1000, 0, 998, NULL },
+  { "many-as-made", { 120, 120, 0, 999 }, 400, 1000, 0, 0, NULL },
 };
 
 static PpPanel *
@@ -65,6 +70,7 @@ make_panel (const Row *row,
             GError   **error)
 {
   g_autoptr (GPtrArray) fused = g_ptr_array_new_with_free_func ((GDestroyNotify) pp_fused_unref);
+  g_autoptr (GPtrArray) holes = g_ptr_array_new_with_free_func ((GDestroyNotify) pp_hole_unref);
   g_autoptr (GPtrArray) tray = g_ptr_array_new_with_free_func ((GDestroyNotify) pp_piece_unref);
   g_autoptr (GPtrArray) placements
       = g_ptr_array_new_with_free_func ((GDestroyNotify) pp_placement_unref);
@@ -74,6 +80,7 @@ make_panel (const Row *row,
   g_autoptr (PpBackground) background = NULL;
   PpBackground glass = pp_background_draft ();
   PpFused jug = pp_fused_draft ();
+  PpHole drilled = pp_hole_draft ();
   PpPiece piece = pp_piece_draft ();
   PpPanel draft = pp_panel_draft ();
 
@@ -84,6 +91,11 @@ make_panel (const Row *row,
   jug.id = "jug";
   jug.thickness = 3;
   jug.outline = part;
+  drilled.id = "left";
+  drilled.x = drilled.y = row->hole;
+  drilled.diameter = 2;
+  if (row->hole > 0)
+    g_ptr_array_add (holes, pp_hole_new (&drilled, NULL));
   if (row->fused > 0)
     g_ptr_array_add (fused, pp_fused_new (&jug, NULL));
   piece.id = "fern";
@@ -101,6 +113,7 @@ make_panel (const Row *row,
       g_ptr_array_add (placements, pp_placement_new (&placement, NULL));
     }
   draft.fused = fused;
+  draft.holes = holes;
   draft.tray = tray;
   draft.placements = placements;
   return pp_panel_new (&draft, error);
