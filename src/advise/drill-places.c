@@ -5,10 +5,10 @@
 #include "advise/drill-private.h"
 
 #include "advise/screen.h"
+#include "panel/hole-rules.h"
 #include "panel/tolerance.h"
 
-#define GRID 3         /* squares from place to place */
-#define LEAST_RIM 6.0  /* mm, as the check has it */
+#define GRID 3 /* squares from place to place */
 
 enum
 {
@@ -113,20 +113,19 @@ pp_drill_wire_shown (const PpDrill *self,
   return leg_shown (self, a, hook) + leg_shown (self, hook, b);
 }
 
-double
-pp_drill_spare_at (const PpDrill *self,
-                   PpPoint        at,
-                   double         radius)
+void
+pp_drill_measure (const PpDrill *self,
+                  guint          k,
+                  PpDrillPlace  *place)
 {
   const PpScene *scene = self->check->scene;
-  double thickness = scene->panel->background->thickness, spare = INFINITY, edge;
+  const PpPoint at = place->at;
+  double radius = pp_drill_hole (self, k)->diameter / 2, spare = INFINITY, edge;
 
   for (guint i = 0; i < scene->n_parts; i++)
     {
       const PpPart *part = &scene->parts[i];
 
-      if (pp_region_contains (part->region, at))
-        thickness += part->fused->thickness;
       spare = fmin (spare, pp_region_point_to_border (part->region, at) - radius);
       if (part->insert != NULL)
         spare = fmin (spare, pp_region_contains (part->insert, at)
@@ -135,7 +134,8 @@ pp_drill_spare_at (const PpDrill *self,
   edge = pp_region_point_to_border (scene->background, at);
   if (!pp_region_contains (scene->background, at))
     edge = -edge;
-  return fmin (spare, edge - radius - fmax (2 * thickness, LEAST_RIM));
+  place->thickness = pp_scene_thickness_at (scene, at);
+  place->spare = fmin (spare, edge - radius - pp_hole_wanted_edge (place->thickness));
 }
 
 /* FALSE if the hole cannot be there: mostly in view, or too near the edge or a border. */
@@ -153,7 +153,7 @@ look_at_place (const PpDrill *self,
   *place = (PpDrillPlace) { .at = at, .shown = pp_drill_knot_shown (self, at) };
   if (place->shown > area / 2 && !self->stays[k])
     return FALSE;
-  place->spare = pp_drill_spare_at (self, at, pp_drill_hole (self, k)->diameter / 2);
+  pp_drill_measure (self, k, place);
   return place->spare > -self->check->panel->background->thickness || self->stays[k];
 }
 

@@ -12,8 +12,9 @@ G_BEGIN_DECLS
 typedef struct
 {
   PpPoint at;
-  double  spare;   /* mm to the nearest limit */
-  double  shown;   /* mm²: of the knot, drawn in */
+  double  shown;     /* mm²: of the knot, drawn in */
+  double  thickness; /* mm, of the glass there */
+  double  spare;     /* mm from the rim to the nearest limit; less than 0 breaks one */
 } PpDrillPlace;
 
 typedef struct
@@ -43,10 +44,10 @@ double        pp_drill_wire_shown  (const PpDrill *self,
 /* The wire's length with the holes so far apart; NAN for a taut one. */
 double        pp_drill_length_at   (const PpDrill *self,
                                     double         distance);
-/* mm from the rim of a hole there to the nearest limit; less than 0 breaks one. */
-double        pp_drill_spare_at    (const PpDrill *self,
-                                    PpPoint        at,
-                                    double         radius);
+/* Finds thickness and spare of a place for hole `k`. */
+void          pp_drill_measure     (const PpDrill *self,
+                                    guint          k,
+                                    PpDrillPlace  *place);
 /* Where hole `k` may be (PpDrillPlace), rows from above, each evenly about the centre of mass.
  * (transfer full) */
 GArray       *pp_drill_find_places (const PpDrill *self,

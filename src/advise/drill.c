@@ -9,6 +9,7 @@
  */
 #include "advise/drill-private.h"
 #include "advise/move.h"
+#include "panel/hole-rules.h"
 #include "panel/tolerance.h"
 
 #include <string.h>
@@ -16,7 +17,7 @@
 #define MOST_SQUARES 300 /* along the longer side of the glass */
 #define MOST_CHECKED 30  /* pairs that are checked */
 #define APART 5.0        /* mm by which two of those differ at least */
-#define LEAST_BETWEEN 10.0
+#define LEAST_SPAN 40.0  /* mm between centres: a wire from nearly one point levels nothing */
 #define SHORTFALL_STEPS 10 /* a mm */
 
 typedef struct
@@ -36,14 +37,15 @@ pair_of (const PpDrill *self,
          PpDrillPlace   b)
 {
   const PpMass *mass = &self->check->mass;
-  double radius = fmax (pp_drill_hole (self, 0)->diameter, pp_drill_hole (self, 1)->diameter) / 2;
-  double between = pp_point_distance (a.at, b.at) - 2 * radius;
+  double rims = (pp_drill_hole (self, 0)->diameter + pp_drill_hole (self, 1)->diameter) / 2;
+  double between = pp_point_distance (a.at, b.at) - rims;
   Pair pair = { .places = { a, b } };
 
   pair.shortfall = round (pp_drill_wire_shown (self, a.at, b.at)
                           + (a.shown + b.shown) / self->check->panel->wire->knot_diameter);
   pair.uneven = round (fabs (a.at.y - b.at.y) + fabs ((a.at.x + b.at.x) / 2 - mass->x));
-  pair.spare = fmin (fmin (a.spare, b.spare), between - LEAST_BETWEEN);
+  pair.spare = fmin (fmin (a.spare, b.spare),
+                     between - pp_hole_least_between (a.thickness, b.thickness));
   for (guint k = 0; k < 2; k++)
     pair.way += hypot (pair.places[k].at.x - pp_drill_hole (self, k)->x,
                        pair.places[k].at.y - pp_drill_hole (self, k)->y);
@@ -92,7 +94,7 @@ find_pairs (const PpDrill *self,
         Pair pair;
 
         if ((even && off > PP_TIE) || !is_in_order (self, a->at, b->at)
-            || pp_point_distance (a->at, b->at) < 4 * LEAST_BETWEEN)
+            || pp_point_distance (a->at, b->at) < LEAST_SPAN)
           continue;
         pair = pair_of (self, *a, *b);
         g_array_append_val (pairs, pair);
@@ -245,8 +247,8 @@ judge_given (const PpDrill *self,
       const PpHole *hole = pp_drill_hole (self, k);
       PpPoint at = { hole->x, hole->y };
 
-      places[k] = (PpDrillPlace) { .at = at, .shown = pp_drill_knot_shown (self, at),
-                                   .spare = pp_drill_spare_at (self, at, hole->diameter / 2) };
+      places[k] = (PpDrillPlace) { .at = at, .shown = pp_drill_knot_shown (self, at) };
+      pp_drill_measure (self, k, &places[k]);
     }
   pair = pair_of (self, places[0], places[1]);
   judge (self, &pair, (PpPanel *) self->check->panel, best);

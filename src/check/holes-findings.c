@@ -2,24 +2,19 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * All distances are from the rim. The distances come from ASTM C1048 and EN 12150-1, which are for
- * glass to be heat treated; kiln-formed annealed glass has no such standard, so they are borrowed
- * guidance. A hole whose centre lies beyond the edge has a negative distance: that of its centre,
+ * All distances are from the rim. A hole whose centre lies beyond the edge has a negative distance: that of its centre,
  * and its radius more.
  */
 #include "check/part-name.h"
 #include "check/questions.h"
 
 #include "panel/hole-name.h"
+#include "panel/hole-rules.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "shape/polygon.h"
 
-#define LEAST_RIM 6.0         /* mm, from the edge, and least diameter */
-#define LEAST_BETWEEN 10.0    /* mm, rim to rim */
-#define CORNER_FACTOR 6.5     /* thicknesses, rim to corner */
 #define WIRE_PLAY 0.5         /* mm a hole is wider than its wire */
-#define KNOT_GRIP 1.0         /* mm a knot is wider than its hole */
 #define SHARP_TURN 30.0       /* degrees at a vertex that make it a corner */
 #define NO_CUT 1e-6           /* mm² of an insert that count as not cut */
 
@@ -32,18 +27,6 @@ typedef struct
   double         radius;
   double         thickness; /* of the glass there, mm */
 } Drilling;
-
-static double
-thickness_at (const PpScene *scene,
-              PpPoint        p)
-{
-  double thickness = scene->panel->background->thickness;
-
-  for (guint i = 0; i < scene->n_parts; i++)
-    if (pp_region_contains (scene->parts[i].region, p))
-      thickness += scene->parts[i].fused->thickness;
-  return thickness;
-}
 
 static void
 say (const Drilling *self,
@@ -87,8 +70,8 @@ ask_edge (const Drilling *self)
   double border = pp_bands_distance (self->scene->background_bands, self->centre, INFINITY);
   gboolean inside = pp_region_contains (self->scene->background, self->centre);
   double distance = (inside ? border : -border) - self->radius;
-  double least = fmax (self->thickness, LEAST_RIM);
-  double wanted = fmax (2 * self->thickness, LEAST_RIM);
+  double least = pp_hole_least_edge (self->thickness);
+  double wanted = pp_hole_wanted_edge (self->thickness);
   g_autofree char *is = length (self, fmax (distance, 0));
   g_autofree char *fault = length (self, least);
   g_autofree char *caution = length (self, wanted);
@@ -131,9 +114,9 @@ ask_wire (const Drilling *self)
          wire->diameter + WIRE_PLAY, NULL,
          g_strdup_printf (_("The wire does not go through the %s hole. Drill it at least %s wide."),
                           name_of (self), needed));
-  if (pp_is_under (wire->knot_diameter, diameter + KNOT_GRIP))
+  if (pp_is_under (wire->knot_diameter, diameter + PP_KNOT_GRIP))
     say (self, "knot-small", PP_LEVEL_CAUTION, PP_ORIGIN_OWN, wire->knot_diameter,
-         diameter + KNOT_GRIP, NULL,
+         diameter + PP_KNOT_GRIP, NULL,
          g_strdup_printf (_("The knot may pull through the %s hole. Make it thicker, or drill "
                             "smaller."), name_of (self)));
 }
@@ -164,7 +147,7 @@ ask_size (const Drilling *self)
 {
   const PpBackground *background = self->scene->panel->background;
   double diameter = self->hole->diameter;
-  double least = fmax (self->thickness, LEAST_RIM);
+  double least = pp_hole_least_diameter (self->thickness);
   double most = fmin (background->width, background->height) / 3;
   g_autofree char *fine = length (self, least);
   g_autofree char *wide = length (self, most);
@@ -249,7 +232,7 @@ static void
 ask_corner (const Drilling *self,
             GArray         *corners)
 {
-  double nearest = INFINITY, limit = CORNER_FACTOR * self->thickness;
+  double nearest = INFINITY, limit = PP_HOLE_CORNER_FACTOR * self->thickness;
   g_autofree char *is = NULL;
   g_autofree char *wanted = length (self, limit);
 
@@ -269,7 +252,7 @@ ask_neighbour (const Drilling *self,
                const Drilling *other)
 {
   double distance = pp_point_distance (self->centre, other->centre) - self->radius - other->radius;
-  double limit = fmax (2 * fmax (self->thickness, other->thickness), LEAST_BETWEEN);
+  double limit = pp_hole_least_between (self->thickness, other->thickness);
   g_autofree char *is = length (self, fmax (distance, 0));
   g_autofree char *wanted = length (self, limit);
 
@@ -289,7 +272,7 @@ drilling_of (PpFindings    *findings,
   PpPoint centre = { hole->x, hole->y };
 
   return (Drilling) { findings, scene, hole, centre, hole->diameter / 2,
-                      thickness_at (scene, centre) };
+                      pp_scene_thickness_at (scene, centre) };
 }
 
 void

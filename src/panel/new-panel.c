@@ -11,9 +11,8 @@
  */
 #include "panel/new-panel.h"
 
-#include "panel/rig.h"
+#include "panel/hole-rules.h"
 #include "panel/tolerance.h"
-
 
 /* Shares of the glass. */
 #define APART 0.2        /* of the width: a hole from the middle */
@@ -24,15 +23,6 @@
 
 /* Times the sag from which a panel levels itself: pieces will move its weight a little. */
 #define SELF_LEVEL 1.25
-/* The legs rise by this for each mm across: 30 degrees, so that the wire pulls no more than the
- * panel weighs. */
-#define LEG_RISE 0.57735
-
-/* What format.md's findings about holes ask for, all from the rim. */
-#define EDGE_LEAST 6.0     /* mm, or 2 thicknesses */
-#define CORNER_FACTOR 6.5  /* thicknesses */
-#define BETWEEN_LEAST 10.0 /* mm, or 2 thicknesses */
-#define DIAMETER_LEAST 6.0 /* mm, or the thickness */
 
 /* Distances from a hole's centre, mm. */
 typedef struct
@@ -84,9 +74,9 @@ round_up (double value,
 static double
 choose_diameter (const PpNewPanel *wish)
 {
-  double least = wish->units == PP_UNITS_INCH ? PP_MM_PER_INCH / 4 : DIAMETER_LEAST;
+  double least = wish->units == PP_UNITS_INCH ? PP_MM_PER_INCH / 4 : PP_HOLE_LEAST;
 
-  return fmax (least, wish->thickness);
+  return fmax (least, pp_hole_least_diameter (wish->thickness));
 }
 
 static Room
@@ -96,9 +86,9 @@ room_for (const PpNewPanel *wish)
 
   return (Room) {
     .diameter = d,
-    .edge = fmax (2 * wish->thickness, EDGE_LEAST) + d / 2,
-    .corner = CORNER_FACTOR * wish->thickness + d / 2,
-    .between = fmax (2 * wish->thickness, BETWEEN_LEAST) + d,
+    .edge = pp_hole_wanted_edge (wish->thickness) + d / 2,
+    .corner = PP_HOLE_CORNER_FACTOR * wish->thickness + d / 2,
+    .between = pp_hole_least_between (wish->thickness, wish->thickness) + d,
   };
 }
 
@@ -191,7 +181,7 @@ choose_length (const PpNewPanel *wish,
                double            y)
 {
   double drop = get_weight_depth (wish) - y;
-  double sag = fmax (SELF_LEVEL * c * c / drop, LEG_RISE * c);
+  double sag = fmax (SELF_LEVEL * c * c / drop, c * tan (PP_WIRE_LEG_RISE * G_PI / 180));
 
   return round_up (2 * hypot (c, sag), get_step (wish->units));
 }
@@ -260,7 +250,7 @@ add_holes (const PpNewPanel *wish,
   wire.from = "left";
   wire.to = "right";
   wire.length = holes.length;
-  wire.knot_diameter = fmax (wire.knot_diameter, room.diameter + PP_RIG_KNOT_OVER);
+  wire.knot_diameter = fmax (wire.knot_diameter, room.diameter + PP_KNOT_OVER);
   draft->wire = pp_wire_new (&wire, error);
   return draft->wire != NULL;
 }

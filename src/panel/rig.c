@@ -5,10 +5,9 @@
 #include "panel/rig.h"
 
 #include "panel/edit-private.h"
+#include "panel/hole-rules.h"
 #include "panel/new-panel.h"
 
-#define CLEAR 10.0        /* mm of glass between two holes */
-#define LEG_SLOPE 30      /* degrees: each leg then pulls no more than the panel weighs */
 #define PLACES 12         /* across and down, to look for one that is free */
 
 /* An empty panel of the same glass, or NULL; an outline of its own is taken as an oval. */
@@ -35,7 +34,7 @@ is_free (const PpPanel *panel,
       const PpHole *hole = pp_panel_hole (panel, i);
       double apart = hypot (hole->x - wanted->x, hole->y - wanted->y);
 
-      if (apart < (hole->diameter + wanted->diameter) / 2 + CLEAR)
+      if (apart < (hole->diameter + wanted->diameter) / 2 + PP_HOLE_LEAST_BETWEEN)
         return FALSE;
     }
   return TRUE;
@@ -65,7 +64,7 @@ choose_hole (const PpPanel *panel)
   g_autoptr (PpPanel) alike = begin_alike (panel);
   PpHole hole = pp_hole_draft ();
 
-  hole.diameter = fmax (6, panel->background->thickness);
+  hole.diameter = pp_hole_least_diameter (panel->background->thickness);
   for (guint i = 0; alike != NULL && i < alike->holes->len; i++)
     {
       const PpHole *wanted = pp_panel_hole (alike, i);
@@ -165,8 +164,9 @@ pp_rig_put_wire_on (const PpPanel *panel,
   draft.from = from->id;
   draft.to = to->id;
   draft.length = round (hypot (to->x - from->x, to->y - from->y)
-                        / cos (LEG_SLOPE * G_PI / 180));
-  draft.knot_diameter = fmax (draft.knot_diameter, fmax (from->diameter, to->diameter) + PP_RIG_KNOT_OVER);
+                        / cos (PP_WIRE_LEG_RISE * G_PI / 180));
+  draft.knot_diameter = fmax (draft.knot_diameter,
+                              fmax (from->diameter, to->diameter) + PP_KNOT_OVER);
   wire = pp_wire_new (&draft, error);
   return wire != NULL ? pp_edit_set_wire (with_holes, wire, error) : NULL;
 }

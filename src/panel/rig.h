@@ -10,9 +10,6 @@
 
 G_BEGIN_DECLS
 
-/* mm a knot is made wider than its hole, so that it cannot pull through; 1 is asked for. */
-#define PP_RIG_KNOT_OVER 2.0
-
 /* One more hole, not drilled: at the place new-panel.h gives a hole, or else at the first place
  * where it keeps clear of those that are there. `id` (nullable, transfer full): the hole's. */
 PpPanel *pp_rig_add_hole    (const PpPanel *panel,

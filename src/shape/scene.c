@@ -308,3 +308,15 @@ pp_scene_unref (PpScene *self)
   if (self != NULL)
     g_atomic_rc_box_release_full (self, scene_clear);
 }
+
+double
+pp_scene_thickness_at (const PpScene *self,
+                       PpPoint        at)
+{
+  double thickness = self->panel->background->thickness;
+
+  for (guint i = 0; i < self->n_parts; i++)
+    if (pp_region_contains (self->parts[i].region, at))
+      thickness += self->parts[i].fused->thickness;
+  return thickness;
+}

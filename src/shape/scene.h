@@ -85,6 +85,10 @@ pp_scene_knot_hole (const PpScene *self,
   return pp_panel_hole (self->panel, (guint) self->knots[knot]);
 }
 
+/* mm of glass at a point: the background, and the fused parts there. */
+double pp_scene_thickness_at (const PpScene *self,
+                              PpPoint        at);
+
 static inline gboolean
 pp_body_is_flat (const PpBody *body)
 {

@@ -254,6 +254,32 @@ test_drill_none (void)
   g_assert_null (pp_drill_new (second, NULL)); /* two tiles hide no pair of knots */
 }
 
+/* Two holes of 8 mm in glass of 18 mm, on a taut wire over which hardly any height is hidden: the
+ * edge is as near wherever they go, and 36 mm from rim to rim are asked for. */
+#define THICK \
+  "{\"format\": \"petalpane-panel\", \"version\": 1, \"background\": {\"shape\": \"rectangle\", " \
+  "\"width\": 300, \"height\": 400, \"thickness\": 18}, \"holes\": [{\"id\": \"left\", \"x\": 129, " \
+  "\"y\": 30, \"diameter\": 8}, {\"id\": \"right\", \"x\": 171, \"y\": 30, \"diameter\": 8}], " \
+  "\"wire\": {\"from\": \"left\", \"to\": \"right\", \"length\": null}, \"tray\": [{\"id\": " \
+  "\"tile\", \"kind\": \"filler\", \"thickness\": 4, \"outline\": {\"type\": \"Polygon\", " \
+  "\"coordinates\": [[[-50,-10],[50,-10],[50,10],[-50,10],[-50,-10]]]}}], \"placements\": [" \
+  "{\"id\": \"a\", \"piece\": \"tile\", \"x\": 150, \"y\": 56}]}"
+
+static void
+test_drill_thick (void)
+{
+  g_autoptr (PpPanel) panel = read_text (THICK);
+  g_autoptr (PpCheck) check = pp_check_new (panel, NULL, NULL, NULL, NULL, NULL);
+  g_autoptr (PpPanel) drilled = pp_drill_new (check, NULL);
+  const PpHole *left, *right;
+
+  g_assert_nonnull (drilled);
+  left = pp_panel_find_hole (drilled, "left", NULL);
+  right = pp_panel_find_hole (drilled, "right", NULL);
+  g_assert_cmpfloat (left->y, >, 30);
+  g_assert_cmpfloat (right->x - left->x - 8, >=, 2 * 18);
+}
+
 int
 main (int    argc,
       char **argv)
@@ -265,5 +291,6 @@ main (int    argc,
   g_test_add_func ("/fit/again", test_again);
   g_test_add_func ("/fit/drill", test_drill);
   g_test_add_func ("/fit/drill-none", test_drill_none);
+  g_test_add_func ("/fit/drill-thick", test_drill_thick);
   return g_test_run ();
 }
