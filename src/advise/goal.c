@@ -7,6 +7,7 @@
 #include "advise/change.h"
 #include "advise/weight.h"
 #include "glue/job.h"
+#include "glue/schedule.h"
 
 #define EXPOSED_STEPS 10  /* a mm */
 #define WORST_STEPS 100
@@ -35,15 +36,18 @@ static gboolean
 is_mix_too_small (const PpCheck *check)
 {
   const PpAdhesive *adhesive = check->panel->adhesive;
-  const PpOrder order = { .n_knots = check->scene->n_knots,
-                          .n_jobs = check->scene->n_knots + check->n };
-  g_autofree PpJob *jobs = pp_jobs_new (check, &order);
+  const PpProblem mix = { .mixing = adhesive->mixing,
+                          .life = adhesive->working_life,
+                          .largest = adhesive->largest_mix };
+  g_autofree PpJob *jobs = pp_jobs_new (check);
 
-  for (guint i = 0; i < order.n_jobs; i++)
-    if (!jobs[i].done
-        && (pp_is_over (jobs[i].minutes, adhesive->working_life - adhesive->mixing)
-            || pp_is_over (jobs[i].volume, adhesive->largest_mix)))
-      return TRUE;
+  for (guint i = 0; i < check->scene->n_knots + check->n; i++)
+    {
+      const PpTask task = { .minutes = jobs[i].minutes, .volume = jobs[i].volume };
+
+      if (!jobs[i].done && !pp_task_fits (&task, &mix))
+        return TRUE;
+    }
   return FALSE;
 }
 

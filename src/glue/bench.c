@@ -343,7 +343,7 @@ pp_bench_read (PpBench       *self,
 {
   g_return_if_fail (self != NULL && plan != NULL && panel != NULL && now != NULL);
 
-  g_autofree PpJob *jobs = pp_jobs_new (plan->check, plan->order);
+  g_autofree PpJob *jobs = pp_jobs_new (plan->check);
   const Reading reading = { plan, panel, panel->adhesive, jobs, minutes_of (now) };
 
   *self = (PpBench) { .next = PP_NEXT_PLAN, .cured = NAN, .age = NAN, .left = NAN };

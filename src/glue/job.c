@@ -65,16 +65,15 @@ placement_job (const PpCheck *check,
 }
 
 PpJob *
-pp_jobs_new (const PpCheck *check,
-             const PpOrder *order)
+pp_jobs_new (const PpCheck *check)
 {
-  PpJob *jobs = g_new (PpJob, order->n_jobs);
+  const guint n_knots = check->scene->n_knots, n_jobs = n_knots + check->n;
+  PpJob *jobs = g_new (PpJob, n_jobs);
 
-  for (guint job = 0; job < order->n_jobs; job++)
+  for (guint job = 0; job < n_jobs; job++)
     {
-      jobs[job] = job < order->n_knots ? knot_job (check->panel)
-                                       : placement_job (check, job - order->n_knots);
-      jobs[job].done = pp_job_is_done (check->panel, order->n_knots, job);
+      jobs[job] = job < n_knots ? knot_job (check->panel) : placement_job (check, job - n_knots);
+      jobs[job].done = pp_job_is_done (check->panel, n_knots, job);
     }
 
   return jobs;

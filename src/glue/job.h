@@ -16,9 +16,9 @@ typedef struct
   double   volume;  /* ml */
 } PpJob;
 
-/* One for each job of `order`, by its index. Free with g_free(). (transfer full) */
-PpJob *pp_jobs_new (const PpCheck *check,
-                    const PpOrder *order);
+/* One for each knot and placement, by the index that a job has in the check's order (order.h).
+ * Free with g_free(). (transfer full) */
+PpJob   *pp_jobs_new      (const PpCheck *check);
 /* Glued or knotted. Of one knot alone the panel does not know: it is tied too if the last that the
  * log says of it is that it was placed. */
 gboolean pp_job_is_done   (const PpPanel *panel,

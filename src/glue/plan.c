@@ -134,7 +134,7 @@ work_init (Work         *work,
   const PpOrder *order = plan->order;
   const PpAdhesive *adhesive = plan->check->panel->adhesive;
 
-  work->jobs = pp_jobs_new (plan->check, order);
+  work->jobs = pp_jobs_new (plan->check);
   work->job_of = g_new (guint, order->n_jobs);
   work->task_of = g_new (guint, order->n_jobs);
   work->tasks = g_new (PpTask, order->n_jobs);
