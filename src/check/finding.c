@@ -4,6 +4,21 @@
  */
 #include "check/finding.h"
 
+/* Those of the check's questions, of the glue plan and of the drawing. */
+static const char codes[] =
+#define PP_QUESTION(name, ...) #__VA_ARGS__ ", "
+#include "check/questions.list"
+#undef PP_QUESTION
+    "mix-small, art-left-out";
+
+gboolean
+pp_finding_is_code (const char *code)
+{
+  g_auto (GStrv) all = g_strsplit (codes, ", ", -1);
+
+  return g_strv_contains ((const char * const *) all, code);
+}
+
 const char *
 pp_level_get_name (PpLevel level)
 {

@@ -70,6 +70,9 @@ void        pp_findings_add      (PpFindings *self,
                                   PpFinding   finding,
                                   char       *text);
 
+/* Whether the program can have a finding of that code. */
+gboolean    pp_finding_is_code   (const char *code);
+
 /* A list of ids for `about` on the stack: PP_ABOUT ("a", "b"). */
 #define PP_ABOUT(...) ((const char * const []) { __VA_ARGS__, NULL })
 

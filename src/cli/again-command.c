@@ -44,6 +44,8 @@ pp_command_again (int    argc,
     return PP_EXIT_UNUSABLE;
   if (out == NULL)
     return pp_command_fail (NULL, _("-o must name the panel file to write."));
+  if (pp_command_is_same_file (out, file))
+    return pp_command_fail (out, _("the new panel needs a file of its own."));
   panel = pp_panel_load (file, &error);
   if (panel == NULL)
     return pp_command_fail (file, error->message);

@@ -9,20 +9,16 @@
 #include "panel/i18n.h"
 
 #include <math.h>
-#include <stdio.h>
 
 /* That a maker waits for the proof that no glue-up is shorter. */
 #define SECONDS 10.0
 
-/* JSON is UTF-8 whatever the locale, so it does not go through g_print(). */
 static int
 print_json (const PpAnswers *answers)
 {
   g_autoptr (GString) json = pp_check_write (answers->check, answers->plan, answers->left_out);
 
-  if (fwrite (json->str, 1, json->len, stdout) != json->len || fflush (stdout) != 0)
-    return pp_command_fail (NULL, _("the answers could not be written out."));
-  return PP_EXIT_DONE;
+  return pp_command_print_json (json);
 }
 
 static int

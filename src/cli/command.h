@@ -47,6 +47,9 @@ gboolean pp_command_parse_words (int                 argc,
 gboolean pp_command_is_same_file (const char *a,
                                   const char *b);
 
+/* On standard output, in UTF-8 whatever the locale, so not by g_print (). Returns the exit status. */
+int      pp_command_print_json (const GString *json);
+
 /* One sentence on standard error, after the program's name and, if given, the file's.
  * Returns PP_EXIT_UNUSABLE. */
 int      pp_command_fail  (const char         *file,

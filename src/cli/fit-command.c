@@ -60,5 +60,7 @@ pp_command_fit (int    argc,
     return PP_EXIT_UNUSABLE;
   if (out == NULL)
     return pp_command_fail (NULL, _("-o must name the panel file to write."));
+  if (pp_command_is_same_file (out, file))
+    return pp_command_fail (out, _("the new panel needs a file of its own."));
   return fit (file, out, width, height);
 }

@@ -7,6 +7,7 @@
 #include "panel/i18n.h"
 
 #include <glib/gstdio.h>
+#include <stdio.h>
 #include <string.h>
 
 static const struct
@@ -35,6 +36,14 @@ pp_command_fail (const char *file,
   else
     g_printerr ("petalpane-cli: %s\n", sentence);
   return PP_EXIT_UNUSABLE;
+}
+
+int
+pp_command_print_json (const GString *json)
+{
+  if (fwrite (json->str, 1, json->len, stdout) != json->len || fflush (stdout) != 0)
+    return pp_command_fail (NULL, _("the answers could not be written out."));
+  return PP_EXIT_DONE;
 }
 
 gboolean

@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Readings are words on the command line, or in a file one after the other; what stands behind a #
- * to the end of its line is for the reader.
+ * of its own word, to the end of its line, is for the reader ("colour=#a03020" is none).
  */
 #include "config.h"
 
@@ -138,7 +138,17 @@ read_word (Readings   *self,
   return pp_word_read_answer (&self->answers, key, value) || read_row (self, key, value);
 }
 
-/* Takes the place of the words of a file by the file's. */
+/* Takes off what is for the reader, and the space before the first word. */
+static void
+cut_remark (char *line)
+{
+  for (char *at = line; *at != '\0'; at++)
+    if (*at == '#' && (at == line || g_ascii_isspace (at[-1])))
+      *at = '\0';
+  g_strchug (line);
+}
+
+/* Puts the words of the file into the place of its name. */
 static gboolean
 spread_file (char  ***args,
              GError **error)
@@ -154,10 +164,13 @@ spread_file (char  ***args,
   lines = g_strsplit_set (text, "\r\n", -1);
   for (guint i = 0; lines[i] != NULL; i++)
     {
-      gboolean is_row = strchr (lines[i], '=') == NULL || g_ascii_isdigit (*lines[i]);
-      g_auto (GStrv) parts = g_strsplit_set (lines[i], is_row ? " \t;" : "", -1);
+      gboolean is_row;
+      g_auto (GStrv) parts = NULL;
 
-      for (guint k = 0; parts[k] != NULL && *parts[k] != '#'; k++)
+      cut_remark (lines[i]);
+      is_row = strchr (lines[i], '=') == NULL || g_ascii_isdigit (*lines[i]);
+      parts = g_strsplit_set (lines[i], is_row ? " \t;" : "", -1);
+      for (guint k = 0; parts[k] != NULL; k++)
         if (*g_strstrip (parts[k]) != '\0')
           g_strv_builder_add (words, parts[k]);
     }

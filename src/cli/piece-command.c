@@ -57,7 +57,7 @@ pp_piece_command_parse (int                 argc,
 }
 
 /* `at` (nullable): where the origins lay; at (0, 0). */
-static void
+static int
 print_json (PpPiece *const *pieces,
             const PpPoint  *at,
             guint           n_pieces)
@@ -82,7 +82,7 @@ print_json (PpPiece *const *pieces,
   pp_json_write_end_array (w);
   pp_json_write_end_object (w);
   text = pp_json_writer_finish (w);
-  g_print ("%s", text->str);
+  return pp_command_print_json (text);
 }
 
 static void
@@ -125,10 +125,7 @@ pp_piece_command_deliver (const PpPieceWish *wish,
   if (wish->into != NULL && !add_to_tray (wish->into, pieces, n_pieces, &error))
     return pp_command_fail (wish->into, error->message);
   if (wish->is_json)
-    {
-      print_json (pieces, at, n_pieces);
-      return PP_EXIT_DONE;
-    }
+    return print_json (pieces, at, n_pieces);
   for (guint i = 0; i < n_pieces; i++)
     print_words (pieces[i]);
   if (note != NULL)

@@ -9,7 +9,7 @@
 #include "file/panel-write.h"
 #include "panel/i18n.h"
 
-#include <stdio.h>
+#include <math.h>
 
 typedef struct
 {
@@ -31,6 +31,24 @@ wish_clear (Wish *self)
 
 G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (Wish, wish_clear)
 
+/* What is left of the limits for the next finding; FALSE if nothing is. A limit of 0 is none. */
+static gboolean
+find_left (const PpSearchLimits *whole,
+           guint64               steps,
+           double                seconds,
+           PpSearchLimits       *left)
+{
+  *left = *whole;
+  if ((whole->steps > 0 && steps >= whole->steps)
+      || (whole->seconds > 0 && seconds >= whole->seconds))
+    return FALSE;
+  if (whole->steps > 0)
+    left->steps -= steps;
+  if (whole->seconds > 0)
+    left->seconds -= seconds;
+  return TRUE;
+}
+
 /* The findings of one code one by one; what was changed is that of all together. */
 static PpAdvice *
 put_only_right (const PpPanel *panel,
@@ -38,6 +56,8 @@ put_only_right (const PpPanel *panel,
 {
   g_autoptr (PpCheck) check = pp_check_new (panel, NULL, NULL, NULL, NULL, NULL);
   g_autoptr (PpPanel) now = pp_panel_ref (panel);
+  g_autoptr (GTimer) timer = g_timer_new ();
+  PpSearchLimits left;
   guint64 steps = 0;
   PpAdvice *whole;
 
@@ -48,8 +68,9 @@ put_only_right (const PpPanel *panel,
 
       if (g_strcmp0 (finding->code, wish->only) != 0)
         continue;
-      advice = pp_advise_one (now, finding->code, finding->about, &wish->limits, NULL, NULL,
-                              NULL);
+      if (!find_left (&wish->limits, steps, g_timer_elapsed (timer, NULL), &left))
+        break;
+      advice = pp_advise_one (now, finding->code, finding->about, &left, NULL, NULL, NULL);
       steps += advice->steps;
       pp_panel_unref (now);
       now = pp_panel_ref (advice->panel);
@@ -74,9 +95,7 @@ print (const PpAdvice *advice,
       return PP_EXIT_DONE;
     }
   json = pp_advice_write (advice);
-  if (fwrite (json->str, 1, json->len, stdout) != json->len || fflush (stdout) != 0)
-    return pp_command_fail (NULL, _("the answers could not be written out."));
-  return PP_EXIT_DONE;
+  return pp_command_print_json (json);
 }
 
 static int
@@ -123,6 +142,8 @@ pp_command_put_right (int    argc,
     return pp_command_fail (NULL, _("-o must name the panel file to write."));
   if (wish.steps < 0 || wish.seconds < 0 || !isfinite (wish.seconds))
     return pp_command_fail (NULL, _("--steps and --seconds must not be negative."));
+  if (wish.only != NULL && !pp_finding_is_code (wish.only))
+    return pp_command_fail (NULL, _("--only must name the code of a finding, such as wire-shows."));
   wish.limits = (PpSearchLimits) { .seed = (guint64) wish.seed, .steps = (guint64) wish.steps,
                                    .seconds = wish.seconds };
   return put_right (file, &wish);

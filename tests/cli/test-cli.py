@@ -172,6 +172,27 @@ def check_effort(folder):
         check_unusable(f'refused: {" ".join(options)}', run('check', *options, path), options[0])
 
 
+def check_own_file(folder, path):
+    """What is read is never written over, but by put-right, whose panel is the same one."""
+    own = write(folder, 'own.petalpane', GOOD)
+    with open(own, encoding='utf-8') as file:
+        before = file.read()
+    check_unusable('again into its own file', run('again', own, '-o', own), 'own.petalpane')
+    check_unusable('fit into its own file',
+                   run('fit', own, '-o', own, '--width=300', '--height=300'), 'own.petalpane')
+    with open(own, encoding='utf-8') as file:
+        check('it is as it was', file.read() == before)
+    out = os.path.join(folder, 'right.petalpane')
+    check_unusable('only what is no finding', run('put-right', path, '-o', out, '--only', 'wire-shine'),
+                   '--only')
+    for code in ('wire-shows', 'mix-small', 'art-left-out'):
+        check(f'only {code}', run('put-right', path, '-o', out, '--only', code).returncode == 0)
+    with open('/dev/full', 'w', encoding='utf-8') as full:
+        done = subprocess.run([PROGRAM, 'piece', 'measures', 'ray', 'across=70', '--json'],
+                              stdout=full, stderr=subprocess.PIPE, check=False)
+    check('a piece that cannot be written out', done.returncode == 2, repr(done.stderr))
+
+
 def check_picture(folder, path):
     out = os.path.join(folder, 'out.png')
     done = run('picture', path, '-o', out, '--width', '320')
@@ -226,6 +247,7 @@ def main():
         check_refusals(folder)
         check_check(folder, path)
         check_effort(folder)
+        check_own_file(folder, path)
         check_picture(folder, path)
         check_sheets(folder, path)
     done = run('--version')

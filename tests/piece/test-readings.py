@@ -163,11 +163,11 @@ def check_answers(folder):
         'ladder', '0', '6', '9,8', '6', 'length=37')).bounds[3] - 18.5) < 0.02)
     path = os.path.join(folder, 'readings.txt')
     with open(path, 'w', encoding='utf-8') as file:
-        file.write('# oxeye, large\nname=Oxeye of the towpath\n12=30 3=30 6=30 9=30\n1:30=28 4:30=28\n'
+        file.write('# oxeye, large\nname=Oxeye of the towpath # seen in June\n  # a=b\n colour=#a03020\n12=30 3=30 6=30 9=30\n1:30=28 4:30=28\n'
                    '7:30=28 10:30=28 # by eye\n')
     piece = make('ring', path)
     check('a file of readings', piece['name'] == 'Oxeye of the towpath'
-          and polygon(piece).bounds[2] > 29.9)
+          and piece['colour'] == '#a03020' and polygon(piece).bounds[2] > 29.9)
 
 
 def main():
