@@ -10,6 +10,7 @@
 #include "desk/css-class.h"
 #include "desk/em.h"
 #include "desk/saving.h"
+#include "desk/shown-page.h"
 #include "desk/side-layout.h"
 #include "desk/template.h"
 #include "panel/i18n.h"
@@ -419,6 +420,7 @@ pp_bench_view_init (PpBenchView *self)
   GtkEventController *keys = gtk_event_controller_key_new ();
 
   gtk_widget_init_template (GTK_WIDGET (self));
+  pp_shown_page_tell (self->screen);
   self->chosen = g_ptr_array_new_with_free_func (g_free);
   gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
   g_signal_connect (keys, "key-pressed", G_CALLBACK (pressed_cb), self);

@@ -14,6 +14,7 @@
 #include "desk/glue-list.h"
 #include "desk/glue-map.h"
 #include "desk/saving.h"
+#include "desk/shown-page.h"
 #include "desk/side-layout.h"
 #include "desk/template.h"
 #include "desk/window.h"
@@ -472,4 +473,5 @@ static void
 pp_glue_page_init (PpGluePage *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  pp_shown_page_tell (self->stack);
 }

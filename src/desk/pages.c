@@ -11,6 +11,7 @@
 #include "desk/glue-page.h"
 #include "desk/hanging-page.h"
 #include "desk/sheets-page.h"
+#include "desk/shown-page.h"
 #include "desk/typing.h"
 #include "panel/i18n.h"
 
@@ -50,23 +51,16 @@ title_cb (PpWindow   *window,
       gtk_menu_button_set_label (GTK_MENU_BUTTON (menu), _(pages[i].title));
 }
 
-/* What is shown says which button is pressed, also where it was not the action that showed it. GTK
- * does not tell assistive technology by itself that the pages behind are not to be seen. */
+/* What is shown says which button is pressed, also where it was not the action that showed it. */
 static void
-shown_cb (PpWindow   *window,
-          GParamSpec *pspec,
-          GtkWidget  *stack)
+shown_cb (PpWindow *window)
 {
-  GtkWidget *shown = gtk_stack_get_visible_child (GTK_STACK (stack));
   GAction *action = g_action_map_lookup_action (G_ACTION_MAP (window), "page");
   const char *name = pp_window_get_page_name (window);
 
   g_simple_action_set_state (G_SIMPLE_ACTION (action),
                              g_variant_new_string (name != NULL ? name : ""));
   g_simple_action_set_enabled (G_SIMPLE_ACTION (action), name != NULL);
-  for (GtkWidget *w = gtk_widget_get_first_child (stack); w != NULL;
-       w = gtk_widget_get_next_sibling (w))
-    gtk_accessible_update_state (GTK_ACCESSIBLE (w), GTK_ACCESSIBLE_STATE_HIDDEN, w != shown, -1);
 }
 
 static GtkWidget *
@@ -124,8 +118,9 @@ pp_pages_add (PpWindow *window,
   gtk_widget_set_layout_manager (GTK_WIDGET (switcher), g_object_new (PP_TYPE_FIT_LAYOUT, NULL));
   gtk_box_append (switcher, make_buttons ());
   gtk_box_append (switcher, menu);
-  g_signal_connect (window, "notify::page-name", G_CALLBACK (shown_cb), stack);
+  g_signal_connect (window, "notify::page-name", G_CALLBACK (shown_cb), NULL);
   g_signal_connect (window, "notify::page-name", G_CALLBACK (title_cb), menu);
+  pp_shown_page_tell (stack);
 }
 
 void

@@ -17,6 +17,7 @@
 #include "desk/making-questions.h"
 #include "desk/making-ways.h"
 #include "desk/piece-view.h"
+#include "desk/shown-page.h"
 #include "desk/side-layout.h"
 #include "desk/text-entry.h"
 #include "desk/tray-words.h"
@@ -438,6 +439,8 @@ add_ways (PpPieceBench *self)
       gtk_stack_add_named (self->forms, way->new_form (self), way->name);
       g_signal_connect (choice, "toggled", G_CALLBACK (way_cb), self);
     }
+  pp_shown_page_tell (self->forms);
+  pp_shown_page_tell (self->views);
 }
 
 /* Large, as the piece is to be seen large, where the screen is. */

@@ -15,6 +15,7 @@
 #include "desk/settings.h"
 #include "desk/sheets-form.h"
 #include "desk/sheets-view.h"
+#include "desk/shown-page.h"
 #include "desk/side-layout.h"
 #include "desk/template.h"
 #include "desk/true-scale.h"
@@ -431,6 +432,7 @@ pp_sheets_page_init (PpSheetsPage *self)
 {
   self->maker = pp_sheet_maker_new ();
   gtk_widget_init_template (GTK_WIDGET (self));
+  pp_shown_page_tell (self->stack);
   add_formats (self);
   g_signal_connect_swapped (self->format, "notify::selected", G_CALLBACK (format_cb), self);
   pp_sheets_view_set_maker (self->view, self->maker);
