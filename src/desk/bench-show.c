@@ -218,6 +218,8 @@ show_controls (PpBenchView        *self,
   gtk_widget_set_visible (self->take_back, last != NULL);
   say_on (self->take_back, self->take_back_words, take_back);
   gtk_widget_set_visible (self->happened, self->is_ready);
+  /* at the end it is the big control */
+  gtk_widget_set_visible (self->leave, words->next != PP_NEXT_NONE);
   gtk_widget_set_sensitive (self->remixed, words->next == PP_NEXT_PLACE);
   gtk_widget_set_visible (self->bar, TRUE);
   show_bell (GTK_BUTTON (self->bell));

@@ -57,6 +57,19 @@ pp_bench_words_name (const PpPlan *plan,
   return g_strdup (job);
 }
 
+/* With its number on the sheets, as three poppies look alike: "3 Poppy". */
+static char *
+numbered_name (const PpPlan *plan,
+               guint         job)
+{
+  g_autofree char *name = name_of_job (plan, job);
+
+  for (guint i = 0; i < plan->n_steps; i++)
+    if (plan->steps[i].job == job)
+      return g_strdup_printf ("%u %s", i + 1, name);
+  return g_steal_pointer (&name);
+}
+
 /* Rounded up: what is told to wait for is never short. */
 static char *
 format_left (double minutes)
@@ -83,12 +96,11 @@ add_supports (GString      *text,
   for (guint i = 0; i < plan->n_steps; i++)
     {
       g_autoptr (PpStepWords) step = pp_step_words_new (&job, i);
-      g_autofree char *name = name_of_job (plan, plan->steps[i].job);
+      g_autofree char *name = numbered_name (plan, plan->steps[i].job);
 
       if (*step->support != '\0')
         {
-          g_autofree char *piece = g_strdup_printf ("%u %s", i + 1, name);
-          g_autofree char *line = g_strdup_printf (_("%s (%s)"), piece, step->support);
+          g_autofree char *line = g_strdup_printf (_("%s (%s)"), name, step->support);
 
           g_string_append_printf (list, "%s%s", list->len > 0 ? ", " : "", line);
         }
@@ -255,7 +267,7 @@ add_held (GString      *text,
   if (isnan (age) || age >= glue->grab || job < saying->plan->order->n_knots
       || !saying->plan->check->rests[job - saying->plan->order->n_knots]->hold)
     return;
-  name = name_of_job (saying->plan, job);
+  name = numbered_name (saying->plan, job);
   left = format_left (glue->grab - age);
   line = g_strdup_printf (_("%s: held for %s more."), name, left);
   add_line (text, line);
@@ -278,7 +290,7 @@ add_trims (GString      *text,
 
       if (isnan (age) || age < glue->grab || age >= glue->hard || ++n > 3)
         continue;
-      name = name_of_job (saying->plan, job);
+      name = numbered_name (saying->plan, job);
       g_string_append_printf (names, "%s%s", names->len > 0 ? ", " : "", name);
     }
   if (n == 0)
