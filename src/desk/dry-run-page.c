@@ -244,6 +244,15 @@ pp_dry_run_page_dispose (GObject *object)
   G_OBJECT_CLASS (pp_dry_run_page_parent_class)->dispose (object);
 }
 
+/* To where it was left, or its first piece. */
+static void
+to_tray_cb (GtkWidget  *widget,
+            const char *name,
+            GVariant   *parameter)
+{
+  gtk_widget_child_focus (GTK_WIDGET (PP_DRY_RUN_PAGE (widget)->tray), GTK_DIR_TAB_FORWARD);
+}
+
 static void
 zoom_in_cb (GtkWidget  *widget,
             const char *action,
@@ -326,6 +335,7 @@ pp_dry_run_page_class_init (PpDryRunPageClass *klass)
   gtk_widget_class_bind_template_callback (widget_class, leave_cb);
   gtk_widget_class_bind_template_callback (widget_class, sideways_cb);
   gtk_widget_class_bind_template_callback (widget_class, place_card);
+  gtk_widget_class_install_action (widget_class, "page.to-tray", NULL, to_tray_cb);
   gtk_widget_class_install_action (widget_class, "page.zoom-in", NULL, zoom_in_cb);
   gtk_widget_class_install_action (widget_class, "page.zoom-out", NULL, zoom_out_cb);
   gtk_widget_class_install_action (widget_class, "page.zoom-fit", NULL, zoom_fit_cb);

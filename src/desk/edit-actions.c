@@ -47,6 +47,7 @@ DEFINE_ACTION (fuse_vase, pp_fuse_acts_add_vase (document))
 DEFINE_ACTION (fuse_piece, pp_fuse_acts_piece (document))
 DEFINE_ACTION (stand, pp_fuse_acts_stand (document))
 DEFINE_ACTION (choose_next, pp_fuse_acts_choose_next (document))
+DEFINE_ACTION (to_tray, gtk_widget_activate_action (pp_window_get_page (window), "page.to-tray", NULL); (void) document)
 
 static void
 act_cb (GSimpleAction *action,
@@ -182,6 +183,7 @@ static const GActionEntry entries[] = {
   { "fuse-piece", fuse_piece_cb },
   { "stand", stand_cb },
   { "choose-next", choose_next_cb },
+  { "to-tray", to_tray_cb },
   { "stays-put", NULL, NULL, "false", stays_put_cb },
 };
 
@@ -292,6 +294,7 @@ update (PpWindow *window)
   enable (window, "fuse-piece", facts.pieces.n == 1);
   enable (window, "stand", facts.can_stand);
   enable (window, "choose-next", facts.is_dry_run);
+  enable (window, "to-tray", facts.is_dry_run);
   g_simple_action_set_state (G_SIMPLE_ACTION (stays_put),
                              g_variant_new_boolean (facts.pieces.n > 0 && facts.pieces.all_pinned));
 }

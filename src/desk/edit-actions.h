@@ -6,7 +6,7 @@
  * duplicate, remove, select-all, choose-nothing, turn-left, turn-right (15 degrees),
  * turn-left-fine, turn-right-fine (1 degree), mirror, lift, lower, to-top, to-bottom, group,
  * ungroup, stays-put (stateful), over, under (the next that it overlaps), swap, space-evenly,
- * mirror-across, fuse-vase, fuse-piece, stand (in a pocket), choose-next (the glass,
+ * mirror-across, fuse-vase, fuse-piece, stand (in a pocket), to-tray, choose-next (the glass,
  * what is fused on, the holes, the wire).
  */
 #pragma once

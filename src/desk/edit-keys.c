@@ -44,6 +44,7 @@ static const struct
   { "win.fuse-piece", { "f" } },
   { "win.stand", { "i" } },
   { "win.choose-next", { "g" } },
+  { "win.to-tray", { "t" } },
 };
 
 static const char * const help_keys[] = { "F1", NULL };

@@ -45,6 +45,7 @@ static const Row panel_rows[] = {
 static const Row choose_rows[] = {
   { N_("Next part of the window"), "Tab" },
   { N_("The pages, first to last"), "<Alt>1 <Alt>4" },
+  { N_("To the tray"), "win.to-tray" },
   { N_("Place a piece of the tray"), "Return" },
   { N_("Make a new piece"), "win.new-piece" },
   { N_("Change a piece of the tray"), "F2" },

@@ -81,6 +81,19 @@ put_away_cb (GtkButton *button,
   gtk_widget_grab_focus (gtk_stack_get_visible_child (self->stack));
 }
 
+/* Asked after all else that Escape ends. */
+static gboolean
+escape_cb (GtkWidget *widget,
+           GVariant  *args,
+           gpointer   data)
+{
+  PpWindow *self = PP_WINDOW (widget);
+  gboolean tells = gtk_revealer_get_reveal_child (self->telling);
+
+  gtk_revealer_set_reveal_child (self->telling, FALSE);
+  return tells;
+}
+
 static void
 refused_cb (PpDocument *document,
             const char *sentence,
@@ -240,6 +253,7 @@ pp_window_class_init (PpWindowClass *klass)
   gtk_widget_class_bind_template_callback (widget_class, begin_cb);
   gtk_widget_class_bind_template_callback (widget_class, open_cb);
   gtk_widget_class_bind_template_callback (widget_class, put_away_cb);
+  gtk_widget_class_add_binding (widget_class, GDK_KEY_Escape, 0, escape_cb, NULL);
 }
 
 static void
