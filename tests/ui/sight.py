@@ -2,7 +2,8 @@
 #
 # SPDX-License-Identifier: GPL-3.0-or-later
 """AT-SPI by its bus, without a library that keeps what may have changed: one look asks about a
-whole window, all questions of a level at once, and gives a tree of plain values.
+whole window, all questions of a level at once, and gives a tree of plain values. Names and states
+come all in one answer; who is whose child, and where, is asked of each.
 
 Places are those of the window; GTK 4.8 does not know those of the screen and would warn. Nor does it say
 what is shown: all is "visible" but what is hidden by itself. So of a stack only the page that was
@@ -16,6 +17,7 @@ gi.require_version('Gio', '2.0')
 from gi.repository import Gio, GLib  # noqa: E402
 
 PATH = '/org/a11y/atspi/accessible/root'
+CACHE_PATH = '/org/a11y/atspi/cache'
 ACCESSIBLE = 'org.a11y.atspi.Accessible'
 COMPONENT = 'org.a11y.atspi.Component'
 WINDOW_COORDS = 1
@@ -115,6 +117,9 @@ def find_application(bus, pid):
     return None
 
 
+roles = {}  # of each thing that was ever looked at: it keeps it as long as it lives
+
+
 class Asking:
     """Questions on their way; one that is not answered leaves its node without that."""
 
@@ -146,7 +151,7 @@ def take_words(node, answer):
 
 
 def take_role(node, answer):
-    node.role = answer[0]
+    node.role = roles[node.owner, node.path] = answer[0]
 
 
 def take_states(node, answer):
@@ -173,20 +178,52 @@ def is_worth_a_look(node):
     return node.is_seen() and any(node is shown for shown in node.parent.get_shown())
 
 
+def ask_words(root):
+    """What is known at once of all things, by path: name, description, states."""
+    items = root.bus.call_sync(root.owner, CACHE_PATH, 'org.a11y.atspi.Cache', 'GetItems', None, None,
+                               Gio.DBusCallFlags.NONE, SECONDS * 1000, None).unpack()[0]
+    return {item[0][1]: (item[6], item[8], item[9]) for item in items}
+
+
+def ask_one(asking, node, known):
+    role = roles.get((node.owner, node.path))
+    words = known.get(node.path)
+    if role is None:
+        asking.ask(node, ACCESSIBLE, 'GetRoleName', None, take_role)
+    else:
+        node.role = role
+    if words is None:
+        asking.ask(node, 'org.freedesktop.DBus.Properties', 'GetAll',
+                   GLib.Variant('(s)', (ACCESSIBLE,)), take_words)
+        asking.ask(node, ACCESSIBLE, 'GetState', None, take_states)
+    else:
+        node.name, node.words = words[:2]
+        take_states(node, words[2:])
+    asking.ask(node, ACCESSIBLE, 'GetChildren', None, take_children)
+    if node.parent is not None:
+        asking.ask(node, COMPONENT, 'GetExtents', GLib.Variant('(u)', (WINDOW_COORDS,)), take_box)
+
+
+def take_known(node, known):
+    """Names as they are at the end: all of one moment, and none from before what they stand in."""
+    words = known.get(node.path)
+    if words is not None:
+        node.name, node.words = words[:2]
+        take_states(node, words[2:])
+    for child in node.children:
+        take_known(child, known)
+
+
 def look(application):
     """The whole tree under the application, as it is now."""
     root = Node(application.bus, application.owner, application.path)
+    known = ask_words(root)
     level = [root]
     while level:
         asking = Asking(root.bus)
         for node in level:
-            asking.ask(node, 'org.freedesktop.DBus.Properties', 'GetAll',
-                       GLib.Variant('(s)', (ACCESSIBLE,)), take_words)
-            asking.ask(node, ACCESSIBLE, 'GetRoleName', None, take_role)
-            asking.ask(node, ACCESSIBLE, 'GetState', None, take_states)
-            asking.ask(node, ACCESSIBLE, 'GetChildren', None, take_children)
-            if node is not root:
-                asking.ask(node, COMPONENT, 'GetExtents', GLib.Variant('(u)', (WINDOW_COORDS,)), take_box)
+            ask_one(asking, node, known)
         asking.wait()
         level = [child for node in level if is_worth_a_look(node) for child in node.children]
+    take_known(root, ask_words(root))
     return root

@@ -173,8 +173,9 @@ def is_piece(node):
 def place_by_keys(desk, piece):
     """From the tray, by the beginning of its name and Return; into the middle of what is seen."""
     n = len(get_pieces(desk))
-    # backwards, as the tray is the last but for the bar on top
-    tab_to(desk, 'tray', lambda node: node.role == 'list item', 'shift+Tab')
+    if desk.get_focused().role != 'list item':
+        desk.key('t')
+        wait_for('the focus in the tray', lambda: (node := desk.get_focused()) and node.role == 'list item')
     desk.key('Home')
     desk.type(piece.lower())
     wait_for(f'the focus on {piece}', lambda: (node := desk.get_focused()) and node.name.startswith(f'{piece}, '))
