@@ -86,6 +86,14 @@ is_cut_off (const guchar *data,
   return FALSE;
 }
 
+/* Of several frames, each with a size of its own that the loader takes as it comes: no photo. */
+static gboolean
+is_gif (const guchar *data,
+        gsize         length)
+{
+  return length > 4 && memcmp (data, "GIF8", 4) == 0;
+}
+
 /* Drawings have no pixels, and a loader for them may read other files. */
 static gboolean
 is_drawing (GdkPixbufLoader *loader)
@@ -162,7 +170,7 @@ pp_photo_load (GBytes          *file,
   GError *stopped = NULL;
   PpPhoto *self;
 
-  if (length > 0 && !is_cut_off (bytes, length))
+  if (length > 0 && !is_cut_off (bytes, length) && !is_gif (bytes, length))
     pixbuf = decode (bytes, length, &size, progress, data, cancellable, &stopped);
   if (stopped != NULL)
     {
