@@ -43,6 +43,7 @@ typedef struct
   double   asides[N_LINES]; /* mm */
   PpLeg    leg;             /* in hand */
   GArray  *cuts;            /* PpCut, of the leg */
+  GArray  *live[N_LINES];   /* guint: the screens that cover it somewhere, in their order */
   double   known_to[N_LINES]; /* mm along it */
   gboolean hidden[N_LINES];   /* up to there */
   guint    hider[N_LINES];    /* the opaque screen asked last */
@@ -86,6 +87,8 @@ walk_init (Walk          *self,
     .asides = { 0, -radius, radius },
     .cuts = g_array_sized_new (FALSE, FALSE, sizeof (PpCut), FEW), /* a place also for none */
   };
+  for (guint k = 0; k < N_LINES; k++)
+    self->live[k] = g_array_new (FALSE, FALSE, sizeof (guint));
   add_screen (self, self->background.cover, reach);
   for (guint i = 0; i < scene->n_parts; i++)
     add_screen (self, pp_cover_of_part (&scene->parts[i]), reach);
@@ -105,6 +108,8 @@ walk_clear (Walk *self)
 {
   g_array_unref (self->screens);
   g_array_unref (self->cuts);
+  for (guint k = 0; k < N_LINES; k++)
+    g_array_unref (self->live[k]);
 }
 
 static int
@@ -180,22 +185,6 @@ cut_by_screen (Walk   *self,
     }
 }
 
-static void
-begin_leg (Walk *self,
-           PpLeg leg)
-{
-  self->leg = leg;
-  g_array_set_size (self->cuts, 0);
-  cut_by_screen (self, &self->background);
-  for (guint i = 0; i < self->screens->len; i++)
-    cut_by_screen (self, &g_array_index (self->screens, Screen, i));
-  for (guint k = 0; k < N_LINES; k++)
-    {
-      self->known_to[k] = 0;
-      self->hider[k] = 0;
-    }
-}
-
 /* Up to where a screen covers a line, or does not, as it does right behind `along`. What is no
  * longer than a tie is passed over. */
 static double
@@ -226,6 +215,43 @@ look_at_screen (Walk     *self,
   return end;
 }
 
+/* Whether a screen covers the line somewhere. One that does not cut it covers all of it or nothing. */
+static gboolean
+is_live (Walk   *self,
+         Screen *screen,
+         guint   line)
+{
+  gboolean covered = TRUE;
+
+  if (screen->lines[line].first == screen->lines[line].last)
+    look_at_screen (self, screen, line, 0, &covered);
+  return covered;
+}
+
+static void
+begin_leg (Walk *self,
+           PpLeg leg)
+{
+  self->leg = leg;
+  g_array_set_size (self->cuts, 0);
+  cut_by_screen (self, &self->background);
+  for (guint k = 0; k < N_LINES; k++)
+    {
+      self->known_to[k] = 0;
+      self->hider[k] = 0;
+      g_array_set_size (self->live[k], 0);
+    }
+  for (guint i = 0; i < self->screens->len; i++)
+    {
+      Screen *screen = &g_array_index (self->screens, Screen, i);
+
+      cut_by_screen (self, screen);
+      for (guint k = 0; k < N_LINES; k++)
+        if (is_live (self, screen, k))
+          g_array_append_val (self->live[k], i);
+    }
+}
+
 /* One that is opaque is enough, and most often it is the one that was. */
 static gboolean
 is_behind_opaque (Walk  *self,
@@ -252,8 +278,9 @@ is_hidden_from (Walk  *self,
 
   if (self->screens->len > 0 && is_behind_opaque (self, line, along, self->hider[line]))
     return TRUE;
-  for (guint i = 0; i < self->screens->len && pp_is_over (through, self->opaque); i++)
+  for (guint n = 0; n < self->live[line]->len && pp_is_over (through, self->opaque); n++)
     {
+      guint i = g_array_index (self->live[line], guint, n);
       Screen *screen = &g_array_index (self->screens, Screen, i);
       gboolean covered;
 

@@ -206,6 +206,23 @@ may_cut (InLine a,
          && MIN (a.along, b.along) <= length + reach && MAX (a.along, b.along) >= -reach;
 }
 
+/* Whether the whole box stays farther from the lines than `reach`. */
+static gboolean
+passes_box (PpBox   box,
+            PpPoint start,
+            PpPoint direction,
+            double  length,
+            double  reach)
+{
+  InLine middle = to_line (pp_box_middle (box), start, direction);
+  double width = pp_box_width (box) / 2, height = pp_box_height (box) / 2;
+  double along = width * fabs (direction.x) + height * fabs (direction.y);
+  double aside = width * fabs (direction.y) + height * fabs (direction.x);
+
+  return fabs (middle.aside) > aside + reach || middle.along < -along - reach
+         || middle.along > length + along + reach;
+}
+
 static void
 cut_line (const PpCover *self,
           Cutting        cutting,
@@ -246,6 +263,8 @@ pp_cover_cut (const PpCover *self,
 
   for (guint k = 0; k < n_lines; k++)
     reach = MAX (reach, fabs (asides[k]) + MAX (self->drawn_in, 0) + 2 * PP_TIE);
+  if (passes_box (self->box, start, direction, length, reach))
+    return;
   for (guint r = 0; r < pp_outline_get_n_rings (self->outline); r++)
     {
       guint n;

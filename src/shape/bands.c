@@ -135,12 +135,22 @@ squared_distance (const PpSide *side,
   return ax * ax + ay * ay;
 }
 
-/* The nearest so far, mm², and the side that it is on. */
+/* The nearest so far, mm² and mm, and the side that it is on. */
 typedef struct
 {
   double        least;
+  double        far;
   const PpSide *side;
 } Nearest;
+
+static inline gboolean
+is_beside (const PpSide *side,
+           double        x,
+           double        far)
+{
+  return (side->a.x > x + far && side->b.x > x + far)
+         || (side->a.x < x - far && side->b.x < x - far);
+}
 
 static void
 look_in (const PpBands *self,
@@ -150,10 +160,13 @@ look_in (const PpBands *self,
 {
   for (guint i = self->first[band]; i < self->first[band + 1]; i++)
     {
-      double squared = squared_distance (&self->sides[i], p);
+      double squared;
 
+      if (is_beside (&self->sides[i], p.x, nearest->far))
+        continue;
+      squared = squared_distance (&self->sides[i], p);
       if (squared < nearest->least)
-        *nearest = (Nearest) { squared, &self->sides[i] };
+        *nearest = (Nearest) { squared, sqrt (squared), &self->sides[i] };
     }
 }
 
@@ -177,7 +190,7 @@ pp_bands_nearest (const PpBands *self,
                   PpPoint       *where)
 {
   guint middle = pp_bands_at (self, p.y);
-  Nearest nearest = { far * far, NULL };
+  Nearest nearest = { far * far, far, NULL };
 
   look_in (self, middle, p, &nearest);
   for (guint band = middle; band > 0 && gap_to (self, band - 1, p.y) < nearest.least; band--)
