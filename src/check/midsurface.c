@@ -302,11 +302,16 @@ meets_steep (const PpMidsurface *self,
   return FALSE;
 }
 
-gboolean
-pp_midsurface_may_fold (const PpMidsurface *self,
+double
+pp_midsurface_get_fold (const PpMidsurface *self,
                         PpPoint             slant)
 {
-  return !pp_body_is_flat (self->body) && self->steepest * get_steepness (slant) >= GENTLE;
+  PpBox box = self->cover.box;
+
+  if (pp_body_is_flat (self->body))
+    return 0;
+  return fmax (0, self->steepest * get_steepness (slant) - 1)
+         * hypot (pp_box_width (box), pp_box_height (box));
 }
 
 double
@@ -335,6 +340,6 @@ pp_midsurface_meets (const PpMidsurface *self,
   clip_line (&line, start.y, slant.y, box.y0, box.y1);
   if (line.from >= line.to)
     return FALSE;
-  return pp_midsurface_may_fold (self, slant) ? meets_steep (self, line)
-                                              : meets_gentle (self, line);
+  return self->steepest * get_steepness (slant) >= GENTLE ? meets_steep (self, line)
+                                                          : meets_gentle (self, line);
 }

@@ -9,7 +9,7 @@
  *
  * A surface so steep that lines of sight meet it more than once throws a fold beyond its rim. How
  * often a line meets it is odd where the way there crosses the outline an odd number of times; where
- * it is even, it is asked for.
+ * it is even, it is asked for as far from the outline as a fold may reach.
  */
 #include "check/sight-row.h"
 
@@ -123,6 +123,19 @@ along_of (const PpSightRow *row,
 {
   return (screen->x[i] - row->from.x - screen->z[i] * row->slant.x) * row->direction.x
          + (screen->y[i] - row->from.y - screen->z[i] * row->slant.y) * row->direction.y;
+}
+
+/* Likewise, to its right. */
+static double
+aside_of (const Marking *self,
+          guint          i)
+{
+  const PpSightRow *row = self->row;
+  const PpScreen *screen = self->screen;
+
+  return (screen->x[i] - row->from.x - screen->z[i] * row->slant.x) * row->normal.x
+         + (screen->y[i] - row->from.y - screen->z[i] * row->slant.y) * row->normal.y
+         - row->asides[self->line];
 }
 
 /* Points of the rim that follow one another, first to last - 1. */
@@ -240,26 +253,29 @@ dim_line (Marking *self,
   self->marks[row->n] = 0;
 }
 
-/* Of all that may be met from parts of the leg. */
+/* All parts within `far` mm of the rim are asked for that do not lie inside. */
 static void
 mark_fold (Marking *self,
-           PpBox    shadow)
+           double   far)
 {
   const PpSightRow *row = self->row;
+  const PpScreen *screen = self->screen;
   double from = INFINITY, to = -INFINITY;
-  const PpPoint corners[] = { { shadow.x0, shadow.y0 }, { shadow.x1, shadow.y0 },
-                              { shadow.x0, shadow.y1 }, { shadow.x1, shadow.y1 } };
 
-  for (guint k = 0; k < G_N_ELEMENTS (corners); k++)
-    {
-      double along = (corners[k].x - row->from.x) * row->direction.x
-                     + (corners[k].y - row->from.y) * row->direction.y;
+  for (guint r = 0, i = 0; r < screen->n_rings; r++, i++)
+    for (; i + 1 < screen->ends[r]; i++)
+      {
+        double a = aside_of (self, i), b = aside_of (self, i + 1);
 
-      from = MIN (from, along);
-      to = MAX (to, along);
-    }
-  self->first = MIN (self->first, part_after (row, from - self->near));
-  self->last = MAX (self->last, part_after (row, to + self->near));
+        if (MIN (a, b) > far || MAX (a, b) < -far)
+          continue;
+        from = fmin (from, fmin (along_of (row, screen, i), along_of (row, screen, i + 1)));
+        to = fmax (to, fmax (along_of (row, screen, i), along_of (row, screen, i + 1)));
+      }
+  if (from > to)
+    return;
+  self->first = MIN (self->first, part_after (row, from - far));
+  self->last = MAX (self->last, part_after (row, to + far));
 }
 
 static void
@@ -355,7 +371,7 @@ pp_sight_row_dim (const PpSightRow *self,
 {
   const PpScreen *screen = room->screen;
   double near = find_near (screen, hypot (self->slant.x, self->slant.y));
-  gboolean folds = screen->is_piece && pp_midsurface_may_fold (&screen->piece, self->slant);
+  double fold = screen->is_piece ? pp_midsurface_get_fold (&screen->piece, self->slant) : 0;
   Marking lines[PP_N_LINES];
 
   for (guint k = 0; k < PP_N_LINES; k++)
@@ -369,9 +385,9 @@ pp_sight_row_dim (const PpSightRow *self,
     {
       if (self->spacing <= 0)
         mark (&lines[k], 0, self->n);
-      else if (folds)
-        mark_fold (&lines[k], pp_screen_get_shadow (screen, self->slant));
-      dim_line (&lines[k], folds);
+      else if (fold > 0)
+        mark_fold (&lines[k], fold + near);
+      dim_line (&lines[k], fold > 0);
     }
 }
 
