@@ -192,4 +192,5 @@ def work(session, way, panel, sheets):
     desk.find('button', 'Glue-up')
     way.go_to(desk, 'Dry run')
     desk.find('group', 'The glass')
+    desk.key('Escape')  # the wire, which Hanging has chosen
     yield desk, 'record'
