@@ -7,6 +7,7 @@
 #include "file/save.h"
 
 #include "file/file-error.h"
+#include "file/shown-name.h"
 #include "panel/i18n.h"
 
 #include <errno.h>
@@ -143,7 +144,7 @@ set_failure (GError    **error,
              const char *path,
              gsize       max)
 {
-  g_autofree char *name = g_filename_display_name (path);
+  g_autofree char *name = pp_file_show_name (path);
   g_autofree char *size = g_format_size_full (max, G_FORMAT_SIZE_IEC_UNITS);
   g_autofree char *sentence = NULL;
 

@@ -7,6 +7,7 @@
 #include "file/save.h"
 
 #include "file/file-error.h"
+#include "file/shown-name.h"
 #include "panel/i18n.h"
 
 #include <errno.h>
@@ -17,7 +18,6 @@
 
 /* As many as Linux itself follows. */
 #define MAX_LINKS 40
-#define MOST_SHOWN 100 /* letters of a name in a sentence */
 
 /* The path that is no symbolic link itself; NULL if the links never end. (transfer full) */
 static char *
@@ -167,20 +167,6 @@ replace_target (const char *target,
   return FALSE;
 }
 
-/* A name that nobody would read to its end has its middle left out. (transfer full) */
-static char *
-show_name (const char *path)
-{
-  g_autofree char *name = g_filename_display_name (path);
-  glong length = g_utf8_strlen (name, -1);
-  g_autofree char *first = NULL;
-
-  if (length <= MOST_SHOWN)
-    return g_steal_pointer (&name);
-  first = g_utf8_substring (name, 0, MOST_SHOWN / 2);
-  return g_strconcat (first, "…", g_utf8_offset_to_pointer (name, length - MOST_SHOWN / 2), NULL);
-}
-
 /* What, where, what now. */
 static char *
 describe (int         failure,
@@ -240,7 +226,7 @@ pp_file_save (const char *path,
   if (target != NULL && replace_target (target, bytes, length))
     return TRUE;
   failure = errno; /* before anything else asks the system */
-  name = show_name (path);
+  name = pp_file_show_name (path);
   sentence = describe (failure, name);
   g_set_error_literal (error, PP_FILE_ERROR, PP_FILE_ERROR_IO, sentence);
   return FALSE;

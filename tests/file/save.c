@@ -569,6 +569,8 @@ test_longest_name (Fixture      *fixture,
   assert_content (path, "new");
 }
 
+#define MOST_SHOWN 100 /* letters of a name: of a longer one the middle is left out */
+
 static void
 assert_not_loaded (const char *path,
                    gsize       max,
@@ -582,7 +584,10 @@ assert_not_loaded (const char *path,
   g_assert_error (error, PP_FILE_ERROR, code);
   g_test_message ("%s", error->message);
   g_assert_nonnull (strstr (error->message, reason));
-  g_assert_nonnull (strstr (error->message, path));
+  if (strlen (path) <= MOST_SHOWN)
+    g_assert_nonnull (strstr (error->message, path));
+  else
+    g_assert_cmpuint (strlen (error->message), <, 3 * MOST_SHOWN);
   g_assert_null (bytes);
 }
 
