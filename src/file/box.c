@@ -14,7 +14,7 @@
 #include "file/save.h"
 #include "panel/edit.h"
 #include "panel/i18n.h"
-#include "panel/tolerance.h"
+#include "panel/same-make.h"
 
 #include <errno.h>
 #include <fcntl.h>
@@ -273,25 +273,12 @@ pp_box_remove (const char  *path,
 }
 
 static gboolean
-is_same_make (const PpPiece *a,
-              const PpPiece *b)
-{
-  gboolean has_same_art = a->art == NULL || b->art == NULL ? a->art == b->art
-                                                           : g_bytes_equal (a->art, b->art);
-
-  return has_same_art && g_str_equal (a->name, b->name) && a->kind == b->kind
-         && fabs (a->thickness - b->thickness) < PP_TIE && a->form.kind == b->form.kind
-         && fabs (a->form.rise - b->form.rise) < PP_TIE
-         && pp_outline_equal (a->outline, b->outline);
-}
-
-static gboolean
 import_one (GPtrArray     *pieces,
             const PpPiece *piece,
             GError       **error)
 {
   for (guint i = 0; i < pieces->len; i++)
-    if (is_same_make (g_ptr_array_index (pieces, i), piece))
+    if (pp_piece_is_same_make (g_ptr_array_index (pieces, i), piece))
       {
         PpPiece draft = *(const PpPiece *) g_ptr_array_index (pieces, i);
 
@@ -330,9 +317,11 @@ pp_box_take (const PpPanel  *panel,
              GError        **error)
 {
   g_autoptr (PpPiece) more = NULL;
-  PpPiece draft = *piece;
+  PpPiece draft;
 
   g_return_val_if_fail (panel != NULL && piece != NULL, NULL);
+
+  draft = *piece;
   for (guint i = 0; i < panel->tray->len; i++)
     {
       const PpPiece *there = g_ptr_array_index (panel->tray, i);

@@ -229,6 +229,17 @@ test_held (Fixture      *self,
   g_assert_cmpuint (get (pieces, 0)->count, ==, 3);
 }
 
+/* Alike but for its weight. (transfer full) */
+static PpPiece *
+make_heavier (const PpPiece *piece)
+{
+  PpPiece draft = *piece;
+
+  draft.id = "heavier";
+  draft.mass = 77;
+  return pp_piece_new (&draft, NULL);
+}
+
 static void
 test_import (Fixture      *self,
              gconstpointer data)
@@ -244,12 +255,14 @@ test_import (Fixture      *self,
   back = pp_box_load (out, &error);
   g_assert_no_error (error);
   g_ptr_array_add (back, make_piece ("Sedge", 5, 21));
+  g_ptr_array_add (back, make_heavier (g_ptr_array_index (lent, 0)));
   g_assert_true (pp_box_import (self->path, back, &error));
   pieces = load (self);
-  g_assert_cmpuint (pieces->len, ==, 2);
+  g_assert_cmpuint (pieces->len, ==, 3);
   g_assert_cmpuint (get (pieces, 0)->count, ==, 5);
   g_assert_cmpstr (get (pieces, 0)->id, ==, id);
   g_assert_cmpuint (get (pieces, 1)->count, ==, 5);
+  g_assert_cmpfloat (get (pieces, 2)->mass, ==, 77);
   g_assert_cmpint (g_remove (out), ==, 0);
 }
 
