@@ -46,11 +46,12 @@ pp_crew_new (guint n_workers)
   PpCrew *self = g_new0 (PpCrew, 1);
 
   g_assert (n_workers >= 1);
-  self->n_workers = n_workers;
   g_mutex_init (&self->mutex);
   g_cond_init (&self->idle);
   if (n_workers > 1)
-    self->pool = g_thread_pool_new (work_in_pool, self, (int) n_workers - 1, FALSE, NULL);
+    self->pool = g_thread_pool_new (work_in_pool, self, (int) n_workers - 1, TRUE, NULL);
+  /* where the system gives fewer threads, fewer work: none is waited for that never comes */
+  self->n_workers = 1 + (self->pool != NULL ? g_thread_pool_get_num_threads (self->pool) : 0);
   return self;
 }
 

@@ -38,6 +38,7 @@ typedef struct
   PpMove moves[PP_MAX_MOVES];
 } PpMoves;
 
+/* What is over PP_MAX_MOVES is left to another proposal. */
 static inline void
 pp_moves_add (PpMoves *self,
               PpMove   move)

@@ -59,6 +59,8 @@ pp_deadline_get_enough (PpDeadline *self)
 void
 pp_deadline_free (PpDeadline *self)
 {
+  if (self == NULL)
+    return;
   g_mutex_lock (&self->mutex);
   self->is_over = TRUE;
   g_cond_signal (&self->freed);

@@ -104,9 +104,7 @@ add_knot (PpBox         room,
 static PpBox
 find_room (const PpPanel *panel)
 {
-  const PpBackground *background = panel->background;
-  PpBox room = background->outline != NULL ? pp_outline_get_box (background->outline)
-                                           : (PpBox) { 0, 0, background->width, background->height };
+  PpBox room = pp_background_get_box (panel->background);
 
   for (guint i = 0; i < panel->fused->len; i++)
     room = pp_box_union (room, pp_outline_get_box (pp_panel_fused (panel, i)->outline));

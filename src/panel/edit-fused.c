@@ -201,16 +201,13 @@ static PpPoint
 find_stand (const PpBackground *glass,
             double              foot)
 {
-  double x = glass->width / 2, y = glass->height - fmin (OVER_EDGE, glass->height / 10);
+  PpBox box = pp_background_get_box (glass);
+  double x = pp_box_middle (box).x, y = glass->height - fmin (OVER_EDGE, glass->height / 10);
 
   if (glass->shape == PP_SHAPE_ELLIPSE)
     y -= glass->height / 2 * (1 - sqrt (1 - pow (fmin (foot / glass->width, 1), 2)));
   if (glass->shape == PP_SHAPE_FREE)
-    {
-      PpBox box = pp_outline_get_box (glass->outline);
-
-      return (PpPoint) { pp_box_middle (box).x, box.y0 + 0.8 * pp_box_height (box) };
-    }
+    y = box.y0 + 0.8 * pp_box_height (box);
   return (PpPoint) { x, y };
 }
 

@@ -237,25 +237,13 @@ pp_angle_format (double degrees)
   return g_strdup_printf (_("%s°"), figure);
 }
 
-/* A free background keeps the frame its outline is written in; all others begin at 0, 0. */
-static PpPoint
-get_top_left (const PpPanel *panel)
-{
-  PpBox box;
-
-  if (panel->background->shape != PP_SHAPE_FREE)
-    return (PpPoint) { 0, 0 };
-  box = pp_outline_get_box (panel->background->outline);
-  return (PpPoint) { box.x0, box.y0 };
-}
-
 char *
 pp_place_format (const PpPanel *panel,
                  PpPoint        p)
 {
-  PpPoint corner = get_top_left (panel);
-  double x = p.x - corner.x;
-  double y = p.y - corner.y;
+  PpBox glass = pp_background_get_box (panel->background);
+  double x = p.x - glass.x0;
+  double y = p.y - glass.y0;
   g_autofree char *across = pp_length_format (fabs (x), panel->units);
   g_autofree char *down = pp_length_format (fabs (y), panel->units);
 

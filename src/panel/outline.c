@@ -89,6 +89,19 @@ measure_box (PpOutline *self)
     self->box = pp_box_add_point (self->box, self->points[i]);
 }
 
+static PpOutline *
+outline_copy (const guint   *lengths,
+              guint          n_rings,
+              const PpPoint *points,
+              const char    *extra)
+{
+  PpOutline *self = outline_alloc (lengths, n_rings, extra);
+
+  memcpy (self->points, points, self->starts[n_rings] * sizeof (PpPoint));
+  measure_box (self);
+  return self;
+}
+
 PpOutline *
 pp_outline_new (const guint   *lengths,
                 guint          n_rings,
@@ -97,7 +110,6 @@ pp_outline_new (const guint   *lengths,
                 GError       **error)
 {
   const PpPoint *ring = points;
-  PpOutline *self;
 
   if (n_rings == 0)
     {
@@ -108,10 +120,16 @@ pp_outline_new (const guint   *lengths,
   for (guint i = 0; i < n_rings; ring += lengths[i++])
     if (!check_ring (ring, lengths[i], i, error))
       return NULL;
-  self = outline_alloc (lengths, n_rings, extra);
-  memcpy (self->points, points, self->starts[n_rings] * sizeof (PpPoint));
-  measure_box (self);
-  return self;
+  return outline_copy (lengths, n_rings, points, extra);
+}
+
+PpOutline *
+pp_outline_new_rings (const guint   *lengths,
+                      guint          n_rings,
+                      const PpPoint *points)
+{
+  g_return_val_if_fail (n_rings > 0, NULL);
+  return outline_copy (lengths, n_rings, points, NULL);
 }
 
 PpOutline *

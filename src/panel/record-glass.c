@@ -144,6 +144,14 @@ background_clear (gpointer data)
 
 PP_RECORD_REF_UNREF (PpBackground, pp_background, background_clear)
 
+PpBox
+pp_background_get_box (const PpBackground *self)
+{
+  if (self->shape == PP_SHAPE_FREE)
+    return pp_outline_get_box (self->outline);
+  return (PpBox) { 0, 0, self->width, self->height };
+}
+
 PpFused
 pp_fused_draft (void)
 {

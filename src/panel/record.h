@@ -63,6 +63,8 @@ PpBackground  pp_background_draft (void);
 PpBackground *pp_background_new   (const PpBackground *draft, GError **error);
 PpBackground *pp_background_ref   (const PpBackground *self);
 void          pp_background_unref (const PpBackground *self);
+/* A free one keeps the frame its outline is written in; all others begin at 0, 0. */
+PpBox         pp_background_get_box (const PpBackground *self);
 
 /* Where stems stand: the space an insert keeps open in the kiln. */
 typedef struct

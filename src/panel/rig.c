@@ -45,16 +45,18 @@ static void
 look_for_place (const PpPanel *panel,
                 PpHole        *hole)
 {
+  PpBox glass = pp_background_get_box (panel->background);
+
   for (int j = 2; j < PLACES; j++)
     for (int i = 2; i < PLACES - 1; i++)
       {
-        hole->x = panel->background->width * i / PLACES;
-        hole->y = panel->background->height * j / PLACES;
+        hole->x = glass.x0 + pp_box_width (glass) * i / PLACES;
+        hole->y = glass.y0 + pp_box_height (glass) * j / PLACES;
         if (is_free (panel, hole))
           return;
       }
-  hole->x = panel->background->width / 2;
-  hole->y = panel->background->height / 2;
+  hole->x = pp_box_middle (glass).x;
+  hole->y = pp_box_middle (glass).y;
 }
 
 /* Its id is the caller's to set. */
@@ -62,6 +64,7 @@ static PpHole
 choose_hole (const PpPanel *panel)
 {
   g_autoptr (PpPanel) alike = begin_alike (panel);
+  PpBox glass = pp_background_get_box (panel->background);
   PpHole hole = pp_hole_draft ();
 
   hole.diameter = pp_hole_least_diameter (panel->background->thickness);
@@ -69,8 +72,8 @@ choose_hole (const PpPanel *panel)
     {
       const PpHole *wanted = pp_panel_hole (alike, i);
 
-      hole.x = wanted->x;
-      hole.y = wanted->y;
+      hole.x = glass.x0 + wanted->x;
+      hole.y = glass.y0 + wanted->y;
       hole.diameter = wanted->diameter;
       if (is_free (panel, &hole))
         return hole;
@@ -84,7 +87,8 @@ static char *
 name_hole (const PpPanel *panel,
            double         x)
 {
-  const char *side = x < panel->background->width / 2 ? "left" : "right";
+  const char *side = x < pp_box_middle (pp_background_get_box (panel->background)).x ? "left"
+                                                                                     : "right";
   const char *words[] = { side, "spare" };
 
   for (guint i = 0; i < G_N_ELEMENTS (words); i++)

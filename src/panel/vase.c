@@ -178,12 +178,14 @@ suppose (PpVaseKind     kind,
 PpVase
 pp_vase_read (const PpOutline *outline)
 {
-  PpBox box = pp_outline_get_box (outline);
+  const PpPoint *ring;
+  PpBox box;
   guint n;
-  const PpPoint *ring = pp_outline_get_ring (outline, 0, &n);
 
   g_return_val_if_fail (outline != NULL, ((PpVase) { .kind = PP_VASE_OWN }));
 
+  box = pp_outline_get_box (outline);
+  ring = pp_outline_get_ring (outline, 0, &n);
   /* A pail's sides are any kind's: it comes first. */
   for (guint i = 0; n == 2 * (STEPS + 1) + 1 && i < G_N_ELEMENTS (kinds); i++)
     {
@@ -215,12 +217,13 @@ PpVase
 pp_vase_wish (const PpPanel *panel,
               PpVaseKind     kind)
 {
-  const PpBackground *glass = panel->background;
+  const PpBackground *glass;
   double height;
   PpVase vase = { .kind = kind };
 
   g_return_val_if_fail (panel != NULL && kind < PP_VASE_OWN, vase);
 
+  glass = panel->background;
   height = fmin (glass->height * suits[kind].height, glass->width * 0.5 / suits[kind].widest);
   vase.height = round_in (height, panel->units);
   vase.mouth = round_in (height * suits[kind].mouth, panel->units);
@@ -236,12 +239,14 @@ pp_vase_slot (const PpOutline *vase,
               double           depth)
 {
   PpPoint points[2 * (CORNER_STEPS + 1) + 2];
-  double top = pp_outline_get_box (vase).y0, bottom = top + depth;
   double radius = fmin (CORNER, fmin (width, depth) / 3);
+  double top, bottom;
   guint n = 0;
 
   g_return_val_if_fail (vase != NULL && width > 0 && depth > 0, NULL);
 
+  top = pp_outline_get_box (vase).y0;
+  bottom = top + depth;
   points[n++] = (PpPoint) { middle + width / 2, top - OVER_RIM };
   for (guint i = 0; i <= CORNER_STEPS; i++)
     {
@@ -290,13 +295,14 @@ pp_vase_largest_slot (const PpOutline *vase,
                       double          *width,
                       double          *depth)
 {
-  PpBox box = pp_outline_get_box (vase);
   double room = seam * SPARE + 1;
-  double middle = pp_box_middle (box).x;
-  double reach;
+  double middle, reach;
+  PpBox box;
 
   g_return_val_if_fail (vase != NULL && width != NULL && depth != NULL, FALSE);
 
+  box = pp_outline_get_box (vase);
+  middle = pp_box_middle (box).x;
   *depth = floor (fmin (DEEP * pp_box_height (box), pp_box_height (box) - room));
   reach = *depth > 0 ? find_reach (vase, middle, box.y0 + *depth + room) : 0;
   *width = floor (2 * (reach - room));

@@ -143,11 +143,3 @@ pp_background_get_centroid (const PpBackground *self)
     }
   g_return_val_if_reached (((PpPoint) { 0, 0 }));
 }
-
-PpBox
-pp_background_get_box (const PpBackground *self)
-{
-  if (self->shape == PP_SHAPE_FREE)
-    return pp_outline_get_box (self->outline);
-  return (PpBox) { 0, 0, self->width, self->height };
-}

@@ -16,6 +16,5 @@ PpOutline *pp_background_make_outline (const PpBackground *self);
 /* mm², exact. */
 double     pp_background_get_area     (const PpBackground *self);
 PpPoint    pp_background_get_centroid (const PpBackground *self);
-PpBox      pp_background_get_box      (const PpBackground *self);
 
 G_END_DECLS

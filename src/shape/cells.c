@@ -97,13 +97,11 @@ static void
 put_cuts (Cuts       *self,
           const Side *side)
 {
-  guint *next = self->next - self->j0;
-
   for (int j = side->from; j < side->to; j++)
     {
       double x = side->upper.x + (pp_cell_centre (j) - side->upper.y) * side->slope;
 
-      self->column[next[j]++] = first_cell_within (MAX (MIN (x, side->right), side->left));
+      self->column[self->next[j - self->j0]++] = first_cell_within (MAX (MIN (x, side->right), side->left));
     }
 }
 
@@ -293,7 +291,8 @@ pp_cells_ref (PpCells *self)
 void
 pp_cells_unref (PpCells *self)
 {
-  g_atomic_rc_box_release (self);
+  if (self != NULL)
+    g_atomic_rc_box_release (self);
 }
 
 gboolean

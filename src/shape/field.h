@@ -7,6 +7,7 @@
  */
 #pragma once
 
+#include "panel/panel.h"
 #include "shape/scene.h"
 
 G_BEGIN_DECLS
@@ -24,6 +25,8 @@ typedef enum
 } PpOwnerKind;
 
 #define PP_OWNER(kind, index) ((PpOwner) ((guint) (kind) << 12 | (guint) (index)))
+
+G_STATIC_ASSERT (PP_PANEL_MAX_PLACEMENTS <= 1 << 12 && PP_PANEL_MAX_FUSED <= 1 << 12);
 
 static inline PpOwnerKind
 pp_owner_kind (PpOwner owner)

@@ -379,8 +379,8 @@ outline_of_polygon (const GEOSGeometry *polygon)
       n = copy_ring (points, GEOSGetInteriorRingN_r (handle, polygon, i));
       g_array_append_val (lengths, n);
     }
-  return pp_outline_new ((const guint *) lengths->data, lengths->len,
-                         (const PpPoint *) points->data, NULL, NULL);
+  return pp_outline_new_rings ((const guint *) lengths->data, lengths->len,
+                               (const PpPoint *) points->data);
 }
 
 static void
@@ -396,8 +396,7 @@ foreach_polygon (const GEOSGeometry *geometry,
     {
       g_autoptr (PpOutline) outline = outline_of_polygon (geometry);
 
-      if (outline != NULL)
-        func (outline, data);
+      func (outline, data);
       return;
     }
   if (GEOSGeomTypeId_r (handle, geometry) != GEOS_MULTIPOLYGON

@@ -74,6 +74,38 @@ test_add_holes (void)
   add_holes_to (150, 150);
 }
 
+/* A free outline keeps the frame it is written in. */
+static void
+test_add_holes_far (void)
+{
+  const SmallPanel words = { .tray = "oxeye" };
+  const PpPoint corners[] = { { 1000, 500 }, { 1300, 500 }, { 1300, 900 }, { 1000, 900 } };
+  g_autoptr (PpPanel) near = small_panel_good (&words);
+  g_autoptr (PpOutline) outline = pp_outline_new_ring (corners, G_N_ELEMENTS (corners));
+  PpBackground draft = *near->background;
+  g_autoptr (PpBackground) glass = NULL;
+  g_autoptr (PpPanel) panel = NULL;
+
+  draft.shape = PP_SHAPE_FREE;
+  draft.outline = outline;
+  glass = pp_background_new (&draft, NULL);
+  panel = pp_edit_set_background (near, glass, NULL);
+  for (guint n = 1; n <= 4; n++)
+    {
+      g_autofree char *id = NULL;
+      g_autoptr (PpPanel) before = g_steal_pointer (&panel);
+      const PpHole *hole;
+
+      panel = pp_rig_add_hole (before, &id, NULL);
+      hole = pp_panel_find_hole (panel, id, NULL);
+      g_assert_true (hole->x > 1000 + hole->diameter && hole->x < 1300 - hole->diameter);
+      g_assert_true (hole->y > 500 + hole->diameter && hole->y < 900 - hole->diameter);
+      if (n <= 2)
+        g_assert_cmpstr (id, ==, hole->x < 1150 ? "left" : "right");
+    }
+  assert_apart (panel);
+}
+
 static void
 test_full (void)
 {
@@ -170,6 +202,7 @@ main (int    argc,
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/rig/add-holes", test_add_holes);
+  g_test_add_func ("/rig/add-holes-far", test_add_holes_far);
   g_test_add_func ("/rig/full", test_full);
   g_test_add_func ("/rig/wire-on-bare-glass", test_wire_on_bare_glass);
   g_test_add_func ("/rig/wire-on-holes", test_wire_on_holes);
