@@ -179,9 +179,12 @@ def is_worth_a_look(node):
 
 
 def ask_words(root):
-    """What is known at once of all things, by path: name, description, states."""
-    items = root.bus.call_sync(root.owner, CACHE_PATH, 'org.a11y.atspi.Cache', 'GetItems', None, None,
-                               Gio.DBusCallFlags.NONE, SECONDS * 1000, None).unpack()[0]
+    """What is known at once of all things, by path: name, description, states. A program that begins
+    or ends does not answer."""
+    try:
+        items = call(root.bus, root.owner, CACHE_PATH, 'org.a11y.atspi.Cache', 'GetItems', None)[0]
+    except GLib.Error:
+        return {}
     return {item[0][1]: (item[6], item[8], item[9]) for item in items}
 
 
