@@ -23,6 +23,7 @@ NAMES = ['panel', 'box', 'art', 'picture']
 MOST_BYTES = {'panel': 16384, 'box': 8192, 'art': 8192, 'picture': 16384}  # of one input
 PROBE = '#include <stddef.h>\nint LLVMFuzzerTestOneInput (const char *d, size_t n) { return 0; }\n'
 INSTRUMENTED = '-fsanitize=fuzzer-no-link'
+WORDS = {'panel': ('file', r'"\"%s\""'), 'box': ('file', r'"\"%s\""'), 'art': ('art', '"%s"')}
 
 
 def has_fuzzer():
@@ -42,12 +43,24 @@ def build(folder, names):
                    check=True)
 
 
+def write_words(name, path):
+    """The words that the program reads in such a file, for the fuzzer to put in; how to say so to it."""
+    if name not in WORDS:
+        return []
+    folder, form = WORDS[name]
+    words = {word for source in (SOURCE / 'src' / folder).glob('*.c')
+             for word in re.findall(r'"([A-Za-z][A-Za-z0-9_-]{1,39})"', source.read_text(encoding='utf-8'))}
+    path.write_text(''.join(f'{form % word}\n' for word in sorted(words)), encoding='ascii')
+    return [f'-dict={path}']
+
+
 def run(name, folder, found, seconds):
     """(good, what to say of it)"""
     (found / name).mkdir(parents=True, exist_ok=True)
     words = [folder / 'tests' / 'fuzz' / f'fuzz-{name}', found / name, HERE / 'corpus' / name,
              f'-max_total_time={seconds}', f'-max_len={MOST_BYTES[name]}', '-timeout=60', '-rss_limit_mb=3000',
-             '-print_final_stats=1', f'-artifact_prefix={found}/{name}-']
+             '-print_final_stats=1', *write_words(name, found / f'{name}.words'),
+             f'-artifact_prefix={found}/{name}-']
     before = resource.getrusage(resource.RUSAGE_CHILDREN)
     ended = subprocess.run(words, stderr=subprocess.PIPE, stdout=subprocess.DEVNULL, check=False,
                            env={**os.environ, 'UBSAN_OPTIONS': 'halt_on_error=1:print_stacktrace=1',

@@ -1,4 +1,4 @@
-# test-nothing-lost.py: disks that refuse, damaged files, and earlier saves, as the maker meets them
+# test-nothing-lost.py: disks that refuse, and earlier saves, as the maker meets them
 #
 # SPDX-License-Identifier: GPL-3.0-or-later
 import errno
@@ -7,12 +7,11 @@ import shutil
 import steps
 from desk import Desk
 from panels import write_panel
-from session import BUILD, ROOT, Session, wait_for
+from session import BUILD, Session, wait_for
 from tap import check, run
 
 TWO = [('cornflower', 60, 150), ('oxeye', 150, 170)]
 FAULTY = BUILD / 'tests' / 'cli' / 'libfaulty.so'
-CORPUS = ROOT / 'tests' / 'fuzz' / 'corpus'
 
 
 def is_sentence(said):
@@ -96,24 +95,6 @@ def long_name(session):
     steps.end(desk)
 
 
-def damaged(session):
-    """Each file of the fuzzers' corpus: it is shown, or refused in one line."""
-    for given in sorted((CORPUS / 'panel').iterdir()) + sorted((CORPUS / 'box').iterdir()):
-        path = session.folder / f'{given.stem}.petalpane'
-        shutil.copy(given, path)
-        desk = Desk(session, path)
-        found = wait_for('an answer', lambda d=desk, p=path: d.find_now('label', lambda name: p.name in name or (
-            'could not be opened' in name)))
-        refused_it = 'could not be opened' in found.name
-        check(f'{given.name}: {"refused in one line" if refused_it else "shown"}',
-              desk.program.is_running() and (not refused_it or is_sentence(found.name)), found.name)
-        check(f'{given.name}: left alone', path.read_bytes() == given.read_bytes())
-        if refused_it:
-            desk.key('Return')
-            desk.find('button', 'Put it on the bench')
-        steps.end(desk)
-
-
 def open_earlier(desk):
     desk.key('F10')
     desk.find(None, 'Earlier saves…')
@@ -166,4 +147,4 @@ def theirs_is_kept(session):
     steps.end(desk)
 
 
-run(Session(), [full_disk, read_only, stick_gone, long_name, damaged, earlier_saves, theirs_is_kept])
+run(Session(), [full_disk, read_only, stick_gone, long_name, earlier_saves, theirs_is_kept])
