@@ -38,6 +38,7 @@ kept_cb (const char *fault,
   PpBenchView *self = data;
 
   gtk_label_set_text (self->fault, fault != NULL ? fault : "");
+  gtk_widget_set_visible (GTK_WIDGET (self->fault), fault != NULL);
   gtk_widget_set_visible (self->save, fault != NULL);
   pp_bench_view_refresh (self);
 }
@@ -260,7 +261,7 @@ pp_bench_view_begin (PpBenchView  *self,
   self->is_choosing = FALSE;
   self->step = NULL;
   self->rung = 0;
-  gtk_label_set_text (self->fault, "");
+  gtk_widget_set_visible (GTK_WIDGET (self->fault), FALSE);
   gtk_widget_set_visible (self->save, FALSE);
   self->timer = g_timeout_add (LOOK_MS, look_cb, self);
   keep_awake (self);

@@ -93,6 +93,8 @@ pp_help_window_new (GtkWindow *parent)
   gtk_widget_add_css_class (window, "petalpane");
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scrolled), GTK_POLICY_NEVER,
                                   GTK_POLICY_AUTOMATIC);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (scrolled), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  _("Help"), -1);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scrolled), pp_guide_new ());
   viewport = gtk_scrolled_window_get_child (GTK_SCROLLED_WINDOW (scrolled));
   /* or pictures would be given no height */

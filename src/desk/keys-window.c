@@ -304,6 +304,8 @@ pp_keys_window_new (GtkWindow *parent)
                                   GTK_POLICY_AUTOMATIC);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scrolled),
                                  make_groups (gtk_window_get_application (parent)));
+  gtk_accessible_update_property (GTK_ACCESSIBLE (scrolled), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  _("Keys"), -1);
   gtk_window_set_child (GTK_WINDOW (window), scrolled);
   gtk_window_set_focus (GTK_WINDOW (window), scrolled);
   add_escape (window);

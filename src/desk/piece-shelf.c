@@ -183,6 +183,9 @@ bind_cb (GtkSignalListItemFactory *factory,
   gtk_label_set_text (GTK_LABEL (name), pp_tray_words_name (item->piece));
   gtk_label_set_text (GTK_LABEL (gtk_widget_get_next_sibling (name)), item->words);
   gtk_widget_set_tooltip_text (tile, all);
+  /* its cell has the focus */
+  gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_parent (tile)),
+                                  GTK_ACCESSIBLE_PROPERTY_LABEL, all, -1);
 }
 
 static void

@@ -256,11 +256,20 @@ pp_window_class_init (PpWindowClass *klass)
   gtk_widget_class_add_binding (widget_class, GDK_KEY_Escape, 0, escape_cb, NULL);
 }
 
+/* The bar is not drawn then; GTK 4.8 tells of it all the same. */
+static void
+tell_bar (GtkWindow *self)
+{
+  gtk_accessible_update_state (GTK_ACCESSIBLE (gtk_window_get_titlebar (self)),
+                               GTK_ACCESSIBLE_STATE_HIDDEN, gtk_window_is_fullscreen (self), -1);
+}
+
 static void
 pp_window_init (PpWindow *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
   pp_pages_add (self, self->stack, self->switcher);
+  g_signal_connect (self, "notify::fullscreened", G_CALLBACK (tell_bar), NULL);
   pp_edit_actions_add (self);
   pp_file_actions_add (self);
   pp_view_actions_add (self);
