@@ -104,6 +104,8 @@ def lost(session):
     desk = Desk(session)
     desk.find('label', 'Open it')
     yield desk, 'found again'
+    desk.press('button', steps.ends('Leave it out'))
+    wait_closed(desk)
     desk.key('ctrl+q')
 
 

@@ -9,7 +9,7 @@ import time
 
 import dialogs
 from session import Gone, Session
-from states import LOOKS, PICTURED, STATES
+from states import LOOKS, STATES
 
 SETTLE = 1.0  # seconds: until what slides and fades has come to rest
 
@@ -30,7 +30,7 @@ def main():
         looks, names = looks[:at], looks[at + 1:]
     for look in looks or LOOKS:
         session = Session(**LOOKS[look])
-        for states in (*STATES, *PICTURED, *dialogs.STATES):
+        for states in (*STATES, *dialogs.STATES):
             if names and states.__name__.replace('_', ' ') not in names:
                 continue
             try:

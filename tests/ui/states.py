@@ -246,7 +246,4 @@ def find_ways(desk):
     return [node for node in one.parent.children if node.role == 'radio'] if one is not None else None
 
 
-STATES = (begin, sample, bare_glass, question, hanging, without_wire, glue_up, sheets)
-# The bench fills the screen, and GTK 4.8 does not say that the bar is gone and which screen is in front:
-# by eye alone. So is the piece bench.
-PICTURED = (bench, bench_waits, piece_bench)
+STATES = (begin, sample, bare_glass, question, hanging, without_wire, glue_up, sheets, bench, bench_waits, piece_bench)
