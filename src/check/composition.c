@@ -284,20 +284,35 @@ typedef struct
   PpPoint out; /* of unit length */
 } Beyond;
 
-/* Beyond the side of a convex background that is nearest to `p`. */
+/* Whether a side stays as far as that from `p`, told by its box. */
+static inline gboolean
+is_far (PpPoint a,
+        PpPoint b,
+        PpPoint p,
+        double  far)
+{
+  return MIN (a.x, b.x) - p.x >= far || p.x - MAX (a.x, b.x) >= far
+         || MIN (a.y, b.y) - p.y >= far || p.y - MAX (a.y, b.y) >= far;
+}
+
+/* Beyond the side of a convex background that is nearest to `p`, less than `least` mm from it. */
 static Beyond
 find_beyond (const PpScene *scene,
-             PpPoint        p)
+             PpPoint        p,
+             double         least)
 {
   guint n;
   const PpPoint *ring = pp_outline_get_ring (scene->background_outline, 0, &n);
   PpPoint a = ring[0], b = ring[1];
-  double least = INFINITY, length;
+  double length;
 
   for (guint i = 0; i + 1 < n; i++)
     {
-      double distance = pp_segment_distance (ring[i], ring[i + 1], p);
+      double distance;
 
+      if (is_far (ring[i], ring[i + 1], p, least))
+        continue;
+      distance = pp_segment_distance (ring[i], ring[i + 1], p);
       if (distance >= least)
         continue;
       least = distance;
@@ -322,27 +337,6 @@ turn_beyond (PpPoint       p,
                      dx * beyond->out.y - dy * beyond->out.x };
 }
 
-/* More than a tie of it lies outside. What lies beyond a side of a convex background does; often
- * that is soon enough told, `farthest` being its corner farthest out. */
-static gboolean
-has_outside (const PpScene *scene,
-             const PpBody  *body,
-             PpPoint        farthest)
-{
-  g_autoptr (PpRegion) outside = NULL;
-
-  if (scene->panel->background->shape != PP_SHAPE_FREE)
-    {
-      Beyond beyond = find_beyond (scene, farthest);
-      g_autoptr (PpOutline) turned = pp_outline_map (body->outline, turn_beyond, &beyond);
-
-      if (area_left (turned, -PP_TIE) > 2 * PP_TIE)
-        return TRUE;
-    }
-  outside = pp_region_difference (body->region, scene->background);
-  return pp_region_get_area (outside) > PP_TIE;
-}
-
 /* The farthest that was found of a piece from the background. */
 typedef struct
 {
@@ -352,6 +346,27 @@ typedef struct
   PpPoint near; /* on the background, nearest to the corner measured last */
   double  far;  /* mm from it, at most, to the corner in hand */
 } Overhang;
+
+/* More than a tie of it lies outside. What lies beyond a side of a convex background does; often
+ * that is soon enough told by its corner farthest out. */
+static gboolean
+has_outside (const PpScene  *scene,
+             const PpBody   *body,
+             const Overhang *overhang)
+{
+  g_autoptr (PpRegion) outside = NULL;
+
+  if (scene->panel->background->shape != PP_SHAPE_FREE)
+    {
+      Beyond beyond = find_beyond (scene, overhang->at, overhang->distance + PP_TIE);
+      g_autoptr (PpOutline) turned = pp_outline_map (body->outline, turn_beyond, &beyond);
+
+      if (area_left (turned, -PP_TIE) > 2 * PP_TIE)
+        return TRUE;
+    }
+  outside = pp_region_difference (body->region, scene->background);
+  return pp_region_get_area (outside) > PP_TIE;
+}
 
 static void
 measure_corner (Overhang *self,
@@ -409,7 +424,7 @@ find_overhang (const PpScene *scene,
       if (overhang.far > overhang.distance)
         measure_corner (&overhang, p[i]);
     }
-  return overhang.distance > 0 && has_outside (scene, body, overhang.at) ? overhang.distance : 0;
+  return overhang.distance > 0 && has_outside (scene, body, &overhang) ? overhang.distance : 0;
 }
 
 PpComposition *
