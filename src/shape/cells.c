@@ -121,6 +121,14 @@ static void
 sort_cuts (int  *column,
            guint n)
 {
+  if (n == 2)
+    {
+      int a = column[0], b = column[1];
+
+      column[0] = MIN (a, b);
+      column[1] = MAX (a, b);
+      return;
+    }
   if (n > FEW)
     qsort (column, n, sizeof *column, compare_columns);
   for (guint i = 1; i < n && n <= FEW; i++)
