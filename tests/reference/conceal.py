@@ -7,7 +7,7 @@
 # are looked at face by face after polygonizing all borders; aslant, every sight line is followed in
 # steps far finer than the program's. How the pieces rest and where the hook is are the program's
 # own answers, held against other references.
-# Usage: conceal.py PROGRAM [NUMBER OF PANELS]
+# Usage: conceal.py PROGRAM [FIRST SEED] [NUMBER OF PANELS]
 import math
 import os
 import random
@@ -276,12 +276,13 @@ def judge_composition(scene, check):
 
 
 def main():
-    program, number = sys.argv[1], int(sys.argv[2]) if len(sys.argv) > 2 else 12
+    program = sys.argv[1]
+    first, number = (int(n) for n in sys.argv[2:4]) if len(sys.argv) > 3 else (0, 12)
     failed = False
     print(f'1..{number}')
     with tempfile.TemporaryDirectory() as folder:
         path = os.path.join(folder, 'seeded.petalpane')
-        for seed in range(number):
+        for seed in range(first, first + number):
             rand = random.Random(seed)
             panel = some_panel(rand)
             check = ask(program, panel, path)
@@ -290,7 +291,7 @@ def main():
                      *judge_discs(scene, check['concealment']), *judge_composition(scene, check)]
             for line in wrong:
                 print('#', line)
-            print('not ok' if wrong else 'ok', seed + 1, f'- seed {seed}')
+            print('not ok' if wrong else 'ok', seed - first + 1, f'- seed {seed}')
             failed = failed or bool(wrong)
     return failed
 
