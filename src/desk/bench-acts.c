@@ -104,7 +104,7 @@ pp_bench_acts_go_on (PpBenchView *self)
       pp_bench_view_refresh (self);
       return;
     }
-  pp_bench_read (&self->bench, self->plan, pp_document_get_panel (self->document), now);
+  pp_bench_view_read (self, now);
   if (self->bench.next == PP_NEXT_NONE)
     pp_bench_view_leave (self);
   else if (self->bench.next == PP_NEXT_PLAN || (self->bench.wait > 0 && !self->is_hurried))

@@ -225,15 +225,25 @@ show_controls (PpBenchView        *self,
   show_bell (GTK_BUTTON (self->bell));
 }
 
+void
+pp_bench_view_read (PpBenchView *self,
+                    GDateTime   *now)
+{
+  pp_bench_read (&self->bench, self->plan, pp_document_get_panel (self->document), now);
+  if (self->bench.next != PP_NEXT_MIX || !self->is_hurried || !self->bench.can_hurry)
+    return;
+  self->bench.next = PP_NEXT_PLACE;
+  self->bench.wait = 0;
+}
+
 /* The plan in hand, or if it does not hold any more, one that does and has come in. */
 static void
 read_bench (PpBenchView *self,
             GDateTime   *now)
 {
-  const PpPanel *panel = pp_document_get_panel (self->document);
   const PpPlan *newer;
 
-  pp_bench_read (&self->bench, self->plan, panel, now);
+  pp_bench_view_read (self, now);
   newer = pp_document_is_checked (self->document) ? pp_document_get_plan (self->document) : NULL;
   if (self->bench.next != PP_NEXT_PLAN || newer == NULL || newer == self->plan)
     return;
@@ -241,7 +251,7 @@ read_bench (PpBenchView *self,
   g_clear_pointer (&self->plan, pp_plan_unref);
   self->plan = newer;
   self->step = NULL;
-  pp_bench_read (&self->bench, self->plan, panel, now);
+  pp_bench_view_read (self, now);
 }
 
 /* There is a plan of what is left, and it cannot be followed. */

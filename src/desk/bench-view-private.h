@@ -72,6 +72,9 @@ struct _PpBenchView
 };
 
 /* bench-show.c */
+/* Where the maker stands: with a wait passed over, what waited is in hand if the open mix does. */
+void       pp_bench_view_read        (PpBenchView *self,
+                                      GDateTime   *now);
 /* Shows what is now. */
 void       pp_bench_view_refresh     (PpBenchView *self);
 

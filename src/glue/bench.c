@@ -275,9 +275,9 @@ read_step (PpBench       *self,
   const double stirred = open->n_done > 0 ? reading->now
                                           : fmax (open->began + adhesive->mixing, reading->now);
   const double start = fmax (release, stirred);
+  const gboolean is_good = open->is_open && has_glue_for (open, self->step);
 
-  if (open->is_open && has_glue_for (open, self->step)
-      && is_in_life (reading, open, self->step, open->n_done > 0 ? start : stirred))
+  if (is_good && is_in_life (reading, open, self->step, open->n_done > 0 ? start : stirred))
     {
       self->next = PP_NEXT_PLACE;
       self->wait = start - reading->now;
@@ -285,6 +285,7 @@ read_step (PpBench       *self,
     }
 
   self->next = PP_NEXT_MIX;
+  self->can_hurry = is_good && is_in_life (reading, open, self->step, stirred);
   self->wait = fmax (release - adhesive->mixing - reading->now, 0);
   for (guint i = 0; i < reading->plan->n_steps; i++)
     {

@@ -194,6 +194,32 @@ test_not_waited (void)
   bench_clear (&bench);
 }
 
+/* p3 needs a mix of its own, unless who finds that p2 holds places it from this one while it lives. */
+static void
+test_can_hurry (void)
+{
+  static const struct { double at; gboolean can; } rows[] = { { 3.6, TRUE }, { 4.5, FALSE } };
+  Bench bench;
+
+  bench_init (&bench);
+  mix (&bench, 0);
+  place (&bench, "knot:a", 1.5);
+  place (&bench, "knot:b", 2);
+  place (&bench, "p1", 3);
+  place (&bench, "p2", 3.5);
+  plan (&bench);
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (GDateTime) now = minute (rows[i].at);
+      PpBench read;
+
+      assert_next (&bench, rows[i].at, PP_NEXT_MIX, "p3", 13.5 - 1 - rows[i].at);
+      pp_bench_read (&read, bench.plan, bench.panel, now);
+      g_assert_cmpint (read.can_hurry, ==, rows[i].can);
+    }
+  bench_clear (&bench);
+}
+
 /* A mix from which a knot was tied is stirred; taken back, that was a stray press. */
 static void
 test_stirred (void)
@@ -371,6 +397,7 @@ main (int argc, char **argv)
   g_test_add_func ("/bench/evening", test_evening);
   g_test_add_func ("/bench/clock", test_clock);
   g_test_add_func ("/bench/not-waited", test_not_waited);
+  g_test_add_func ("/bench/can-hurry", test_can_hurry);
   g_test_add_func ("/bench/stirred", test_stirred);
   g_test_add_func ("/bench/pause-and-stray-mix", test_pause_and_stray_mix);
   g_test_add_func ("/bench/refused", test_refused);
