@@ -295,6 +295,9 @@ pp_bench_view_refresh (PpBenchView *self)
   read_bench (self, now);
   words = pp_bench_words_new (&self->bench, self->plan, pp_document_get_panel (self->document), now);
   say (self->count, self->is_ready ? words->count : "");
+  /* it holds what stands beside it at the other end, and would be told of by its class */
+  gtk_accessible_update_state (GTK_ACCESSIBLE (self->count), GTK_ACCESSIBLE_STATE_HIDDEN,
+                               !self->is_ready, -1);
   show_screen (self, words);
   if (is_stuck (self) && self->is_ready)
     show_stuck (self);

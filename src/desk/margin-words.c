@@ -72,7 +72,8 @@ pp_margin_words_calm (const PpPanel *panel,
                       gboolean       waits)
 {
   if (panel->placements->len == 0)
-    return _("Nothing lies on the glass yet. What needs a look will be written here.");
+    return _("Nothing lies on the glass yet. Drag a piece onto it from the tray, or press it there "
+             "twice. What needs a look will be written here.");
   if (waits)
     return _("So far, so good.");
   return _("Nothing here needs a second look.");

@@ -381,6 +381,8 @@ pp_window_show_page (PpWindow   *self,
                      const char *name)
 {
   g_return_if_fail (PP_IS_WINDOW (self) && name != NULL && self->document != NULL);
+  if (!g_str_equal (name, choose_page (self)))
+    gtk_revealer_set_reveal_child (self->telling, FALSE);
   show (self, name);
 }
 
