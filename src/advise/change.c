@@ -54,25 +54,12 @@ pp_pose_cost (const PpPlacement *before,
          + TURN_COST * fabs (pp_turn_between (before->rotation, after->rotation));
 }
 
-static const PpHole *
-wire_hole (const PpPanel *panel,
-           const char    *id)
-{
-  return pp_panel_find_hole (panel, id, NULL);
-}
-
 double
 pp_wire_length (const PpPanel *panel)
 {
-  const PpHole *from, *to;
-
   if (panel->wire == NULL)
     return 0;
-  if (!isnan (panel->wire->length))
-    return panel->wire->length;
-  from = wire_hole (panel, panel->wire->from);
-  to = wire_hole (panel, panel->wire->to);
-  return hypot (to->x - from->x, to->y - from->y);
+  return isnan (panel->wire->length) ? pp_panel_get_hole_distance (panel) : panel->wire->length;
 }
 
 /* mm by which the wire is made longer. One that stays taut runs with its holes, which cost their

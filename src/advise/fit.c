@@ -169,16 +169,6 @@ fit_placement_cb (const Fit    *self,
   return fit_placement (self, record, error);
 }
 
-static double
-hole_distance (const PpPanel *panel,
-               const PpWire  *wire)
-{
-  const PpHole *from = pp_panel_find_hole (panel, wire->from, NULL);
-  const PpHole *to = pp_panel_find_hole (panel, wire->to, NULL);
-
-  return hypot (to->x - from->x, to->y - from->y);
-}
-
 /* Takes `panel`, whose holes have moved. */
 static PpPanel *
 fit_wire (const Fit *self,
@@ -193,10 +183,10 @@ fit_wire (const Fit *self,
   if (panel->wire == NULL || panel->wire->knotted_at != NULL)
     return panel;
   draft = *panel->wire;
-  before = hole_distance (self->panel, &draft);
+  before = pp_panel_get_hole_distance (self->panel);
   if (isnan (draft.length) || before <= 0)
     return panel;
-  draft.length *= hole_distance (panel, &draft) / before;
+  draft.length *= pp_panel_get_hole_distance (panel) / before;
   wire = pp_wire_new (&draft, error);
   whole.wire = wire;
   next = wire != NULL ? pp_panel_new (&whole, error) : NULL;

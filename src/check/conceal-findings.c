@@ -93,14 +93,6 @@ midway (PpPoint a,
   return (PpPoint) { (a.x + b.x) / 2, (a.y + b.y) / 2 };
 }
 
-static PpPoint
-middle_of_holes (const PpScene *scene)
-{
-  const PpHole *from = pp_scene_knot_hole (scene, 0), *to = pp_scene_knot_hole (scene, 1);
-
-  return midway ((PpPoint) { from->x, from->y }, (PpPoint) { to->x, to->y });
-}
-
 /* One stretch of wire. (transfer full) */
 static char *
 say_stretch (const char *length,
@@ -210,7 +202,7 @@ ask_wire_barely (PpFindings      *findings,
   PpFinding finding = {
     .code = "hidden-barely",
     .level = PP_LEVEL_CAUTION,
-    .at = middle_of_holes (scene),
+    .at = pp_panel_get_hole_middle (scene->panel),
     .about = PP_ABOUT ("wire"),
     .value = conceal->barely,
     .limit = limit,
@@ -270,7 +262,7 @@ ask_aslant (PpFindings      *findings,
   PpFinding finding = {
     .code = "shows-aslant",
     .level = PP_LEVEL_NOTE,
-    .at = middle_of_holes (scene),
+    .at = pp_panel_get_hole_middle (scene->panel),
     .about = PP_ABOUT ("wire"),
     .value = worst->share,
     .limit = 1,

@@ -186,14 +186,6 @@ find_edge (const PpScene *scene)
   return (PpPoint) { (box.x0 + box.x1) / 2, box.y0 };
 }
 
-static PpPoint
-find_middle (const PpScene *scene)
-{
-  const PpHole *from = pp_scene_knot_hole (scene, 0), *to = pp_scene_knot_hole (scene, 1);
-
-  return (PpPoint) { (from->x + to->x) / 2, (from->y + to->y) / 2 };
-}
-
 void
 pp_ask_hang (PpFindings    *findings,
              const PpCheck *check)
@@ -207,7 +199,7 @@ pp_ask_hang (PpFindings    *findings,
       ask_hook (findings, find_edge (scene), &check->mass);
       return;
     }
-  self.hook = hang->is_taut ? find_middle (scene) : hang->hook;
+  self.hook = hang->is_taut ? pp_panel_get_hole_middle (scene->panel) : hang->hook;
   ask_drop (&self);
   ask_length (&self);
   ask_level (&self);

@@ -120,16 +120,15 @@ add_wire (PpMass        *sum,
           const PpScene *scene)
 {
   const PpWire *wire = scene->panel->wire;
-  const PpHole *from, *to;
   double length;
+  PpPoint middle;
 
-  if (scene->n_knots == 0)
+  if (wire == NULL)
     return;
-  from = pp_scene_knot_hole (scene, 0);
-  to = pp_scene_knot_hole (scene, 1);
-  length = isnan (wire->length) ? hypot (to->x - from->x, to->y - from->y) : wire->length;
-  add (sum, wire->mass_per_metre * (length + 2 * wire->tail) / 1000, (from->x + to->x) / 2,
-       (from->y + to->y) / 2, -scene->panel->background->thickness - wire->diameter / 2);
+  length = isnan (wire->length) ? pp_panel_get_hole_distance (scene->panel) : wire->length;
+  middle = pp_panel_get_hole_middle (scene->panel);
+  add (sum, wire->mass_per_metre * (length + 2 * wire->tail) / 1000, middle.x, middle.y,
+       -scene->panel->background->thickness - wire->diameter / 2);
 }
 
 PpMass

@@ -41,15 +41,6 @@ pp_edit_set_hole (const PpPanel *panel,
   return pp_panel_new (&draft, error);
 }
 
-static double
-get_span (const PpPanel *panel)
-{
-  const PpHole *from = pp_panel_find_hole (panel, panel->wire->from, NULL);
-  const PpHole *to = pp_panel_find_hole (panel, panel->wire->to, NULL);
-
-  return pp_point_distance ((PpPoint) { from->x, from->y }, (PpPoint) { to->x, to->y });
-}
-
 PpPanel *
 pp_edit_move_hole (const PpPanel *panel,
                    const PpHole  *hole,
@@ -63,7 +54,7 @@ pp_edit_move_hole (const PpPanel *panel,
   if (moved == NULL || moved->wire == NULL || isnan (moved->wire->length)
       || moved->wire->knotted_at != NULL)
     return g_steal_pointer (&moved);
-  longer = get_span (moved) - get_span (panel);
+  longer = pp_panel_get_hole_distance (moved) - pp_panel_get_hole_distance (panel);
   draft = *moved->wire;
   draft.length += longer;
   if (longer == 0 || draft.length <= 0)

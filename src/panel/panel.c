@@ -331,6 +331,24 @@ pp_panel_get_fused_expansion (const PpPanel *self,
                                         : fused->glass.expansion;
 }
 
+double
+pp_panel_get_hole_distance (const PpPanel *self)
+{
+  const PpHole *from = pp_panel_find_hole (self, self->wire->from, NULL);
+  const PpHole *to = pp_panel_find_hole (self, self->wire->to, NULL);
+
+  return hypot (to->x - from->x, to->y - from->y);
+}
+
+PpPoint
+pp_panel_get_hole_middle (const PpPanel *self)
+{
+  const PpHole *from = pp_panel_find_hole (self, self->wire->from, NULL);
+  const PpHole *to = pp_panel_find_hole (self, self->wire->to, NULL);
+
+  return (PpPoint) { (from->x + to->x) / 2, (from->y + to->y) / 2 };
+}
+
 guint
 pp_panel_count_placed (const PpPanel *self,
                        const char    *piece_id)

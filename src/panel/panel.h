@@ -101,6 +101,10 @@ double             pp_panel_get_limit           (const PpPanel *self, PpLimit li
 /* As the background's where the fused part does not say. kg/m³, /K. */
 double             pp_panel_get_fused_density   (const PpPanel *self, const PpFused *fused);
 double             pp_panel_get_fused_expansion (const PpPanel *self, const PpFused *fused);
+/* Of the wire's two holes, centre to centre: mm from one to the other, and the point midway. The
+ * panel has a wire. */
+double             pp_panel_get_hole_distance   (const PpPanel *self);
+PpPoint            pp_panel_get_hole_middle     (const PpPanel *self);
 /* How many placements there are of a tray piece. */
 guint              pp_panel_count_placed        (const PpPanel *self, const char *piece_id);
 /* Whether `quiet` names this code with the same set of ids. `about` is ended by NULL. */
