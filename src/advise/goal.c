@@ -160,13 +160,16 @@ weigh_sight (const PpCheck *check)
                          1 - conceal->worst.share);
   for (guint i = 0; i < check->panel->holes->len; i++)
     {
-      int knot = check->scene->n_knots == 0 ? PP_NO_INDEX
-                 : (guint) check->scene->knots[0] == i ? 0
-                 : (guint) check->scene->knots[1] == i ? 1 : PP_NO_INDEX;
+      const char *hole = pp_panel_hole (check->panel, i)->id;
+      const PpWire *wire = check->panel->wire;
 
-      if (knot != PP_NO_INDEX)
-        sum += pp_weigh_disc (check->panel, i, conceal->knots[knot].share,
-                              conceal->knots[knot].barely);
+      if (pp_wire_ends_in (wire, hole))
+        {
+          guint knot = g_str_equal (hole, wire->from) ? 0 : 1;
+
+          sum += pp_weigh_disc (check->panel, i, conceal->knots[knot].share,
+                                conceal->knots[knot].barely);
+        }
       else
         sum += pp_weigh_disc (check->panel, i, conceal->holes[i].share, 1);
     }

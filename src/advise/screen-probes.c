@@ -209,9 +209,7 @@ make_probes (Making        *self,
   for (guint i = 0; i < panel->holes->len; i++)
     {
       const PpHole *hole = pp_panel_hole (panel, i);
-      gboolean is_knot = check->scene->n_knots > 0
-                         && ((guint) check->scene->knots[0] == i
-                             || (guint) check->scene->knots[1] == i);
+      gboolean is_knot = pp_wire_ends_in (panel->wire, hole->id);
 
       add_disc (self, i, (PpPoint) { hole->x, hole->y },
                 (is_knot ? panel->wire->knot_diameter : hole->diameter) / 2);

@@ -38,18 +38,7 @@ pp_weigh_wire (const PpPanel *panel,
   return sum;
 }
 
-/* Whether the wire ends in the index-th hole. */
-static inline gboolean
-pp_is_knot (const PpPanel *panel,
-            guint          index)
-{
-  const char *id = pp_panel_hole (panel, index)->id;
-
-  return panel->wire != NULL
-         && (g_str_equal (panel->wire->from, id) || g_str_equal (panel->wire->to, id));
-}
-
-/* A knot or hole by its shares hidden. */
+/* A knot, or the index-th hole, by its shares hidden. */
 static inline double
 pp_weigh_disc (const PpPanel *panel,
                guint          index,
@@ -58,7 +47,7 @@ pp_weigh_disc (const PpPanel *panel,
 {
   double limit = pp_panel_get_limit (panel, PP_LIMIT_KNOT_SHARE);
 
-  if (!pp_is_knot (panel, index))
+  if (!pp_wire_ends_in (panel->wire, pp_panel_hole (panel, index)->id))
     return share < limit - PP_TIE ? PP_WEIGHT_CAUTION * (1 + limit - share) : 0;
   if (share < limit - PP_TIE)
     return PP_WEIGHT_FAULT * (1 + limit - share);

@@ -325,7 +325,7 @@ ask_hole (PpFindings        *findings,
 {
   const PpHole *hole = pp_panel_hole (scene->panel, index);
 
-  if (scene->n_knots > 0 && ((guint) scene->knots[0] == index || (guint) scene->knots[1] == index))
+  if (pp_wire_ends_in (scene->panel->wire, hole->id))
     return;
   if (!pp_is_under (share->share, pp_panel_get_limit (scene->panel, PP_LIMIT_KNOT_SHARE)))
     return;

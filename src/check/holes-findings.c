@@ -90,15 +90,6 @@ ask_edge (const Drilling *self)
                           name_of (self), is, caution));
 }
 
-static gboolean
-has_wire (const Drilling *self)
-{
-  const PpWire *wire = self->scene->panel->wire;
-
-  return wire != NULL
-         && (g_str_equal (wire->from, self->hole->id) || g_str_equal (wire->to, self->hole->id));
-}
-
 static void
 ask_wire (const Drilling *self)
 {
@@ -106,7 +97,7 @@ ask_wire (const Drilling *self)
   double diameter = self->hole->diameter;
   g_autofree char *needed = NULL;
 
-  if (!has_wire (self))
+  if (!pp_wire_ends_in (wire, self->hole->id))
     return;
   needed = length (self, wire->diameter + WIRE_PLAY);
   if (pp_is_under (diameter, wire->diameter + WIRE_PLAY))

@@ -130,7 +130,7 @@ get_reach_of_hole (const PpPanel *panel,
 {
   const PpWire *wire = panel->wire;
 
-  if (wire == NULL || (!g_str_equal (wire->from, hole->id) && !g_str_equal (wire->to, hole->id)))
+  if (!pp_wire_ends_in (wire, hole->id))
     return hole->diameter / 2;
   return fmax (hole->diameter / 2,
                wire->knot_diameter / 2 + pp_panel_get_limit (panel, PP_LIMIT_PLACE));

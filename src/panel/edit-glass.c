@@ -69,13 +69,12 @@ pp_edit_remove_hole (const PpPanel *panel,
                      GError       **error)
 {
   g_autoptr (GPtrArray) list = NULL;
-  const PpWire *wire = panel->wire;
   PpPanel draft = *panel;
   guint index;
 
   if (pp_panel_find_hole (panel, hole, &index) == NULL)
     return pp_edit_refuse_unknown (hole, error);
-  if (wire != NULL && (g_str_equal (wire->from, hole) || g_str_equal (wire->to, hole)))
+  if (pp_wire_ends_in (panel->wire, hole))
     {
       g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_REFERENCE,
                    _("The wire ends in this hole; take the wire off first."));

@@ -138,6 +138,13 @@ PpWire *pp_wire_new   (const PpWire *draft, GError **error);
 PpWire *pp_wire_ref   (const PpWire *self);
 void    pp_wire_unref (const PpWire *self);
 
+/* Whether it is knotted in the hole of that id, or will be; a wire that is NULL never is. */
+static inline gboolean
+pp_wire_ends_in (const PpWire *self, const char *hole)
+{
+  return self != NULL && (g_str_equal (self->from, hole) || g_str_equal (self->to, hole));
+}
+
 typedef enum
 {
   PP_PLACE_WALL,

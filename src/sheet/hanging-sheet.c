@@ -31,10 +31,7 @@ static char *
 use_of (const PpPanel *panel,
         guint          index)
 {
-  const PpWire *wire = panel->wire;
-  const PpHole *hole = pp_panel_hole (panel, index);
-
-  if (wire != NULL && (g_str_equal (hole->id, wire->from) || g_str_equal (hole->id, wire->to)))
+  if (pp_wire_ends_in (panel->wire, pp_panel_hole (panel, index)->id))
     return g_strdup (_("wire"));
   return g_strdup (_("not for the wire"));
 }
