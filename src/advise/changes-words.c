@@ -88,7 +88,7 @@ say_add (const PpScene *after,
   g_autofree char *place = pp_place_format (after->panel, after->bodies[index]->centroid);
 
   return g_strdup_printf (_("One more %s from the tray, %s"),
-                          *piece->name != '\0' ? piece->name : piece->id, place);
+                          pp_piece_get_title (piece), place);
 }
 
 static guint

@@ -44,7 +44,7 @@ static char *
 name_group (const PpPanel *panel,
             const PpPiece *piece)
 {
-  const char *name = *piece->name != '\0' ? piece->name : piece->id;
+  const char *name = pp_piece_get_title (piece);
   char *own = g_strdup (name);
 
   for (guint n = 2; is_group (panel, own); n++)

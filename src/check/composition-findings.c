@@ -8,6 +8,7 @@
 
 #include "panel/i18n.h"
 #include "panel/measure.h"
+#include "panel/tally.h"
 
 #define MOST_COUNTED 8 /* flowers; above, the eye does not count */
 
@@ -119,8 +120,7 @@ ask_stock (PpFindings    *findings,
                                               "or take some off.",
                                               "%s: %u are placed, but there are only %u. Make more "
                                               "or take some off.", placed),
-                                    *piece->name != '\0' ? piece->name : piece->id, placed,
-                                    piece->count));
+                                    pp_piece_get_title (piece), placed, piece->count));
 }
 
 /* Copies placed of each tray piece, by id; asking the panel for each would take the product of
@@ -128,15 +128,10 @@ ask_stock (PpFindings    *findings,
 static GHashTable *
 count_placed (const PpPanel *panel)
 {
-  GHashTable *counts = g_hash_table_new (g_str_hash, g_str_equal);
+  GHashTable *counts = pp_tally_new ();
 
   for (guint i = 0; i < panel->placements->len; i++)
-    {
-      const char *piece = pp_panel_placement (panel, i)->piece;
-      guint count = GPOINTER_TO_UINT (g_hash_table_lookup (counts, piece));
-
-      g_hash_table_insert (counts, (gpointer) piece, GUINT_TO_POINTER (count + 1));
-    }
+    pp_tally_add (counts, pp_panel_placement (panel, i)->piece);
   return counts;
 }
 
@@ -158,7 +153,6 @@ pp_ask_composition (PpFindings    *findings,
     {
       const PpPiece *piece = pp_panel_piece (scene->panel, i);
 
-      ask_stock (findings, scene, piece,
-                 GPOINTER_TO_UINT (g_hash_table_lookup (counts, piece->id)));
+      ask_stock (findings, scene, piece, pp_tally_get (counts, piece->id));
     }
 }

@@ -5,7 +5,6 @@
  * All distances are from the rim. A hole whose centre lies beyond the edge has a negative distance: that of its centre,
  * and its radius more.
  */
-#include "check/part-name.h"
 #include "check/questions.h"
 
 #include "panel/hole-name.h"
@@ -116,7 +115,7 @@ static void
 ask_part (const Drilling *self,
           const PpPart   *part)
 {
-  const char *name = pp_part_name_of (part);
+  const char *name = pp_fused_get_title (part->fused);
 
   if (pp_is_under (pp_bands_distance (part->bands, self->centre, INFINITY), self->radius))
     say (self, "hole-border", PP_LEVEL_FAULT, PP_ORIGIN_OWN, NAN, NAN, part->fused->id,

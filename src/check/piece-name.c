@@ -6,12 +6,7 @@
 
 #include "panel/i18n.h"
 #include "panel/measure.h"
-
-static const char *
-plain_name (const PpPiece *piece)
-{
-  return *piece->name != '\0' ? piece->name : piece->id;
-}
+#include "panel/tally.h"
 
 static gboolean
 is_alone (const PpScene *scene,
@@ -19,7 +14,7 @@ is_alone (const PpScene *scene,
           const char    *name)
 {
   for (guint i = 0; i < scene->n_bodies; i++)
-    if (i != index && g_strcmp0 (plain_name (scene->bodies[i]->piece), name) == 0)
+    if (i != index && g_strcmp0 (pp_piece_get_title (scene->bodies[i]->piece), name) == 0)
       return FALSE;
   return TRUE;
 }
@@ -29,7 +24,7 @@ static char *
 name_with_place (const PpScene *scene,
                  guint          index)
 {
-  const char *name = plain_name (scene->bodies[index]->piece);
+  const char *name = pp_piece_get_title (scene->bodies[index]->piece);
   const PpPlacement *placement = scene->bodies[index]->placement;
   g_autofree char *place = pp_place_format (scene->panel, (PpPoint) { placement->x, placement->y });
 
@@ -41,7 +36,7 @@ char *
 pp_piece_name_of (const PpScene *scene,
                   guint          index)
 {
-  const char *name = plain_name (scene->bodies[index]->piece);
+  const char *name = pp_piece_get_title (scene->bodies[index]->piece);
 
   return is_alone (scene, index, name) ? g_strdup (name) : name_with_place (scene, index);
 }
@@ -57,14 +52,9 @@ struct _PpPieceNames
 static void
 count_names (PpPieceNames *self)
 {
-  self->counts = g_hash_table_new (g_str_hash, g_str_equal);
+  self->counts = pp_tally_new ();
   for (guint i = 0; i < self->scene->n_bodies; i++)
-    {
-      const char *name = plain_name (self->scene->bodies[i]->piece);
-      guint n = GPOINTER_TO_UINT (g_hash_table_lookup (self->counts, name));
-
-      g_hash_table_insert (self->counts, (gpointer) name, GUINT_TO_POINTER (n + 1));
-    }
+    pp_tally_add (self->counts, pp_piece_get_title (self->scene->bodies[i]->piece));
 }
 
 PpPieceNames *
@@ -101,9 +91,7 @@ static gboolean
 has_plain_name (const PpPieceNames *self,
                 guint               index)
 {
-  const char *name = plain_name (self->scene->bodies[index]->piece);
-
-  return GPOINTER_TO_UINT (g_hash_table_lookup (self->counts, name)) == 1;
+  return pp_tally_get (self->counts, pp_piece_get_title (self->scene->bodies[index]->piece)) == 1;
 }
 
 gboolean
@@ -119,7 +107,7 @@ get_name (PpPieceNames *self,
           guint         index)
 {
   if (has_plain_name (self, index))
-    return plain_name (self->scene->bodies[index]->piece);
+    return pp_piece_get_title (self->scene->bodies[index]->piece);
   if (self->names[index] == NULL)
     {
       g_autofree char *text = name_with_place (self->scene, index);

@@ -5,7 +5,6 @@
  * What counts of an insert is the part of it under the fused glass: there the pocket is. An insert
  * that misses its fused part leaves a mouth of no width, and no seam and no depth are asked of it.
  */
-#include "check/part-name.h"
 #include "check/piece-name.h"
 #include "check/questions.h"
 
@@ -59,12 +58,18 @@ length (const Fusing *self,
   return pp_length_format (mm, self->scene->panel->units);
 }
 
+static const char *
+name_of (const Fusing *self)
+{
+  return pp_fused_get_title (self->part->fused);
+}
+
 static void
 ask_firing (const Fusing *self)
 {
   const PpPanel *panel = self->scene->panel;
   const PpFused *fused = self->part->fused;
-  const char *name = pp_part_name_of (self->part);
+  const char *name = pp_fused_get_title (fused);
   double difference = fabs (pp_panel_get_fused_expansion (panel, fused)
                             - panel->background->glass.expansion);
   g_autoptr (PpRegion) beyond = pp_region_difference (self->part->region, self->scene->background);
@@ -244,7 +249,7 @@ ask_seam (const Fusing *self)
   if (pp_is_under (seam, limit))
     say (self, "seam", PP_LEVEL_FAULT, PP_ORIGIN_PRACTICE, PP_ABOUT (fused->id), seam, limit,
          g_strdup_printf (_("The seam beside the pocket of %s is %s wide and may not hold; make it "
-                            "at least %s."), pp_part_name_of (self->part), is, wanted));
+                            "at least %s."), name_of (self), is, wanted));
 }
 
 static void
@@ -258,7 +263,7 @@ ask_mouth (const Fusing *self)
     say (self, "pocket-closed", PP_LEVEL_FAULT, PP_ORIGIN_OWN, PP_ABOUT (fused->id), distance,
          OPEN_WITHIN,
          g_strdup_printf (_("The pocket of %s has no mouth: its insert ends %s inside the border. "
-                            "Let the insert reach the rim."), pp_part_name_of (self->part), is));
+                            "Let the insert reach the rim."), name_of (self), is));
 }
 
 /* Of a stem as it lies level: its greatest top less its least underside. One too thin for a cell
@@ -322,7 +327,7 @@ ask_stem_place (const Fusing *self,
     say (self, "stem-astray", PP_LEVEL_FAULT, PP_ORIGIN_OWN, PP_ABOUT (body->placement->id, part),
          pp_region_get_area (beside), BEYOND,
          g_strdup_printf (_("%s runs beside the pocket of %s, where there is no room. Turn or move "
-                            "it into the pocket."), name, pp_part_name_of (self->part)));
+                            "it into the pocket."), name, name_of (self)));
   if (!pp_is_over (bottom - foot, SHORT))
     return;
   over = length (self, bottom - foot);
@@ -357,7 +362,7 @@ ask_stems (const Fusing *self)
     say (self, "stems-wide", PP_LEVEL_FAULT, PP_ORIGIN_OWN, (const char * const *) about->pdata,
          sum, mouth,
          g_strdup_printf (_("The stems in the pocket of %s are %s wide together; its mouth is %s. "
-                            "Take one out or use thinner ones."), pp_part_name_of (self->part),
+                            "Take one out or use thinner ones."), name_of (self),
                           needed, room));
 }
 

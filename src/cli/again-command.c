@@ -20,7 +20,7 @@ print_to_make (const PpPanel *panel)
       const PpToMake *make = &g_array_index (list, PpToMake, i);
       const PpPiece *piece = pp_panel_piece (panel, make->piece);
 
-      g_print ("%4u  %s\n", make->count, *piece->name != '\0' ? piece->name : piece->id);
+      g_print ("%4u  %s\n", make->count, pp_piece_get_title (piece));
     }
 }
 

@@ -112,7 +112,7 @@ job_name (const PpAnswers *answers,
     return g_strdup_printf (_("Knot at the %s hole"),
                             pp_hole_name (job == 0 ? panel->wire->from : panel->wire->to));
   piece = pp_panel_get_piece_of (panel, pp_panel_placement (panel, job - n_knots));
-  return g_strdup (*piece->name != '\0' ? piece->name : piece->id);
+  return g_strdup (pp_piece_get_title (piece));
 }
 
 static void

@@ -9,6 +9,7 @@
 
 #include "panel/edit-private.h"
 #include "panel/same-make.h"
+#include "panel/tally.h"
 
 static PpPlacement *
 out_of_pocket (const PpPlacement *placement)
@@ -157,18 +158,11 @@ join_trays (Paste *self)
 static GHashTable *
 count_groups (const PpPanel *panel)
 {
-  GHashTable *counts = g_hash_table_new (g_str_hash, g_str_equal);
+  GHashTable *counts = pp_tally_new ();
 
   for (guint i = 0; i < panel->placements->len; i++)
-    {
-      char *group = (char *) pp_panel_placement (panel, i)->group;
-      guint n;
-
-      if (group == NULL)
-        continue;
-      n = GPOINTER_TO_UINT (g_hash_table_lookup (counts, group));
-      g_hash_table_insert (counts, group, GUINT_TO_POINTER (n + 1));
-    }
+    if (pp_panel_placement (panel, i)->group != NULL)
+      pp_tally_add (counts, pp_panel_placement (panel, i)->group);
   return counts;
 }
 
@@ -198,7 +192,7 @@ name_groups (Paste *self)
     {
       char *group = (char *) pp_panel_placement (self->clip, i)->group;
 
-      if (group == NULL || GPOINTER_TO_UINT (g_hash_table_lookup (counts, group)) < 2
+      if (group == NULL || pp_tally_get (counts, group) < 2
           || g_hash_table_contains (self->groups, group))
         continue;
       g_hash_table_insert (self->groups, group,

@@ -101,6 +101,13 @@ PpFused *pp_fused_new   (const PpFused *draft, GError **error);
 PpFused *pp_fused_ref   (const PpFused *self);
 void     pp_fused_unref (const PpFused *self);
 
+/* What it is called in a sentence: its name, or its id where that is empty. (transfer none) */
+static inline const char *
+pp_fused_get_title (const PpFused *self)
+{
+  return *self->name != '\0' ? self->name : self->id;
+}
+
 typedef struct
 {
   const char *id;
@@ -224,6 +231,13 @@ PpPiece  pp_piece_draft (void);
 PpPiece *pp_piece_new   (const PpPiece *draft, GError **error);
 PpPiece *pp_piece_ref   (const PpPiece *self);
 void     pp_piece_unref (const PpPiece *self);
+
+/* Likewise. (transfer none) */
+static inline const char *
+pp_piece_get_title (const PpPiece *self)
+{
+  return *self->name != '\0' ? self->name : self->id;
+}
 
 /* X = x + m·u·cos r - v·sin r, Y = y + m·u·sin r + v·cos r, m = -1 if mirrored. */
 typedef struct

@@ -70,18 +70,11 @@ label_new (PpBook     *book,
   return g_strdup_printf (_("%s\n%s thick"), line, thick);
 }
 
-static const char *
-name_or_id (const char *name,
-            const char *id)
-{
-  return *name != '\0' ? name : id;
-}
-
 static void
 add_fused (Cutting       *self,
            const PpFused *fused)
 {
-  const char *name = name_or_id (fused->name, fused->id);
+  const char *name = pp_fused_get_title (fused);
   g_autofree char *insert = NULL;
 
   add_part (self, fused->outline, label_new (self->book, name, fused->thickness), FALSE);
@@ -98,8 +91,8 @@ add_piece (Cutting       *self,
 {
   guint wanted = MAX (piece->count, pp_panel_count_placed (self->book->panel, piece->id));
   g_autofree char *name = wanted > 1 ? g_strdup_printf (_("%u × %s"), wanted,
-                                                        name_or_id (piece->name, piece->id))
-                                     : g_strdup (name_or_id (piece->name, piece->id));
+                                                        pp_piece_get_title (piece))
+                                     : g_strdup (pp_piece_get_title (piece));
 
   add_part (self, piece->outline, label_new (self->book, name, piece->thickness), FALSE);
 }

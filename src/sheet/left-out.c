@@ -45,7 +45,7 @@ pp_left_out_findings (const PpPanel *panel,
                                      .limit = NAN },
                        g_strdup_printf (_("The picture of %s is left out and its outline drawn "
                                           "instead: %s"),
-                                        *piece->name != '\0' ? piece->name : piece->id, fault));
+                                        pp_piece_get_title (piece), fault));
     }
   list = g_ptr_array_ref (findings.list);
   pp_findings_clear (&findings);

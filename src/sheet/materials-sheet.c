@@ -32,7 +32,7 @@ add_piece (PpBook        *book,
 {
   guint placed = pp_panel_count_placed (book->panel, piece->id);
   PpBox box = pp_outline_get_box (piece->outline);
-  g_autofree char *name = pp_plain_line_new (*piece->name != '\0' ? piece->name : piece->id);
+  g_autofree char *name = pp_plain_line_new (pp_piece_get_title (piece));
   g_autofree char *size = pp_size_format (pp_box_width (box), pp_box_height (box),
                                           book->job->units);
   g_autofree char *used = count_format (placed);
@@ -87,7 +87,7 @@ add_fused (PpFacts       *facts,
   PpBox box = pp_outline_get_box (fused->outline);
   PpUnits units = book->job->units;
 
-  pp_facts_take (facts, pp_plain_line_new (*fused->name != '\0' ? fused->name : fused->id),
+  pp_facts_take (facts, pp_plain_line_new (pp_fused_get_title (fused)),
                  thick_size_format (pp_box_width (box), pp_box_height (box), fused->thickness,
                                     units));
   if (!fused->has_pocket)

@@ -210,7 +210,7 @@ name_piece (PpJobWords   *self,
             const PpBody *body)
 {
   const PpPiece *piece = body->piece;
-  g_autofree char *name = pp_plain_line_new (*piece->name != '\0' ? piece->name : piece->id);
+  g_autofree char *name = pp_plain_line_new (pp_piece_get_title (piece));
 
   if (body->placement->mirrored)
     self->name = g_strdup_printf (_("%s, mirrored"), name);
