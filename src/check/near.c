@@ -10,22 +10,6 @@
 #include "check/cover.h"
 #include "shape/polygon.h"
 
-static double
-cross (PpPoint a,
-       PpPoint b,
-       PpPoint p)
-{
-  return (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x);
-}
-
-static gboolean
-sides_cross (PpSide a,
-             PpSide b)
-{
-  return (cross (a.a, a.b, b.a) < 0) != (cross (a.a, a.b, b.b) < 0)
-         && (cross (b.a, b.b, a.a) < 0) != (cross (b.a, b.b, a.b) < 0);
-}
-
 static gboolean
 sides_are_near (PpSide a,
                 PpSide b,
@@ -36,11 +20,7 @@ sides_are_near (PpSide a,
       || MIN (a.a.y, a.b.y) > MAX (b.a.y, b.b.y) + distance
       || MAX (a.a.y, a.b.y) < MIN (b.a.y, b.b.y) - distance)
     return FALSE;
-  return sides_cross (a, b)
-         || pp_segment_distance (a.a, a.b, b.a) <= distance
-         || pp_segment_distance (a.a, a.b, b.b) <= distance
-         || pp_segment_distance (b.a, b.b, a.a) <= distance
-         || pp_segment_distance (b.a, b.b, a.b) <= distance;
+  return pp_side_distance (a, b) <= distance;
 }
 
 static gboolean

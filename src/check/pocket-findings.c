@@ -89,16 +89,10 @@ ask_firing (const Fusing *self)
                             "trim it."), name));
 }
 
-/* The lines of the border of the fused part that lie lower than the mouth. */
-typedef struct
-{
-  PpPoint a;
-  PpPoint b;
-} Side;
-
+/* Leaves of a side what is lower than y; FALSE where nothing is. */
 static gboolean
-clip_below (Side  *side,
-            double y)
+clip_below (PpSide *side,
+            double  y)
 {
   PpPoint *upper = side->a.y < side->b.y ? &side->a : &side->b;
   PpPoint *lower = side->a.y < side->b.y ? &side->b : &side->a;
@@ -111,24 +105,11 @@ clip_below (Side  *side,
   return TRUE;
 }
 
-static double
-side_to_side (const Side *p,
-              const Side *q)
-{
-  if (pp_point_cross (p->a, p->b, q->a) * pp_point_cross (p->a, p->b, q->b) < 0
-      && pp_point_cross (q->a, q->b, p->a) * pp_point_cross (q->a, q->b, p->b) < 0)
-    return 0;
-  return fmin (fmin (pp_segment_distance (q->a, q->b, p->a),
-                     pp_segment_distance (q->a, q->b, p->b)),
-               fmin (pp_segment_distance (p->a, p->b, q->a),
-                     pp_segment_distance (p->a, p->b, q->b)));
-}
-
 /* Whether two sides may, by their boxes, be nearer than `distance`. */
 static gboolean
-may_be_nearer (const Side *p,
-               const Side *q,
-               double      distance)
+may_be_nearer (const PpSide *p,
+               const PpSide *q,
+               double        distance)
 {
   double x = fmax (fmin (p->a.x, p->b.x) - fmax (q->a.x, q->b.x),
                    fmin (q->a.x, q->b.x) - fmax (p->a.x, p->b.x));
@@ -140,7 +121,7 @@ may_be_nearer (const Side *p,
 
 /* The lesser of `least` and the distance of one side to an outline. */
 static double
-side_to_outline (const Side      *side,
+side_to_outline (const PpSide    *side,
                  const PpOutline *outline,
                  double           least)
 {
@@ -151,10 +132,10 @@ side_to_outline (const Side      *side,
 
       for (guint i = 0; i + 1 < n; i++)
         {
-          const Side other = { p[i], p[i + 1] };
+          const PpSide other = { p[i], p[i + 1] };
 
           if (may_be_nearer (side, &other, least))
-            least = fmin (least, side_to_side (side, &other));
+            least = fmin (least, pp_side_distance (*side, other));
         }
     }
   return least;
@@ -175,7 +156,7 @@ find_seam (const Fusing *self,
 
       for (guint i = 0; i + 1 < n; i++)
         {
-          Side side = { p[i], p[i + 1] };
+          PpSide side = { p[i], p[i + 1] };
 
           if (clip_below (&side, mouth_y + BELOW_MOUTH))
             least = side_to_outline (&side, fused->pocket.insert, least);

@@ -14,21 +14,6 @@ pp_act_clear (PpAct *self)
   g_free (self->at);
 }
 
-typedef gpointer (*RecordRef) (gconstpointer record);
-
-static GPtrArray *
-copy_list (const GPtrArray *list,
-           RecordRef        ref,
-           GDestroyNotify   unref)
-{
-  GPtrArray *copy = g_ptr_array_new_full (list->len + 1, unref);
-
-  for (guint i = 0; i < list->len; i++)
-    g_ptr_array_add (copy, ref (g_ptr_array_index (list, i)));
-
-  return copy;
-}
-
 void
 pp_act_init (PpAct         *self,
              const PpPanel *panel,
@@ -36,11 +21,12 @@ pp_act_init (PpAct         *self,
 {
   *self = (PpAct) {
     .panel = *panel,
-    .placements = copy_list (panel->placements, (RecordRef) pp_placement_ref,
-                             (GDestroyNotify) pp_placement_unref),
-    .tray = copy_list (panel->tray, (RecordRef) pp_piece_ref, (GDestroyNotify) pp_piece_unref),
-    .log = copy_list (panel->log, (RecordRef) pp_log_entry_ref,
-                      (GDestroyNotify) pp_log_entry_unref),
+    .placements = pp_records_copy (panel->placements, (PpRecordRef) pp_placement_ref,
+                                   (GDestroyNotify) pp_placement_unref),
+    .tray = pp_records_copy (panel->tray, (PpRecordRef) pp_piece_ref,
+                             (GDestroyNotify) pp_piece_unref),
+    .log = pp_records_copy (panel->log, (PpRecordRef) pp_log_entry_ref,
+                            (GDestroyNotify) pp_log_entry_unref),
     .at = g_date_time_format (at, "%Y-%m-%dT%H:%M:%S%:z"),
   };
   self->panel.placements = self->placements;

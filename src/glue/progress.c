@@ -82,8 +82,7 @@ find_job (const PpPanel *panel,
       if (g_str_equal (name, id))
         return knot;
     }
-  g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_REFERENCE,
-               _("There is no “%s” in this panel."), id);
+  pp_edit_refuse_unknown (id, error);
 
   return NO_JOB;
 }

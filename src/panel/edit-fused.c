@@ -15,8 +15,8 @@
 static GPtrArray *
 copy_fused (const PpPanel *panel)
 {
-  return pp_edit_copy_list (panel->fused, (PpRecordRef) pp_fused_ref,
-                            (GDestroyNotify) pp_fused_unref);
+  return pp_records_copy (panel->fused, (PpRecordRef) pp_fused_ref,
+                          (GDestroyNotify) pp_fused_unref);
 }
 
 PpPanel *

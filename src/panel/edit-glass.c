@@ -22,8 +22,8 @@ pp_edit_set_background (const PpPanel      *panel,
 static GPtrArray *
 copy_holes (const PpPanel *panel)
 {
-  return pp_edit_copy_list (panel->holes, (PpRecordRef) pp_hole_ref,
-                            (GDestroyNotify) pp_hole_unref);
+  return pp_records_copy (panel->holes, (PpRecordRef) pp_hole_ref,
+                          (GDestroyNotify) pp_hole_unref);
 }
 
 PpPanel *
@@ -166,19 +166,6 @@ pp_edit_set_order (const PpPanel      *panel,
   return pp_panel_new (&draft, error);
 }
 
-static gboolean
-is_same_set (const char * const *a,
-             const char * const *b)
-{
-  for (guint i = 0; a[i] != NULL; i++)
-    if (!g_strv_contains (b, a[i]))
-      return FALSE;
-  for (guint i = 0; b[i] != NULL; i++)
-    if (!g_strv_contains (a, b[i]))
-      return FALSE;
-  return TRUE;
-}
-
 PpPanel *
 pp_edit_set_quiet (const PpPanel      *panel,
                    const char         *code,
@@ -187,18 +174,14 @@ pp_edit_set_quiet (const PpPanel      *panel,
                    GError            **error)
 {
   g_autoptr (GPtrArray) list
-      = pp_edit_copy_list (panel->quiet, (PpRecordRef) pp_quiet_ref, (GDestroyNotify) pp_quiet_unref);
+      = pp_records_copy (panel->quiet, (PpRecordRef) pp_quiet_ref, (GDestroyNotify) pp_quiet_unref);
   PpQuiet entry = pp_quiet_draft ();
   PpPanel draft = *panel;
   PpQuiet *added;
 
   for (guint i = list->len; i-- > 0;)
-    {
-      const PpQuiet *known = g_ptr_array_index (list, i);
-
-      if (g_str_equal (known->code, code) && is_same_set (known->about, about))
-        g_ptr_array_remove_index (list, i);
-    }
+    if (pp_quiet_is_of (g_ptr_array_index (list, i), code, about))
+      g_ptr_array_remove_index (list, i);
   entry.code = code;
   entry.about = about;
   added = pp_quiet_new (&entry, error);

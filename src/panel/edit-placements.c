@@ -6,18 +6,6 @@
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
 
-GPtrArray *
-pp_edit_copy_list (GPtrArray     *list,
-                   PpRecordRef    ref,
-                   GDestroyNotify unref)
-{
-  GPtrArray *copy = g_ptr_array_new_full (list->len + 1, unref);
-
-  for (guint i = 0; i < list->len; i++)
-    g_ptr_array_add (copy, ref (g_ptr_array_index (list, i)));
-  return copy;
-}
-
 void
 pp_edit_put (GPtrArray     *list,
              gboolean       is_there,
@@ -37,8 +25,8 @@ pp_edit_put (GPtrArray     *list,
 GPtrArray *
 pp_edit_copy_placements (const PpPanel *panel)
 {
-  return pp_edit_copy_list (panel->placements, (PpRecordRef) pp_placement_ref,
-                            (GDestroyNotify) pp_placement_unref);
+  return pp_records_copy (panel->placements, (PpRecordRef) pp_placement_ref,
+                          (GDestroyNotify) pp_placement_unref);
 }
 
 gpointer

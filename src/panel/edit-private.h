@@ -8,11 +8,6 @@
 
 G_BEGIN_DECLS
 
-/* A list with the same records, to be changed before it becomes part of a panel. */
-typedef gpointer (*PpRecordRef) (gconstpointer record);
-GPtrArray *pp_edit_copy_list     (GPtrArray     *list,
-                                  PpRecordRef    ref,
-                                  GDestroyNotify unref);
 /* Puts `record` (transfer full) in place of the one at `index`, or at the end where there is
  * none. */
 void       pp_edit_put           (GPtrArray     *list,
@@ -20,16 +15,14 @@ void       pp_edit_put           (GPtrArray     *list,
                                   guint          index,
                                   gpointer       record,
                                   GDestroyNotify unref);
-/* Copies of the three lists that edits change most. */
+/* Copies of the two lists that edits change most. */
 GPtrArray *pp_edit_copy_placements (const PpPanel *panel);
 GPtrArray *pp_edit_copy_tray       (const PpPanel *panel);
 /* Whether anything in the panel has this id. */
 gboolean   pp_edit_is_taken        (const PpPanel *panel, const char *id);
 /* The first free id whose number is `*next` or more; leaves in `next` the number after it. A
- * number beyond those that count may be taken (panel.c, MAX_ID_NUMBER). (transfer full) */
+ * number beyond those that count may be taken (panel-ids.c, MAX_ID_NUMBER). (transfer full) */
 char      *pp_edit_take_id         (const PpPanel *panel, const char *prefix, guint *next);
-/* Sets PP_PANEL_ERROR_REFERENCE about an id that is not there, and returns NULL. */
-gpointer   pp_edit_refuse_unknown  (const char *id, GError **error);
 /* The panel with another stack; takes `placements`, NULL after an error. */
 PpPanel   *pp_edit_with_placements (const PpPanel *panel, GPtrArray *placements, GError **error);
 

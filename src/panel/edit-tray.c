@@ -9,8 +9,8 @@
 GPtrArray *
 pp_edit_copy_tray (const PpPanel *panel)
 {
-  return pp_edit_copy_list (panel->tray, (PpRecordRef) pp_piece_ref,
-                            (GDestroyNotify) pp_piece_unref);
+  return pp_records_copy (panel->tray, (PpRecordRef) pp_piece_ref,
+                          (GDestroyNotify) pp_piece_unref);
 }
 
 static PpPanel *

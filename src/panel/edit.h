@@ -2,10 +2,10 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Each takes a panel and gives a new one (transfer full) that keeps every rule of format.md and
- * shares what did not change. Ids must be of this panel: an unknown one is a PP_PANEL_ERROR of
- * code REFERENCE, as is taking away what is still needed; a value out of range is code VALUE; too
- * many of something is code LIMIT. On error nothing changes and NULL is returned.
+ * Each takes a panel and gives a new one (transfer full) that keeps the rules of record.h and
+ * panel.h and shares what did not change. Ids must be of this panel: an unknown one is a
+ * PP_PANEL_ERROR of code REFERENCE, as is taking away what is still needed; a value out of range is
+ * code VALUE; too many of something is code LIMIT. On error nothing changes and NULL is returned.
  * Edits on several placements keep their stacking order among themselves.
  */
 #pragma once
@@ -55,8 +55,8 @@ char    *pp_edit_new_group_name    (const PpPanel *panel);
 /* Also out of the plan and the quieted findings. */
 PpPanel *pp_edit_remove            (const PpPanel *panel, const char * const *placements,
                                     GError **error);
-/* Copies on top of the stack, moved by (dx, dy), not pinned and not glued. `ids` (nullable,
- * transfer full): theirs, in the order given. */
+/* Copies on top of the stack, moved by (dx, dy), in the same group and pocket, not pinned and not
+ * glued. `ids` (nullable, transfer full): theirs, in the order given. */
 PpPanel *pp_edit_duplicate         (const PpPanel *panel, const char * const *placements,
                                     double dx, double dy, char ***ids, GError **error);
 /* The placement becomes one of another tray piece, in the same pose and stack place. */
@@ -104,6 +104,7 @@ PpPanel *pp_edit_cut_pocket        (const PpPanel *panel, const char *fused, dou
                                     double depth, GError **error);
 /* Stems in it stay where they are. */
 PpPanel *pp_edit_close_pocket      (const PpPanel *panel, const char *fused, GError **error);
+/* Adds it, or puts it in place of the one with the same id. */
 PpPanel *pp_edit_set_hole          (const PpPanel *panel, const PpHole *hole, GError **error);
 /* The same for a hole that is there, by hand: a wire of a set length that ends in it, and is not
  * knotted, keeps its slack. */
@@ -119,8 +120,9 @@ PpPanel *pp_edit_set_display       (const PpPanel *panel, const PpDisplay *displ
 /* NAN takes the default again. */
 PpPanel *pp_edit_set_limit         (const PpPanel *panel, PpLimit limit, double value,
                                     GError **error);
+/* Cannot fail. */
 PpPanel *pp_edit_set_units         (const PpPanel *panel, PpUnits units);
-/* Any of them NULL: as it is. */
+/* Any of them NULL: as it is. Cannot fail. */
 PpPanel *pp_edit_set_titles        (const PpPanel *panel, const char *title, const char *maker,
                                     const char *note);
 /* The order of gluing that the maker has accepted: jobs ended by NULL, "knot:left" or a placement's
@@ -130,6 +132,8 @@ PpPanel *pp_edit_set_order         (const PpPanel *panel, const char * const *jo
 /* "I know": keeps a finding quiet, or lets it speak again. */
 PpPanel *pp_edit_set_quiet         (const PpPanel *panel, const char *code,
                                     const char * const *about, gboolean quiet, GError **error);
+/* Sets PP_PANEL_ERROR_REFERENCE about an id that is not there, and returns NULL. */
+gpointer pp_edit_refuse_unknown    (const char *id, GError **error);
 /* A free id with this prefix, "p12"; (transfer full). */
 char    *pp_edit_new_id            (const PpPanel *panel, const char *prefix);
 

@@ -25,7 +25,7 @@ GHashTable *pp_panel_ids_new       (void);
 gboolean    pp_panel_ids_add_all   (GHashTable *ids, const PpPanel *panel, GError **error);
 /* Where in its array the record of that kind stands; FALSE, and `index` untouched, without one. */
 gboolean    pp_panel_ids_find      (GHashTable *ids, const char *id, PpIdKind kind, guint *index);
-/* The lowest number, 1 or more, that no id of the panel has had: an id once given is not given
+/* One more than the highest number that an id of the panel has had: an id once given is not given
  * again, also where only log, plan or quieted findings name it. */
 guint       pp_panel_ids_find_next (GHashTable *ids, const PpPanel *panel);
 

@@ -360,28 +360,13 @@ pp_panel_count_placed (const PpPanel *self,
   return n;
 }
 
-static gboolean
-contains_all (const char * const *set,
-              const char * const *ids)
-{
-  for (guint i = 0; ids[i] != NULL; i++)
-    if (!g_strv_contains (set, ids[i]))
-      return FALSE;
-  return TRUE;
-}
-
 gboolean
 pp_panel_is_quiet (const PpPanel      *self,
                    const char         *code,
                    const char * const *about)
 {
   for (guint i = 0; i < self->quiet->len; i++)
-    {
-      const PpQuiet *quiet = g_ptr_array_index (self->quiet, i);
-
-      if (g_str_equal (quiet->code, code) && contains_all (quiet->about, about)
-          && contains_all (about, quiet->about))
-        return TRUE;
-    }
+    if (pp_quiet_is_of (g_ptr_array_index (self->quiet, i), code, about))
+      return TRUE;
   return FALSE;
 }

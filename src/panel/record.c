@@ -326,3 +326,34 @@ quiet_clear (gpointer data)
 }
 
 PP_RECORD_REF_UNREF (PpQuiet, pp_quiet, quiet_clear)
+
+static gboolean
+contains_all (const char * const *set,
+              const char * const *ids)
+{
+  for (guint i = 0; ids[i] != NULL; i++)
+    if (!g_strv_contains (set, ids[i]))
+      return FALSE;
+  return TRUE;
+}
+
+gboolean
+pp_quiet_is_of (const PpQuiet      *self,
+                const char         *code,
+                const char * const *about)
+{
+  return g_str_equal (self->code, code) && contains_all (self->about, about)
+         && contains_all (about, self->about);
+}
+
+GPtrArray *
+pp_records_copy (const GPtrArray *list,
+                 PpRecordRef      ref,
+                 GDestroyNotify   unref)
+{
+  GPtrArray *copy = g_ptr_array_new_full (list->len + 1, unref);
+
+  for (guint i = 0; i < list->len; i++)
+    g_ptr_array_add (copy, ref (g_ptr_array_index (list, i)));
+  return copy;
+}

@@ -4,7 +4,7 @@
  *
  * Each is an immutable record, counted atomically, whose fields are read directly through a
  * pointer to const. It is made from a draft: a struct on the stack, filled from
- * pp_X_draft() (the defaults of format.md) or from an existing record by plain assignment,
+ * pp_X_draft() (the defaults of the file) or from an existing record by plain assignment,
  * changed, and handed to pp_X_new(), which checks every value and copies the strings; a draft
  * owns nothing. Shared parts (outlines, art, height grids) are referenced, not copied.
  *
@@ -297,6 +297,14 @@ PpQuiet  pp_quiet_draft (void);
 PpQuiet *pp_quiet_new   (const PpQuiet *draft, GError **error);
 PpQuiet *pp_quiet_ref   (const PpQuiet *self);
 void     pp_quiet_unref (const PpQuiet *self);
+
+/* Whether it is of a finding of that code about the same set of ids, ended by NULL. */
+gboolean pp_quiet_is_of (const PpQuiet *self, const char *code, const char * const *about);
+
+/* A list with the same records, to be changed before it becomes part of a panel; `ref` and `unref`
+ * are those of their type. (transfer full) */
+typedef gpointer (*PpRecordRef) (gconstpointer record);
+GPtrArray *pp_records_copy (const GPtrArray *list, PpRecordRef ref, GDestroyNotify unref);
 
 /* Names as in the file ("rectangle", "vase", "window", "flower", "taken-back"); (transfer none).
  * The _from_name() forms return FALSE for a name that is not one; "" is PP_ROLE_NONE's. */

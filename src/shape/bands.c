@@ -113,28 +113,6 @@ pp_bands_unref (PpBands *self)
     g_atomic_rc_box_release_full (self, bands_clear);
 }
 
-/* Of the place of a side that is nearest to `p`, from its start: 0 to 1. */
-static inline double
-nearest_share (const PpSide *side,
-               PpPoint       p)
-{
-  double dx = side->b.x - side->a.x, dy = side->b.y - side->a.y;
-  double along = (p.x - side->a.x) * dx + (p.y - side->a.y) * dy, length = dx * dx + dy * dy;
-
-  return along <= 0 ? 0 : along >= length ? 1 : along / length;
-}
-
-static inline double
-squared_distance (const PpSide *side,
-                  PpPoint       p)
-{
-  double share = nearest_share (side, p);
-  double ax = p.x - side->a.x - share * (side->b.x - side->a.x);
-  double ay = p.y - side->a.y - share * (side->b.y - side->a.y);
-
-  return ax * ax + ay * ay;
-}
-
 /* The nearest so far, mm² and mm, and the side that it is on. */
 typedef struct
 {
@@ -164,7 +142,7 @@ look_in (const PpBands *self,
 
       if (is_beside (&self->sides[i], p.x, nearest->far))
         continue;
-      squared = squared_distance (&self->sides[i], p);
+      squared = pp_side_squared_distance (self->sides[i], p);
       if (squared < nearest->least)
         *nearest = (Nearest) { squared, sqrt (squared), &self->sides[i] };
     }
@@ -200,7 +178,7 @@ pp_bands_nearest (const PpBands *self,
   if (where != NULL && nearest.side != NULL)
     {
       PpPoint a = nearest.side->a, b = nearest.side->b;
-      double share = nearest_share (nearest.side, p);
+      double share = pp_side_nearest (*nearest.side, p);
 
       *where = (PpPoint) { a.x + share * (b.x - a.x), a.y + share * (b.y - a.y) };
     }

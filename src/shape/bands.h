@@ -7,15 +7,9 @@
  */
 #pragma once
 
-#include "panel/outline.h"
+#include "shape/polygon.h"
 
 G_BEGIN_DECLS
-
-typedef struct
-{
-  PpPoint a;
-  PpPoint b;
-} PpSide;
 
 /* Immutable, counted. */
 typedef struct

@@ -153,12 +153,22 @@ pp_segment_distance (PpPoint a,
                      PpPoint b,
                      PpPoint p)
 {
-  double dx = b.x - a.x, dy = b.y - a.y;
-  double squared = dx * dx + dy * dy;
-  double t = squared > 0 ? ((p.x - a.x) * dx + (p.y - a.y) * dy) / squared : 0;
+  double share = pp_side_nearest ((PpSide) { a, b }, p);
 
-  t = CLAMP (t, 0, 1);
-  return hypot (p.x - a.x - t * dx, p.y - a.y - t * dy);
+  return hypot (p.x - a.x - share * (b.x - a.x), p.y - a.y - share * (b.y - a.y));
+}
+
+double
+pp_side_distance (PpSide one,
+                  PpSide other)
+{
+  if (pp_point_cross (one.a, one.b, other.a) * pp_point_cross (one.a, one.b, other.b) < 0
+      && pp_point_cross (other.a, other.b, one.a) * pp_point_cross (other.a, other.b, one.b) < 0)
+    return 0;
+  return fmin (fmin (pp_segment_distance (other.a, other.b, one.a),
+                     pp_segment_distance (other.a, other.b, one.b)),
+               fmin (pp_segment_distance (one.a, one.b, other.a),
+                     pp_segment_distance (one.a, one.b, other.b)));
 }
 
 double
@@ -174,13 +184,9 @@ pp_outline_border_distance (const PpOutline *outline,
 
       for (guint i = 0; i + 1 < n; i++)
         {
-          double dx = ring[i + 1].x - ring[i].x, dy = ring[i + 1].y - ring[i].y;
-          double px = p.x - ring[i].x, py = p.y - ring[i].y;
-          double along = px * dx + py * dy, length = dx * dx + dy * dy;
-          double share = along <= 0 ? 0 : along >= length ? 1 : along / length;
-          double ax = px - share * dx, ay = py - share * dy;
+          double squared = pp_side_squared_distance ((PpSide) { ring[i], ring[i + 1] }, p);
 
-          least = MIN (least, ax * ax + ay * ay);
+          least = MIN (least, squared);
         }
     }
   return sqrt (least);

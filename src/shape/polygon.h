@@ -10,6 +10,40 @@
 
 G_BEGIN_DECLS
 
+/* Of an outline: from one position to the next. */
+typedef struct
+{
+  PpPoint a;
+  PpPoint b;
+} PpSide;
+
+/* Of the place on a side that is nearest to `p`, from its start: 0 to 1. */
+static inline double
+pp_side_nearest (PpSide  side,
+                 PpPoint p)
+{
+  double dx = side.b.x - side.a.x, dy = side.b.y - side.a.y;
+  double along = (p.x - side.a.x) * dx + (p.y - side.a.y) * dy, length = dx * dx + dy * dy;
+
+  return along <= 0 ? 0 : along >= length ? 1 : along / length;
+}
+
+/* From there to `p`, mm². */
+static inline double
+pp_side_squared_distance (PpSide  side,
+                          PpPoint p)
+{
+  double share = pp_side_nearest (side, p);
+  double x = p.x - side.a.x - share * (side.b.x - side.a.x);
+  double y = p.y - side.a.y - share * (side.b.y - side.a.y);
+
+  return x * x + y * y;
+}
+
+/* From one side to another; 0 where they cross. */
+double   pp_side_distance      (PpSide           one,
+                                PpSide           other);
+
 /* Signed: positive where a closed ring turns clockwise as seen (y down). */
 double   pp_ring_area          (const PpPoint   *ring,
                                 guint            n_positions);
@@ -46,7 +80,6 @@ double   pp_outline_border_distance (const PpOutline *outline,
 double   pp_segment_distance   (PpPoint          a,
                                 PpPoint          b,
                                 PpPoint          p);
-
 
 /* Sides of a circle whose chords stay within PP_CURVE_TOLERANCE of it, a multiple of four. */
 guint    pp_circle_count_sides (double           radius);
