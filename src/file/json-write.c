@@ -177,26 +177,6 @@ pp_json_write_null (PpJsonWriter *self,
 }
 
 void
-pp_json_write_raw (PpJsonWriter *self,
-                   const char   *name,
-                   const char   *json)
-{
-  g_return_if_fail (can_begin (self, name));
-  g_return_if_fail (json != NULL && *json != '\0');
-  append_token (self, name, json);
-}
-
-void
-pp_json_write_node (PpJsonWriter *self,
-                    const char   *name,
-                    JsonNode     *node)
-{
-  g_return_if_fail (can_begin (self, name));
-  begin_value (self, name);
-  pp_json_append_node (self->text, node);
-}
-
-void
 pp_json_write_members (PpJsonWriter *self,
                        const char   *members)
 {

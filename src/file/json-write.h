@@ -58,16 +58,6 @@ void pp_json_write_boolean (PpJsonWriter *self,
 void pp_json_write_null (PpJsonWriter *self,
                          const char   *name);
 
-/* json: one JSON value that pp_json_scan has passed; it is laid out anew. */
-void pp_json_write_raw (PpJsonWriter *self,
-                        const char   *name,
-                        const char   *json);
-
-/* node: as pp_json_append_node takes it. */
-void pp_json_write_node (PpJsonWriter *self,
-                         const char   *name,
-                         JsonNode     *node);
-
 /* members: (nullable) members of the object that is open, as '"a": 1, "b": []', which pp_json_scan
  * would pass inside braces; none of their names may be written besides. */
 void pp_json_write_members (PpJsonWriter *self,

@@ -324,12 +324,9 @@ read_bench (PpBench       *self,
       self->age = fmax (reading->now - open.began, 0);
       self->left = reading->adhesive->working_life - self->age;
     }
-  for (guint i = plan->n_steps; i-- > 0;)
+  for (guint i = 0; i < plan->n_steps && self->step == NULL; i++)
     if (!is_done (reading, plan->steps[i].job))
-      {
-        self->step = &plan->steps[i];
-        self->n_left++;
-      }
+      self->step = &plan->steps[i];
   if (self->step != NULL)
     read_step (self, reading, &open);
   else

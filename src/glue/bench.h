@@ -29,7 +29,6 @@ typedef struct
   double        cured;   /* NONE: min until it may hang; else NAN */
   gboolean      can_hurry; /* MIX: `step` could be done from the open mix, were `wait` passed over */
   const PpStep *step;    /* in hand, of the plan; NULL: none */
-  guint         n_left;  /* steps of the plan not done */
   gboolean      is_open; /* a mix is open, and not past */
   double        age;     /* min since the parts of the open mix touched; NAN: none */
   double        left;    /* min for which it can be used; NAN: none */

@@ -378,30 +378,3 @@ pp_progress_find_above (const PpPanel *panel,
 
   return g_strv_builder_end (ids);
 }
-
-char **
-pp_progress_find_blocked (const PpPanel *panel,
-                          const PpOrder *order)
-{
-  g_return_val_if_fail (panel != NULL && is_of (order, panel), NULL);
-
-  g_autoptr (GStrvBuilder) ids = g_strv_builder_new ();
-
-  for (guint k = 0; k < order->n_jobs; k++)
-    {
-      gboolean is_blocked = FALSE;
-
-      for (guint i = 0; i < order->n_hard && !is_blocked; i++)
-        is_blocked = order->hard[i].first == k
-                     && pp_job_is_done (panel, order->n_knots, order->hard[i].second)
-                     && !pp_job_is_done (panel, order->n_knots, k);
-      if (is_blocked)
-        {
-          g_autofree char *id = pp_job_dup_id (panel, order->n_knots, k);
-
-          g_strv_builder_add (ids, id);
-        }
-    }
-
-  return g_strv_builder_end (ids);
-}

@@ -65,8 +65,5 @@ PpPanel *pp_progress_moved        (const PpPanel      *panel,
 char   **pp_progress_find_above   (const PpPanel      *panel,
                                    const PpOrder      *order,
                                    const char         *job);
-/* Jobs not done that belong under one that is. (transfer full), free with g_strfreev(). */
-char   **pp_progress_find_blocked (const PpPanel      *panel,
-                                   const PpOrder      *order);
 
 G_END_DECLS

@@ -1,4 +1,4 @@
-/* edit-glass.c: edits of background, holes, wire, adhesive, display and notes.
+/* edit-glass.c: edits of background, holes, wire, display and notes.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -97,17 +97,6 @@ pp_edit_set_wire (const PpPanel *panel,
 }
 
 PpPanel *
-pp_edit_set_adhesive (const PpPanel    *panel,
-                      const PpAdhesive *adhesive,
-                      GError          **error)
-{
-  PpPanel draft = *panel;
-
-  draft.adhesive = adhesive;
-  return pp_panel_new (&draft, error);
-}
-
-PpPanel *
 pp_edit_set_display (const PpPanel   *panel,
                      const PpDisplay *display,
                      GError         **error)
@@ -115,18 +104,6 @@ pp_edit_set_display (const PpPanel   *panel,
   PpPanel draft = *panel;
 
   draft.display = display;
-  return pp_panel_new (&draft, error);
-}
-
-PpPanel *
-pp_edit_set_limit (const PpPanel *panel,
-                   PpLimit        limit,
-                   double         value,
-                   GError       **error)
-{
-  PpPanel draft = *panel;
-
-  draft.limits.value[limit] = value;
   return pp_panel_new (&draft, error);
 }
 

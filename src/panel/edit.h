@@ -113,12 +113,7 @@ PpPanel *pp_edit_move_hole         (const PpPanel *panel, const PpHole *hole, GE
 PpPanel *pp_edit_remove_hole       (const PpPanel *panel, const char *hole, GError **error);
 /* NULL takes the wire off. */
 PpPanel *pp_edit_set_wire          (const PpPanel *panel, const PpWire *wire, GError **error);
-PpPanel *pp_edit_set_adhesive      (const PpPanel *panel, const PpAdhesive *adhesive,
-                                    GError **error);
 PpPanel *pp_edit_set_display       (const PpPanel *panel, const PpDisplay *display,
-                                    GError **error);
-/* NAN takes the default again. */
-PpPanel *pp_edit_set_limit         (const PpPanel *panel, PpLimit limit, double value,
                                     GError **error);
 /* Cannot fail. */
 PpPanel *pp_edit_set_units         (const PpPanel *panel, PpUnits units);

@@ -7,7 +7,6 @@
 #include "panel/rules.h"
 
 #include <math.h>
-#include <string.h>
 
 typedef enum
 {
@@ -70,19 +69,6 @@ pp_limit_get_key (PpLimit limit)
 {
   g_return_val_if_fail (limit < PP_N_LIMITS, NULL);
   return rows[limit].key;
-}
-
-gboolean
-pp_limit_from_key (const char *key,
-                   PpLimit    *limit)
-{
-  for (PpLimit i = 0; i < PP_N_LIMITS; i++)
-    if (strcmp (rows[i].key, key) == 0)
-      {
-        *limit = i;
-        return TRUE;
-      }
-  return FALSE;
 }
 
 double

@@ -54,9 +54,6 @@ typedef struct
 void        pp_limits_init        (PpLimits   *self);
 /* The key in the file, "exposed_caution". (transfer none) */
 const char *pp_limit_get_key      (PpLimit     limit);
-/* FALSE if no limit has that key. */
-gboolean    pp_limit_from_key     (const char *key,
-                                   PpLimit    *limit);
 /* NAN for PP_LIMIT_OPAQUE. */
 double      pp_limit_get_default  (PpLimit     limit);
 /* Errors: PP_PANEL_ERROR_VALUE for a set limit out of its range: none is negative or infinite;

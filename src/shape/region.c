@@ -282,17 +282,6 @@ pp_region_overlap (PpRegion *a,
   return common->area;
 }
 
-double
-pp_region_distance (PpRegion *a,
-                    PpRegion *b)
-{
-  double distance = INFINITY;
-
-  if (!pp_box_is_empty (a->box) && !pp_box_is_empty (b->box))
-    GEOSPreparedDistance_r (pp_geos (), get_prepared (a), b->geometry, &distance);
-  return distance;
-}
-
 static double
 distance_of_borders (const GEOSGeometry *a,
                      const GEOSGeometry *b)

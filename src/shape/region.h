@@ -40,10 +40,7 @@ PpRegion *pp_region_inset            (PpRegion        *self,
 /* Area common to both, mm². Boxes first, then the prepared form, then overlay. */
 double    pp_region_overlap          (PpRegion        *a,
                                       PpRegion        *b);
-/* Least distance between points of the two, 0 where they meet, INFINITY if one is empty. */
-double    pp_region_distance         (PpRegion        *a,
-                                      PpRegion        *b);
-/* Least distance between their borders, whether or not they overlap. */
+/* Least distance between their borders, whether or not they overlap; INFINITY if one is empty. */
 double    pp_region_border_distance  (PpRegion        *a,
                                       PpRegion        *b);
 /* Distance of a point to the border, from either side. */

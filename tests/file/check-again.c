@@ -80,6 +80,17 @@ place_or_remove (GRand         *dice,
 }
 
 static PpPanel *
+with_limit (const PpPanel *panel,
+            PpLimit        limit,
+            double         value)
+{
+  PpPanel draft = *panel;
+
+  draft.limits.value[limit] = value;
+  return pp_panel_new (&draft, NULL);
+}
+
+static PpPanel *
 change_ground (GRand         *dice,
                const PpPanel *panel)
 {
@@ -89,7 +100,7 @@ change_ground (GRand         *dice,
   if (g_rand_boolean (dice))
     return pp_edit_set_units (panel, panel->units == PP_UNITS_MM ? PP_UNITS_INCH : PP_UNITS_MM);
   if (g_rand_boolean (dice))
-    return pp_edit_set_limit (panel, PP_LIMIT_STEADY, g_rand_double_range (dice, 1, 6), NULL);
+    return with_limit (panel, PP_LIMIT_STEADY, g_rand_double_range (dice, 1, 6));
   glass.thickness += 0.5;
   thicker = pp_background_new (&glass, NULL);
   return pp_edit_set_background (panel, thicker, NULL);

@@ -158,7 +158,6 @@ test_clock (void)
   g_assert_cmpfloat_with_epsilon (read.mix.need, bench.plan->mixes[0].need, CLOSE);
   g_assert_cmpfloat_with_epsilon (read.mix.a, 1, CLOSE);
   g_assert_cmpfloat_with_epsilon (read.mix.b, 1, CLOSE);
-  g_assert_cmpuint (read.n_left, ==, 5);
 
   mix (&bench, 0.5);
   pp_bench_read (&read, bench.plan, bench.panel, late);
@@ -366,29 +365,6 @@ test_one_knot_falls (void)
   bench_clear (&bench);
 }
 
-/* p2 was moved away from p1 and glued; moved back it lies over what is not glued yet. */
-static void
-test_blocked (void)
-{
-  Bench bench;
-  g_autoptr (GDateTime) at = minute (4);
-  g_autoptr (GError) error = NULL;
-
-  bench_init (&bench);
-  take (&bench, pp_edit_set_pose (bench.panel, "p2", (PpPose) { 100, 220, 0, FALSE }, &error),
-        error);
-  plan (&bench);
-  place (&bench, "p2", 3);
-  take (&bench, pp_progress_moved (bench.panel, "p2", (PpPose) { 100, 112, 0, FALSE }, at, &error),
-        error);
-  plan (&bench);
-  g_auto (GStrv) blocked = pp_progress_find_blocked (bench.panel, bench.plan->order);
-
-  g_assert_cmpuint (g_strv_length (blocked), ==, 1);
-  g_assert_cmpstr (blocked[0], ==, "p1");
-  bench_clear (&bench);
-}
-
 int
 main (int argc, char **argv)
 {
@@ -404,7 +380,6 @@ main (int argc, char **argv)
   g_test_add_func ("/bench/broke", test_broke);
   g_test_add_func ("/bench/plan-anew", test_plan_anew);
   g_test_add_func ("/bench/one-knot-falls", test_one_knot_falls);
-  g_test_add_func ("/bench/blocked", test_blocked);
 
   return g_test_run ();
 }

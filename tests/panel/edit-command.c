@@ -210,15 +210,6 @@ do_wire (const PpPanel *panel, const Args *args, GError **error)
   return next;
 }
 
-static PpPanel *
-do_limit (const PpPanel *panel, const Args *args, GError **error)
-{
-  PpLimit limit;
-
-  g_assert_true (pp_limit_from_key (args->word[0], &limit));
-  return pp_edit_set_limit (panel, limit, number (args, 1), error);
-}
-
 /* "quiet p1,p2 1 CODE". */
 static PpPanel *
 do_quiet (const PpPanel *panel, const Args *args, GError **error)
@@ -256,20 +247,6 @@ do_display (const PpPanel *panel, const Args *args, GError **error)
   display = pp_display_new (&draft, NULL);
   next = pp_edit_set_display (panel, display, error);
   g_assert_true (next->display == display);
-  return next;
-}
-
-static PpPanel *
-do_adhesive (const PpPanel *panel, const Args *args, GError **error)
-{
-  PpAdhesive draft = *panel->adhesive;
-  g_autoptr (PpAdhesive) adhesive = NULL;
-  PpPanel *next;
-
-  draft.cure = number (args, 0);
-  adhesive = pp_adhesive_new (&draft, NULL);
-  next = pp_edit_set_adhesive (panel, adhesive, error);
-  g_assert_true (next->adhesive == adhesive);
   return next;
 }
 
@@ -320,11 +297,9 @@ static const Command commands[] = {
   { "set-hole", do_set_hole },
   { "remove-hole", do_remove_hole },
   { "wire", do_wire },
-  { "limit", do_limit },
   { "quiet", do_quiet },
   { "background", do_background },
   { "display", do_display },
-  { "adhesive", do_adhesive },
   { "inches", do_inches },
   { "title", do_title },
 };

@@ -74,10 +74,8 @@ static const Script scripts[] = {
   { "quiet p1 0 rocks", { NULL } },
   { "background 500", { NULL } },
   { "display 45", { NULL } },
-  { "adhesive 99", { NULL } },
   { "inches", { NULL } },
   { "title Estuary", { NULL } },
-  { "limit dab 5", { NULL } },
 };
 
 static void
@@ -196,7 +194,6 @@ static const Refused refuseds[] = {
   { "remove-hole right", PP_PANEL_ERROR_REFERENCE, "The wire ends in this hole" },
   { "wire left x", PP_PANEL_ERROR_REFERENCE, "wire.to: " },
   { "wire x left", PP_PANEL_ERROR_REFERENCE, "wire.from: " },
-  { "limit dab -1", PP_PANEL_ERROR_VALUE, "limits.dab: " },
   { "quiet p1 1", PP_PANEL_ERROR_VALUE, "code: " },
 };
 
@@ -285,11 +282,9 @@ static const Shared shareds[] = {
   { "remove-hole mid", HOLES, "" },
   { "wire mid left", WIRE, "" },
   { "wire", WIRE, "" },
-  { "limit dab 5", 0, "" },
   { "quiet p1 1 rocks", QUIET, "" },
   { "background 500", BACKGROUND, "" },
   { "display 45", DISPLAY, "" },
-  { "adhesive 99", ADHESIVE, "" },
   { "inches", 0, "" },
   { "title Estuary", 0, "" },
 };

@@ -62,12 +62,9 @@ static void
 test_names (gconstpointer data)
 {
   const Row *row = data;
-  PpLimit limit = PP_N_LIMITS;
   double standard = pp_limit_get_default (row->limit);
 
   g_assert_cmpstr (pp_limit_get_key (row->limit), ==, row->key);
-  g_assert_true (pp_limit_from_key (row->key, &limit));
-  g_assert_cmpint (limit, ==, row->limit);
   g_assert_true (isnan (row->standard) ? isnan (standard) : standard == row->standard);
 }
 
@@ -109,14 +106,10 @@ static void
 test_init (void)
 {
   PpLimits limits = { { 0 } };
-  PpLimit limit = PP_LIMIT_SEAM;
 
   pp_limits_init (&limits);
   for (guint i = 0; i < PP_N_LIMITS; i++)
     g_assert_true (isnan (limits.value[i]));
-  g_assert_false (pp_limit_from_key ("Contact", &limit));
-  g_assert_false (pp_limit_from_key ("", &limit));
-  g_assert_cmpint (limit, ==, PP_LIMIT_SEAM);
 }
 
 int

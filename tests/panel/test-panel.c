@@ -236,21 +236,33 @@ panel_in (const PpPanel *panel,
   return pp_edit_set_display (panel, display, NULL);
 }
 
+static PpPanel *
+with_limit (const PpPanel *panel,
+            PpLimit        limit,
+            double         value,
+            GError       **error)
+{
+  PpPanel draft = *panel;
+
+  draft.limits.value[limit] = value;
+  return pp_panel_new (&draft, error);
+}
+
 static void
 test_limits (void)
 {
   g_autoptr (GError) error = NULL;
   g_autoptr (PpPanel) wall = small_panel_good (&whole_words);
   g_autoptr (PpPanel) window = panel_in (wall, PP_PLACE_WINDOW);
-  g_autoptr (PpPanel) own = pp_edit_set_limit (window, PP_LIMIT_OPAQUE, 0.5, NULL);
-  g_autoptr (PpPanel) again = pp_edit_set_limit (own, PP_LIMIT_OPAQUE, NAN, NULL);
+  g_autoptr (PpPanel) own = with_limit (window, PP_LIMIT_OPAQUE, 0.5, NULL);
+  g_autoptr (PpPanel) again = with_limit (own, PP_LIMIT_OPAQUE, NAN, NULL);
 
   g_assert_cmpfloat (pp_panel_get_limit (wall, PP_LIMIT_OPAQUE), ==, 0.35);
   g_assert_cmpfloat (pp_panel_get_limit (window, PP_LIMIT_OPAQUE), ==, 0.15);
   g_assert_cmpfloat (pp_panel_get_limit (own, PP_LIMIT_OPAQUE), ==, 0.5);
   g_assert_cmpfloat (pp_panel_get_limit (again, PP_LIMIT_OPAQUE), ==, 0.15);
   g_assert_cmpfloat (pp_panel_get_limit (own, PP_LIMIT_STEADY), ==, 3);
-  g_assert_null (pp_edit_set_limit (own, PP_LIMIT_DAB, 0, &error));
+  g_assert_null (with_limit (own, PP_LIMIT_DAB, 0, &error));
   small_assert_error (error, PP_PANEL_ERROR_VALUE, "limits.dab: ");
 }
 
