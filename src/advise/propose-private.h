@@ -44,9 +44,6 @@ gboolean pp_propose_is_free  (const PpProposer *self,
 /* Of the present panel; NULL if it is new. (transfer none) */
 const PpPlacement *pp_propose_given (const PpProposer *self,
                                      guint             index);
-/* What the moves would cost more than now, about. */
-double   pp_propose_cost     (const PpProposer *self,
-                              const PpMoves    *moves);
 /* The estimate of sight and cost together, by which proposals are picked. */
 double   pp_propose_weigh    (const PpProposer *self,
                               const PpMoves    *moves);

@@ -45,9 +45,10 @@ pp_propose_pose (const PpProposer *self,
   return move;
 }
 
-double
-pp_propose_cost (const PpProposer *self,
-                 const PpMoves    *moves)
+/* What the moves would cost more than now, about. */
+static double
+get_cost (const PpProposer *self,
+          const PpMoves    *moves)
 {
   double cost = 0;
 
@@ -77,7 +78,7 @@ pp_propose_weigh (const PpProposer *self,
                   const PpMoves    *moves)
 {
   return pp_screen_estimate (self->screen, moves)
-         + PP_WEIGHT_COST * pp_propose_cost (self, moves);
+         + PP_WEIGHT_COST * get_cost (self, moves);
 }
 
 static gboolean

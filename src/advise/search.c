@@ -39,7 +39,6 @@ typedef struct
   const PpSearchLimits *limits;
   PpGuard              *guard;
   PpCrew               *crew;
-  guint                 n_workers;
   PpCheck              *bases[MOST_WORKERS]; /* of each worker */
   PpCheck              *present; /* one of the bases, or what was one */
   PpRating              rating;  /* of the present panel */
@@ -346,12 +345,11 @@ search_init (Search               *self,
              const PpSearchLimits *limits,
              GCancellable         *cancellable)
 {
-  guint workers = limits->threads > 0 ? limits->threads : g_get_num_processors ();
+  const guint workers = limits->threads > 0 ? limits->threads : g_get_num_processors ();
 
   *self = (Search) { .goal = goal, .limits = limits, .cancellable = cancellable,
                      .start = g_get_monotonic_time () };
-  self->n_workers = CLAMP (workers, 1, MOST_WORKERS);
-  self->crew = pp_crew_new (self->n_workers);
+  self->crew = pp_crew_new (CLAMP (workers, 1, MOST_WORKERS));
   self->guard = pp_guard_new (given);
   self->present = pp_check_ref (given);
   self->bases[0] = pp_check_ref (given);

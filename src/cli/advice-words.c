@@ -7,7 +7,6 @@
 #include "cli/wrap.h"
 #include "file/json-write.h"
 #include "panel/i18n.h"
-#include "panel/measure.h"
 
 static void
 say_list (GString    *text,

@@ -7,8 +7,6 @@
  */
 #include "file/json-layout.h"
 
-#include "file/json-scan.h"
-
 #include <string.h>
 
 typedef struct

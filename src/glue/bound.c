@@ -22,11 +22,12 @@ weigh (const PpTask    *task,
                          task->volume / (problem->largest + PP_TIE));
 }
 
-gboolean
-pp_bound_is_apart (const PpProblem *problem,
-                   const PpTask    *first,
-                   double           lag,
-                   const PpTask    *second)
+/* Whether two jobs of which the second waits `lag` min for the first fit no mix together. */
+static gboolean
+is_apart (const PpProblem *problem,
+          const PpTask    *first,
+          double           lag,
+          const PpTask    *second)
 {
   return first->minutes + lag + second->minutes > problem->life - problem->mixing + PP_TIE;
 }
@@ -87,8 +88,7 @@ find_tails (PpBound      *self,
         {
           const guint k = line->before[at];
           const double lag = line->lags[at];
-          const guint apart = pp_bound_is_apart (line->problem, line->tasks[k], lag,
-                                                 line->tasks[job]);
+          const guint apart = is_apart (line->problem, line->tasks[k], lag, line->tasks[job]);
 
           self->tails[k] = fmax (self->tails[k],
                                  lag + line->tasks[job]->minutes + self->tails[job]);

@@ -23,11 +23,6 @@ typedef struct
  * full) */
 PpBound *pp_bound_new      (const PpLine    *line);
 void     pp_bound_free     (PpBound         *self);
-/* Whether two jobs of which the second waits `lag` min for the first fit no mix together. */
-gboolean pp_bound_is_apart (const PpProblem *problem,
-                            const PpTask    *first,
-                            double           lag,
-                            const PpTask    *second);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpBound, pp_bound_free)
 

@@ -5,8 +5,6 @@
 #include "panel/edit-private.h"
 #include "panel/even.h"
 
-#include <math.h>
-
 /* A placement on the line along which they are spaced. */
 typedef struct
 {

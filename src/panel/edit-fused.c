@@ -3,8 +3,6 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "panel/edit-private.h"
-#include "panel/i18n.h"
-#include "panel/panel-error.h"
 
 #include <math.h>
 

@@ -7,10 +7,7 @@
  * length := ['-'] figure [unit], or ['-'] figure ft [figure [in]]. What could mean two
  * things ("1,200" where the comma may part thousands) is refused and never guessed.
  */
-#include "config.h"
-
 #include "panel/measure.h"
-
 
 #include <locale.h>
 

@@ -9,12 +9,6 @@
 #include "panel/record-private.h"
 #include "panel/rules.h"
 
-gboolean
-pp_id_is_valid (const char *id)
-{
-  return pp_rule_id (id, "id", NULL);
-}
-
 static gboolean
 check_coordinate (double      value,
                   const char *member,

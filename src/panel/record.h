@@ -27,10 +27,8 @@
 
 G_BEGIN_DECLS
 
+/* Of an id: one or more of A-Z a-z 0-9 _ -, and none of "background", "wire", "hook", "adhesive". */
 #define PP_ID_MAX_LENGTH 64
-
-/* 1 to 64 of A-Z a-z 0-9 _ -, and none of "background", "wire", "hook", "adhesive". */
-gboolean pp_id_is_valid (const char *id);
 
 typedef enum
 {

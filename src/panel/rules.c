@@ -6,6 +6,7 @@
 
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
+#include "panel/record.h"
 #include "panel/shown.h"
 
 #include <math.h>
@@ -127,7 +128,7 @@ pp_rule_id (const char *value,
 {
   static const char * const reserved[] = { "background", "wire", "hook", "adhesive", NULL };
   gsize length = value != NULL ? strlen (value) : 0;
-  gboolean good = length >= 1 && length <= 64 && !g_strv_contains (reserved, value);
+  gboolean good = length >= 1 && length <= PP_ID_MAX_LENGTH && !g_strv_contains (reserved, value);
 
   for (gsize i = 0; good && i < length; i++)
     good = g_ascii_isalnum (value[i]) || value[i] == '_' || value[i] == '-';

@@ -13,9 +13,6 @@
  * the shapes given to it were found simple on reading, so an error is a bug of ours. */
 GEOSContextHandle_t pp_geos (void);
 
-/* The last notice or error of this thread's context is kept quiet while `quiet`. */
-void pp_geos_set_quiet (gboolean quiet);
-
 /* (transfer full), never NULL for the rings of an outline. */
 GEOSGeometry *pp_geos_polygon     (const PpOutline *outline);
 GEOSGeometry *pp_geos_ring_polygon (const PpPoint  *points,

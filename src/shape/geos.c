@@ -58,12 +58,6 @@ pp_geos (void)
   return get_context ()->handle;
 }
 
-void
-pp_geos_set_quiet (gboolean quiet)
-{
-  get_context ()->quiet = quiet;
-}
-
 static GEOSGeometry *
 make_ring (GEOSContextHandle_t handle,
            const PpPoint      *points,
@@ -102,6 +96,13 @@ pp_geos_polygon (const PpOutline *outline)
   return GEOSGeom_createPolygon_r (handle, rings[0], rings + 1, n_rings - 1);
 }
 
+/* While `quiet` nothing that GEOS says of what it finds goes anywhere. */
+static void
+set_quiet (gboolean quiet)
+{
+  get_context ()->quiet = quiet;
+}
+
 gboolean
 pp_outline_is_simple (const PpOutline *outline,
                       char           **reason,
@@ -113,7 +114,7 @@ pp_outline_is_simple (const PpOutline *outline,
   char *why = NULL;
   char valid;
 
-  pp_geos_set_quiet (TRUE);
+  set_quiet (TRUE);
   valid = GEOSisValidDetail_r (handle, polygon, 0, &why, &where);
   if (valid != 1 && reason != NULL)
     *reason = g_strdup (why != NULL ? why : "not a polygon");
@@ -126,7 +127,7 @@ pp_outline_is_simple (const PpOutline *outline,
           GEOSGeomGetY_r (handle, where, &at->y);
         }
     }
-  pp_geos_set_quiet (FALSE);
+  set_quiet (FALSE);
   GEOSFree_r (handle, why);
   GEOSGeom_destroy_r (handle, where);
   GEOSGeom_destroy_r (handle, polygon);

@@ -5,7 +5,6 @@
 #include "shape/stand.h"
 
 #include "panel/edit.h"
-#include "panel/panel-error.h"
 #include "shape/place.h"
 #include "shape/region.h"
 
