@@ -6,14 +6,20 @@
 
 #include "advise/propose-private.h"
 
-static const struct
+typedef struct
 {
   const char *code;
   PpMend      mend;
-} mends[] = {
-  { "wire-shows", PP_MEND_WIRE },    { "hidden-barely", PP_MEND_WIRE },
-  { "shows-aslant", PP_MEND_WIRE },  { "knot-shows", PP_MEND_DISC },
-  { "knot-barely", PP_MEND_DISC },   { "hole-shows", PP_MEND_DISC },
+  PpProbes    probes; /* that see it */
+} Row;
+
+static const Row rows[] = {
+  { "wire-shows", PP_MEND_WIRE, 1 << PP_PROBE_WIRE },
+  { "hidden-barely", PP_MEND_WIRE, 1 << PP_PROBE_BARELY },
+  { "shows-aslant", PP_MEND_WIRE, 1 << PP_PROBE_ASLANT },
+  { "knot-shows", PP_MEND_DISC, 1 << PP_PROBE_DISC },
+  { "knot-barely", PP_MEND_DISC, 1 << PP_PROBE_DISC_BARELY },
+  { "hole-shows", PP_MEND_DISC, 1 << PP_PROBE_DISC },
   { "tips", PP_MEND_PIECE },         { "floats", PP_MEND_PIECE },
   { "unsteady", PP_MEND_PIECE },     { "slope", PP_MEND_PIECE },
   { "overhang", PP_MEND_PIECE },     { "no-joint", PP_MEND_PIECE },
@@ -30,13 +36,29 @@ static const struct
   { "stems-wide", PP_MEND_STEMS },
 };
 
+static const Row *
+find_row (const char *code)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    if (g_str_equal (rows[i].code, code))
+      return &rows[i];
+  return NULL;
+}
+
 PpMend
 pp_mend_of (const char *code)
 {
-  for (guint i = 0; i < G_N_ELEMENTS (mends); i++)
-    if (g_str_equal (mends[i].code, code))
-      return mends[i].mend;
-  return PP_MEND_NOTHING;
+  const Row *row = find_row (code);
+
+  return row != NULL ? row->mend : PP_MEND_NOTHING;
+}
+
+PpProbes
+pp_probes_of (const char *code)
+{
+  const Row *row = find_row (code);
+
+  return row != NULL ? row->probes : 0;
 }
 
 gboolean

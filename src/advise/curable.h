@@ -8,9 +8,8 @@
 
 G_BEGIN_DECLS
 
-/* Whether a move of the table in the eleventh page could ever end a finding of this code: not where
- * a hole is too small, a stem too thick or a glass of another expansion. Whether one does here, the
- * search says. */
+/* Whether a move (move.h) could ever end a finding of this code: not where a hole is too small, a
+ * stem too thick or a glass of another expansion. Whether one does here, the search says. */
 gboolean pp_advise_can_cure (const char *code);
 
 G_END_DECLS

@@ -5,6 +5,7 @@
 #include "advise/goal.h"
 
 #include "advise/change.h"
+#include "advise/screen.h"
 #include "advise/weight.h"
 #include "glue/job.h"
 #include "glue/schedule.h"
@@ -140,10 +141,7 @@ grade (const PpFinding *finding)
 static gboolean
 is_of_sight (const PpFinding *finding)
 {
-  static const char * const codes[] = { "wire-shows", "hidden-barely", "hole-shows", "knot-shows",
-                                        "knot-barely", "shows-aslant", NULL };
-
-  return g_strv_contains (codes, finding->code);
+  return pp_probes_of (finding->code) != 0;
 }
 
 /* What is hidden, summed as the screen estimates it. */

@@ -19,7 +19,7 @@
 /* A probe of these kinds in view, each as likely; NULL if there is none. */
 static const PpProbe *
 pick_probe (const PpProposer *self,
-            guint             kinds,
+            PpProbes          kinds,
             int               disc,
             PpDice           *dice)
 {
@@ -237,7 +237,7 @@ cover_probe (const PpProposer *self,
 
 PpMoves
 pp_propose_cover (const PpProposer *self,
-                  guint             kinds,
+                  PpProbes          kinds,
                   int               disc,
                   PpDice           *dice)
 {

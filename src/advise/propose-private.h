@@ -48,10 +48,10 @@ const PpPlacement *pp_propose_given (const PpProposer *self,
 double   pp_propose_weigh    (const PpProposer *self,
                               const PpMoves    *moves);
 
-/* Something over a place that is in view (propose-cover.c). `kinds`: bits 1 << PpProbeKind; `disc`:
- * the hole, or -1 for any. */
+/* Something over a place that is in view of such probes (propose-cover.c); `disc`: the hole, or -1
+ * for any. */
 PpMoves  pp_propose_cover    (const PpProposer *self,
-                              guint             kinds,
+                              PpProbes          kinds,
                               int               disc,
                               PpDice           *dice);
 /* For a finding about pieces, holes or the wire's length (propose-rest.c). */

@@ -156,21 +156,10 @@ cure (const PpProposer *self,
       const PpFinding  *finding,
       PpDice           *dice)
 {
-  const char *code = finding->code;
-  guint kinds = 0;
+  PpProbes kinds = pp_probes_of (finding->code);
 
-  if (g_str_equal (code, "wire-shows"))
-    kinds = 1 << PP_PROBE_WIRE;
-  else if (g_str_equal (code, "hidden-barely"))
-    kinds = 1 << PP_PROBE_BARELY;
-  else if (g_str_equal (code, "shows-aslant"))
-    kinds = 1 << PP_PROBE_ASLANT;
-  else if (g_str_equal (code, "knot-shows") || g_str_equal (code, "hole-shows"))
-    kinds = 1 << PP_PROBE_DISC;
-  else if (g_str_equal (code, "knot-barely"))
-    kinds = 1 << PP_PROBE_DISC_BARELY;
   /* Now and then the hole or the wire is moved and not a piece; a hole that bears nothing as often. */
-  if (kinds == 0 || pp_dice_chance (dice, g_str_equal (code, "hole-shows") ? 0.5 : 0.06))
+  if (kinds == 0 || pp_dice_chance (dice, g_str_equal (finding->code, "hole-shows") ? 0.5 : 0.06))
     return pp_propose_mend (self, finding, dice);
   return pp_propose_cover (self, kinds,
                            strcmp (finding->about[0], "wire") == 0

@@ -26,6 +26,12 @@ typedef enum
   PP_PROBE_DISC_BARELY,
 } PpProbeKind;
 
+/* A set of them: bits 1 << PpProbeKind. */
+typedef guint PpProbes;
+
+/* Those that see what a finding of this code is about; none where it is of no sight (curable.c). */
+PpProbes pp_probes_of (const char *code);
+
 /* Covered by a piece that covers all its points. */
 typedef struct
 {
