@@ -4,7 +4,7 @@
  */
 #include "glue/closure.h"
 
-#define WORD_BITS 64
+#include "glue/set.h"
 
 struct _PpClosure
 {
@@ -19,7 +19,7 @@ pp_closure_new (guint n)
   PpClosure *self = g_new (PpClosure, 1);
 
   self->n = n;
-  self->n_words = (n + WORD_BITS - 1) / WORD_BITS;
+  self->n_words = pp_set_count_words (n);
   self->bits = g_new0 (guint64, self->n_words * n);
 
   return self;
@@ -51,7 +51,7 @@ pp_closure_add (PpClosure *self,
 
   for (gsize i = 0; i < self->n_words; i++)
     to[i] |= from[i];
-  to[first / WORD_BITS] |= G_GUINT64_CONSTANT (1) << (first % WORD_BITS);
+  pp_set_add (to, first);
 
   return TRUE;
 }
@@ -63,5 +63,5 @@ pp_closure_before (const PpClosure *self,
 {
   g_return_val_if_fail (a < self->n && b < self->n, FALSE);
 
-  return (self->bits[b * self->n_words + a / WORD_BITS] >> (a % WORD_BITS) & 1) != 0;
+  return pp_set_has (self->bits + b * self->n_words, a);
 }

@@ -297,7 +297,7 @@ pp_model_new (const PpLine  *line,
   self->line = line;
   self->bound = bound;
   self->n = line->n;
-  self->n_words = (line->n + PP_WORD_BITS - 1) / PP_WORD_BITS;
+  self->n_words = pp_set_count_words (line->n);
   self->mixing = ticks (problem->mixing);
   self->window = ticks (problem->life - problem->mixing);
   self->tie = ticks (PP_TIE);

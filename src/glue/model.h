@@ -3,16 +3,16 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Times are ticks and volumes likewise: sums are then the same in whatever order jobs are done. A
- * set of jobs is a row of words, a bit a position of the line.
+ * set of jobs (set.h) is one of positions of the line.
  */
 #pragma once
 
 #include "glue/bound.h"
+#include "glue/set.h"
 
 G_BEGIN_DECLS
 
 #define PP_TICKS 1e9 /* a minute, a ml */
-#define PP_WORD_BITS 64
 
 /* Something a job waits for after another. */
 typedef struct
@@ -48,7 +48,7 @@ typedef struct
   PpWait        *waits;
   guint          n_sources;
   PpSource      *sources;
-  guint         *source_of;  /* of each job; n_sources: none */
+  guint         *source_of;  /* of each job; G_MAXUINT: none */
   guint          n_critical;
   guint         *critical;   /* jobs whose tail is long for waits */
   guint32       *keys;       /* of each job, for hashing sets */
@@ -61,33 +61,6 @@ void     pp_model_free          (PpModel       *self);
 /* Pairs done against the wish that could be done with it, in this order of all positions. */
 guint    pp_model_count_against (const PpModel *self,
                                  const guint   *sequence);
-
-static inline gboolean
-pp_set_has (const guint64 *set,
-            guint          job)
-{
-  return (set[job / PP_WORD_BITS] >> (job % PP_WORD_BITS) & 1) != 0;
-}
-
-static inline void
-pp_set_add (guint64 *set,
-            guint    job)
-{
-  set[job / PP_WORD_BITS] |= G_GUINT64_CONSTANT (1) << (job % PP_WORD_BITS);
-}
-
-/* Whether all of `a` are in `b`. */
-static inline gboolean
-pp_set_within (const guint64 *a,
-               const guint64 *b,
-               guint          n_words)
-{
-  for (guint i = 0; i < n_words; i++)
-    if ((a[i] & ~b[i]) != 0)
-      return FALSE;
-
-  return TRUE;
-}
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpModel, pp_model_free)
 
