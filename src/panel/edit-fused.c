@@ -258,13 +258,13 @@ pp_edit_close_pocket (const PpPanel *panel,
                       const char    *fused,
                       GError       **error)
 {
-  const PpFused *before = pp_panel_find_fused (panel, fused, NULL);
+  guint index = 0;
+  const PpFused *before = pp_panel_find_fused (panel, fused, &index);
   g_autoptr (GPtrArray) list = NULL;
   g_autoptr (GPtrArray) placements = NULL;
   g_autoptr (PpFused) closed = NULL;
   PpPanel draft = *panel;
   PpFused part;
-  guint index;
 
   if (before == NULL)
     return pp_edit_refuse_unknown (fused, error);
@@ -274,7 +274,6 @@ pp_edit_close_pocket (const PpPanel *panel,
   closed = pp_fused_new (&part, error);
   if (closed == NULL)
     return NULL;
-  pp_panel_find_fused (panel, fused, &index);
   draft.fused = list = copy_fused (panel);
   draft.placements = placements = stack_out_of_pocket (panel, fused);
   pp_edit_put (list, TRUE, index, pp_fused_ref (closed), (GDestroyNotify) pp_fused_unref);

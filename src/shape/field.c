@@ -118,21 +118,16 @@ meet_of (PpCellBox a,
   return meet;
 }
 
-PpField *
-pp_field_new (const PpScene *scene)
-{
-  return pp_field_new_part (scene, find_box (scene));
-}
-
-PpField *
-pp_field_new_part (const PpScene *scene,
-                   PpCellBox      within)
+static PpField *
+make_field (const PpScene *scene,
+            PpCellBox      room,
+            PpCellBox      box)
 {
   PpField *self = g_new0 (PpField, 1);
   gsize n;
 
-  self->room = find_box (scene);
-  self->box = meet_of (self->room, within);
+  self->room = room;
+  self->box = box;
   n = (gsize) (self->box.i1 - self->box.i0) * (gsize) (self->box.j1 - self->box.j0);
   self->height = g_new0 (double, n);
   self->owner = g_new0 (PpOwner, n);
@@ -148,6 +143,23 @@ pp_field_new_part (const PpScene *scene,
   for (guint i = 0; i < scene->n_knots; i++)
     add_knot (self, scene, i);
   return self;
+}
+
+PpField *
+pp_field_new (const PpScene *scene)
+{
+  PpCellBox room = find_box (scene);
+
+  return make_field (scene, room, meet_of (room, room));
+}
+
+PpField *
+pp_field_new_part (const PpScene *scene,
+                   PpCellBox      within)
+{
+  PpCellBox room = find_box (scene);
+
+  return make_field (scene, room, meet_of (room, within));
 }
 
 void

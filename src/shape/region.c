@@ -116,13 +116,19 @@ regions_meet (PpRegion *a,
          && GEOSPreparedIntersects_r (pp_geos (), get_prepared (a), b->geometry) == 1;
 }
 
+/* Of two that meet. */
+static PpRegion *
+intersect (PpRegion *a,
+           PpRegion *b)
+{
+  return region_take (GEOSIntersection_r (pp_geos (), a->geometry, b->geometry));
+}
+
 PpRegion *
 pp_region_intersection (PpRegion *a,
                         PpRegion *b)
 {
-  if (!regions_meet (a, b))
-    return pp_region_new_empty ();
-  return region_take (GEOSIntersection_r (pp_geos (), a->geometry, b->geometry));
+  return regions_meet (a, b) ? intersect (a, b) : pp_region_new_empty ();
 }
 
 PpRegion *
@@ -278,7 +284,7 @@ pp_region_overlap (PpRegion *a,
 
   if (!regions_meet (a, b))
     return 0;
-  common = pp_region_intersection (a, b);
+  common = intersect (a, b);
   return common->area;
 }
 
