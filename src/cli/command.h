@@ -42,6 +42,16 @@ gboolean pp_command_parse_words (int                 argc,
                                  const char         *summary,
                                  char             ***words);
 
+/* The same; `usage` is the line that --help begins with, and `others` (nullable) are options that it
+ * lists after `entries`. */
+gboolean pp_command_parse_options (int                 argc,
+                                   char              **argv,
+                                   const char         *usage,
+                                   const char         *summary,
+                                   const GOptionEntry *entries,
+                                   const GOptionEntry *others,
+                                   char             ***words);
+
 /* Whether both names lead to one file that is there: what is written must not take the place of
  * what was read. */
 gboolean pp_command_is_same_file (const char *a,

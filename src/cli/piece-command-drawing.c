@@ -12,8 +12,6 @@
 #include "panel/i18n.h"
 #include "piece/drawing.h"
 
-#define USUAL_THICKNESS 6 /* mm */
-
 /* What was not said of it; (nullable). */
 static const char *
 get_note (const PpAnswers *answers)
@@ -21,7 +19,7 @@ get_note (const PpAnswers *answers)
   if (isnan (answers->thickness))
     return answers->touch == PP_AS_MADE
              ? _("Not measured, so estimated: thickness, about 6 mm. It is taken to lie flat.")
-             : _("Not measured, so estimated: thickness, about 6 mm.");
+             : pp_word_usual_thickness ();
   return answers->touch == PP_AS_MADE ? _("It is taken to lie flat.") : NULL;
 }
 
@@ -42,7 +40,7 @@ make (const char        *file,
   draft.id = "drawing";
   draft.name = title;
   draft.kind = PP_KIND_FILLER;
-  draft.thickness = USUAL_THICKNESS;
+  draft.thickness = PP_USUAL_THICKNESS;
   made = pp_drawing_make (svg, NULL, &draft, &error);
   piece = made != NULL ? pp_answers_apply (answers, made, &error) : NULL;
   if (piece == NULL)

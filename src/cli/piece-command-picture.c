@@ -12,8 +12,6 @@
 #include "piece/cutout.h"
 #include "piece/discs.h"
 
-#define USUAL_THICKNESS 6 /* mm */
-
 /* What was asked for; strings as they were written, or NULL. */
 typedef struct
 {
@@ -146,7 +144,7 @@ make_one (const PpFound   *found,
   draft.id = id;
   draft.name = name;
   draft.kind = PP_KIND_FILLER;
-  draft.thickness = USUAL_THICKNESS;
+  draft.thickness = PP_USUAL_THICKNESS;
   draft.colour = NULL;
   made = pp_cutout_make (found, index, (PpRim) { wish->rim, wish->camera }, &draft, TRUE, at,
                           error);
@@ -184,7 +182,7 @@ make (const char        *file,
     }
   return pp_piece_command_deliver (
     into, (PpPiece **) pieces->pdata, at, pieces->len,
-    isnan (answers->thickness) ? _("Not measured, so estimated: thickness, about 6 mm.") : NULL);
+    isnan (answers->thickness) ? pp_word_usual_thickness () : NULL);
 }
 
 static gboolean

@@ -17,7 +17,6 @@
 
 #include <string.h>
 
-#define USUAL_THICKNESS 6 /* mm */
 #define MOST_TEXT (256 * 1024)
 #define DEGREES_PER_HOUR 30.0
 
@@ -217,7 +216,7 @@ deliver (const Readings    *self,
   draft.id = is_long ? "ladder" : "ring";
   draft.name = is_long ? _("Long piece") : _("Round piece");
   draft.kind = is_long ? PP_KIND_LEAF : PP_KIND_FLOWER;
-  draft.thickness = USUAL_THICKNESS;
+  draft.thickness = PP_USUAL_THICKNESS;
   if (self->colour != NULL)
     draft.colour = self->colour;
   if (self->answers.light != PP_AS_MADE)
@@ -228,7 +227,7 @@ deliver (const Readings    *self,
     return pp_command_fail (NULL, error->message);
   return pp_piece_command_deliver (
     wish, &piece, NULL, 1,
-    is_thick ? NULL : _("Not measured, so estimated: thickness, about 6 mm."));
+    is_thick ? NULL : pp_word_usual_thickness ());
 }
 
 int

@@ -38,22 +38,11 @@ pp_piece_command_parse (int                 argc,
     { "json", 0, 0, G_OPTION_ARG_NONE, &wish->is_json, N_("Print the piece as JSON"), NULL },
     G_OPTION_ENTRY_NULL,
   };
-  g_autoptr (GOptionContext) context = g_option_context_new (usage);
-  g_autoptr (GError) error = NULL;
-  g_auto (GStrv) args = g_new0 (char *, (gsize) argc + 1);
+  const GOptionEntry *first = more != NULL ? more : entries;
+  char **words = NULL;
 
-  for (int i = 0; i < argc; i++)
-    args[i] = g_strdup (argv[i]);
-  g_option_context_set_summary (context, summary);
-  if (more != NULL)
-    g_option_context_add_main_entries (context, more, GETTEXT_PACKAGE);
-  g_option_context_add_main_entries (context, entries, GETTEXT_PACKAGE);
-  if (!g_option_context_parse_strv (context, &args, &error))
-    {
-      pp_command_fail (NULL, error->message);
-      return NULL;
-    }
-  return g_strdupv (args + 1);
+  pp_command_parse_options (argc, argv, usage, summary, first, more != NULL ? entries : NULL, &words);
+  return words;
 }
 
 /* `at` (nullable): where the origins lay; at (0, 0). */

@@ -17,14 +17,14 @@ typedef struct
 
 void pp_piece_wish_clear (PpPieceWish *self);
 
-/* Reads --into, --json and `more` (nullable) options of its own, and gives what else was written, argv[0] not among it (transfer full);
- * NULL after a complaint on standard error. */
-char **pp_piece_command_parse   (int                argc,
-                                 char             **argv,
-                                 const char        *usage,
-                                 const char        *summary,
+/* Reads --into, --json and `more` (nullable) options of its own, and gives what else was written,
+ * argv[0] not among it (transfer full); NULL after a complaint on standard error. */
+char **pp_piece_command_parse   (int                 argc,
+                                 char              **argv,
+                                 const char         *usage,
+                                 const char         *summary,
                                  const GOptionEntry *more,
-                                 PpPieceWish       *wish);
+                                 PpPieceWish        *wish);
 /* Puts the pieces where they are wished; `at` (nullable): where their origins lay, mm, else at
  * (0, 0); `note` (nullable): a sentence that follows in words. Returns the exit status. */
 int    pp_piece_command_deliver (const PpPieceWish *wish,

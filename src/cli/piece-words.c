@@ -11,7 +11,6 @@
 
 #include <string.h>
 
-#define GRAMS_PER_OUNCE 28.349523125
 #define MOST_GRAMS 1e6
 
 gboolean
@@ -38,7 +37,7 @@ pp_word_read_weight (const char *text,
     return FALSE;
   end += strspn (end, " ");
   if (strcmp (end, "oz") == 0)
-    number *= GRAMS_PER_OUNCE;
+    number *= PP_GRAMS_PER_OUNCE;
   else if (*end != '\0' && strcmp (end, "g") != 0)
     return FALSE;
   *g = number;
@@ -127,6 +126,12 @@ pp_word_read_answer (PpAnswers  *answers,
     return FALSE;
   answers->name = value;
   return TRUE;
+}
+
+const char *
+pp_word_usual_thickness (void)
+{
+  return _("Not measured, so estimated: thickness, about 6 mm.");
 }
 
 const char *

@@ -29,6 +29,9 @@ gboolean pp_word_split       (const char  *word,
 gboolean pp_word_read_answer (PpAnswers  *answers,
                               const char *key,
                               const char *value);
+/* mm, of a piece whose thickness is not said, and the sentence that tells it. (transfer none) */
+#define PP_USUAL_THICKNESS 6
+const char *pp_word_usual_thickness (void);
 /* Those keys, for --help; (transfer none). */
 const char *pp_word_list_answers (void);
 

@@ -110,19 +110,6 @@ parse_formats (const char     *text,
   return *formats != 0;
 }
 
-static gboolean
-parse_units (const char *text,
-             PpUnits    *units)
-{
-  if (strcmp (text, "mm") == 0)
-    *units = PP_UNITS_MM;
-  else if (strcmp (text, "in") == 0)
-    *units = PP_UNITS_INCH;
-  else
-    return FALSE;
-  return TRUE;
-}
-
 /* Saves all files in the folder, which is made where it is not there yet. `panel` (nullable) is the
  * file that was read. */
 static int
@@ -236,6 +223,29 @@ describe_blanks (void)
   return g_strdup_printf (_("Instead, without a file, empty sheets for making pieces: %s"), list);
 }
 
+/* What the options say of the job; (nullable): what is wrong with them. */
+static const char *
+find_fault (const Options  *options,
+            char          **words,
+            PpSheetJob     *job,
+            PpSheetFormats *formats)
+{
+  if (options->blank == NULL && g_strv_length (words) != 1)
+    return _("one panel file must be named; --help tells more.");
+  if (options->blank != NULL && (words[0] != NULL || options->sheets != NULL))
+    return _("--blank takes neither a panel file nor --sheets.");
+  if (options->out == NULL)
+    return _("-o must name the folder to write to.");
+  if (!pp_paper_parse (options->paper != NULL ? options->paper : "a4", &job->paper))
+    return _("--paper must be a4, a3, letter, legal, tabloid, or width and height in mm from 120 "
+             "to 5000, such as 300x420.");
+  if (!parse_formats (options->format, formats))
+    return _("--format must be of pdf, svg and png.");
+  if (options->units != NULL && !pp_units_from_name (options->units, &job->units))
+    return _("--units must be mm or in.");
+  return NULL;
+}
+
 int
 pp_command_sheets (int    argc,
                    char **argv)
@@ -262,26 +272,17 @@ pp_command_sheets (int    argc,
     G_OPTION_ENTRY_NULL,
   };
   g_auto (GStrv) words = NULL;
-  PpSheetFormats formats;
+  PpSheetFormats formats = 0;
   PpSheetJob job = { 0 };
+  const char *fault;
 
   if (!pp_command_parse_words (argc, argv, entries, _("Writes the sheets for the bench."), &words))
     return PP_EXIT_UNUSABLE;
+  fault = find_fault (&options, words, &job, &formats);
+  if (fault != NULL)
+    return pp_command_fail (NULL, fault);
   job.mono = options.mono;
   job.behind = options.behind;
-  if (options.blank == NULL && g_strv_length (words) != 1)
-    return pp_command_fail (NULL, _("one panel file must be named; --help tells more."));
-  if (options.blank != NULL && (words[0] != NULL || options.sheets != NULL))
-    return pp_command_fail (NULL, _("--blank takes neither a panel file nor --sheets."));
-  if (options.out == NULL)
-    return pp_command_fail (NULL, _("-o must name the folder to write to."));
-  if (!pp_paper_parse (options.paper != NULL ? options.paper : "a4", &job.paper))
-    return pp_command_fail (NULL, _("--paper must be a4, a3, letter, legal, tabloid, or width and "
-                                    "height in mm from 120 to 5000, such as 300x420."));
-  if (!parse_formats (options.format, &formats))
-    return pp_command_fail (NULL, _("--format must be of pdf, svg and png."));
-  if (options.units != NULL && !parse_units (options.units, &job.units))
-    return pp_command_fail (NULL, _("--units must be mm or in."));
   if (options.blank != NULL)
     return write_blanks (&options, &job, formats);
   return write_sheets (words[0], &options, &job, formats);

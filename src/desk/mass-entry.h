@@ -12,8 +12,6 @@
 
 G_BEGIN_DECLS
 
-#define PP_GRAMS_PER_OUNCE 28.349523125 /* international avoirdupois, exact since 1959 */
-
 #define PP_TYPE_MASS_ENTRY (pp_mass_entry_get_type ())
 G_DECLARE_FINAL_TYPE (PpMassEntry, pp_mass_entry, PP, MASS_ENTRY, PpFigureEntry)
 

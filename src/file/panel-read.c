@@ -16,12 +16,11 @@ static gboolean
 units_from_name (const char *name,
                  int        *units)
 {
-  if (strcmp (name, "mm") == 0)
-    *units = PP_UNITS_MM;
-  else if (strcmp (name, "in") == 0)
-    *units = PP_UNITS_INCH;
-  else
+  PpUnits found;
+
+  if (!pp_units_from_name (name, &found))
     return FALSE;
+  *units = (int) found;
   return TRUE;
 }
 

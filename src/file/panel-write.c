@@ -19,7 +19,7 @@ write_titles (PpJsonWriter  *w,
   pp_json_write_string (w, "maker", panel->maker);
   pp_json_write_string (w, "note", panel->note);
   pp_json_write_string (w, "created", panel->created);
-  pp_json_write_string (w, "units", panel->units == PP_UNITS_INCH ? "in" : "mm");
+  pp_json_write_string (w, "units", pp_units_get_name (panel->units));
 }
 
 typedef void (*WriteFunc) (PpJsonWriter *w,

@@ -15,10 +15,10 @@
 
 #define INCH_STEPS 16     /* shown to a sixteenth */
 #define SMALL_FIGURE 10.0 /* mm, g and degrees under this are shown to a tenth */
-#define G_PER_OUNCE 28.349523125
 #define OUNCES_PER_POUND 16
 #define G_PER_KG 1000
 #define MINUTES_PER_HOUR 60
+#define SECONDS_PER_MINUTE 60
 #define QUARTERS 4 /* a minute */
 
 static double
@@ -140,7 +140,7 @@ pp_size_format (double  width,
 static char *
 pounds_format (double g)
 {
-  double ounces = g / G_PER_OUNCE;
+  double ounces = g / PP_GRAMS_PER_OUNCE;
   double whole = round (ounces);
   int pounds = (int) floor (whole / OUNCES_PER_POUND);
   int rest = (int) (whole - (double) pounds * OUNCES_PER_POUND);
@@ -214,11 +214,11 @@ pp_time_format (double minutes)
   g_return_val_if_fail (minutes >= 0 && minutes < (double) G_MAXINT, g_strdup (""));
 
   if (rounds_away (minutes, QUARTERS))
-    return g_strdup_printf (_("under %d s"), MINUTES_PER_HOUR / QUARTERS);
+    return g_strdup_printf (_("under %d s"), SECONDS_PER_MINUTE / QUARTERS);
   if (quarters >= MINUTES_PER_HOUR * QUARTERS)
     return hours_format (minutes);
   whole = (int) floor (quarters / QUARTERS);
-  seconds = ((int) quarters % QUARTERS) * 60 / QUARTERS;
+  seconds = ((int) quarters % QUARTERS) * SECONDS_PER_MINUTE / QUARTERS;
   if (seconds == 0)
     return g_strdup_printf (_("%d min"), whole);
   if (whole == 0)

@@ -12,6 +12,8 @@
 
 G_BEGIN_DECLS
 
+#define PP_GRAMS_PER_OUNCE 28.349523125 /* international avoirdupois, exact since 1959 */
+
 /* "216 mm", "4.5 mm" (a tenth is shown under 10 mm, never "4.0"), "8 1/2 in", "0 in". A length
  * that is not zero never shows as zero: "under 1/16 in", "under 0.1 mm". */
 char    *pp_length_format       (double       mm,

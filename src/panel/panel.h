@@ -25,6 +25,11 @@ typedef enum
   PP_UNITS_INCH, /* "in" in the file */
 } PpUnits;
 
+/* As in the file: "mm", "in". (transfer none) */
+const char *pp_units_get_name  (PpUnits     units);
+gboolean    pp_units_from_name (const char *name,
+                                PpUnits    *units);
+
 /* The arrays hold records of the type their name says, (transfer none) for the reader; none is
  * ever NULL, and nobody changes one that is part of a panel. */
 typedef struct

@@ -5,6 +5,7 @@
 #include "panel/record.h"
 
 #include "panel/name-table.h"
+#include "panel/panel.h"
 
 static const char * const shape_names[] = {
   [PP_SHAPE_RECTANGLE] = "rectangle",
@@ -134,5 +135,29 @@ pp_log_what_from_name (const char *name,
   if (!pp_name_table_find (what_names, G_N_ELEMENTS (what_names), name, &i))
     return FALSE;
   *what = (PpLogWhat) i;
+  return TRUE;
+}
+
+static const char * const units_names[] = {
+  [PP_UNITS_MM] = "mm",
+  [PP_UNITS_INCH] = "in",
+};
+
+const char *
+pp_units_get_name (PpUnits units)
+{
+  g_return_val_if_fail (units < G_N_ELEMENTS (units_names), NULL);
+  return units_names[units];
+}
+
+gboolean
+pp_units_from_name (const char *name,
+                    PpUnits    *units)
+{
+  int i;
+
+  if (!pp_name_table_find (units_names, G_N_ELEMENTS (units_names), name, &i))
+    return FALSE;
+  *units = (PpUnits) i;
   return TRUE;
 }
