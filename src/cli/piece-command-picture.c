@@ -7,7 +7,7 @@
 #include "cli/piece-command.h"
 
 #include "cli/command.h"
-#include "file/save.h"
+#include "file/load.h"
 #include "panel/i18n.h"
 #include "piece/cutout.h"
 #include "piece/discs.h"

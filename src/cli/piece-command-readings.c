@@ -11,7 +11,7 @@
 
 #include "cli/command.h"
 #include "cli/piece-words.h"
-#include "file/save.h"
+#include "file/load.h"
 #include "panel/i18n.h"
 #include "piece/readings.h"
 

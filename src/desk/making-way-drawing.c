@@ -10,7 +10,7 @@
 #include "desk/last-folder.h"
 #include "desk/piece-bench.h"
 #include "desk/settings.h"
-#include "file/save.h"
+#include "file/load.h"
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
 #include "piece/drawing.h"

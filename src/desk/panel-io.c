@@ -9,9 +9,9 @@
 #include "desk/file-words.h"
 #include "file/earlier.h"
 #include "file/json-scan.h"
+#include "file/load.h"
 #include "file/panel-read.h"
 #include "file/panel-write.h"
-#include "file/save.h"
 #include "panel/i18n.h"
 
 typedef struct

@@ -18,7 +18,7 @@
 #include "desk/picking-list.h"
 #include "desk/picking-pane.h"
 #include "desk/wrap-layout.h"
-#include "file/save.h"
+#include "file/load.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "piece/squared.h"

@@ -11,7 +11,7 @@
 
 #include "file/box-write.h"
 #include "file/json-scan.h"
-#include "file/save.h"
+#include "file/load.h"
 #include "panel/edit.h"
 #include "panel/i18n.h"
 #include "panel/same-make.h"

@@ -11,6 +11,7 @@
 #include "file/draft.h"
 
 #include "file/json-scan.h"
+#include "file/load.h"
 #include "file/panel-read.h"
 #include "file/panel-write.h"
 #include "file/save.h"

@@ -11,6 +11,7 @@
 
 #include "file/file-error.h"
 #include "file/json-scan.h"
+#include "file/load.h"
 #include "file/save.h"
 #include "panel/i18n.h"
 

@@ -4,7 +4,7 @@
  *
  * The static functions tell a failure as the system does: FALSE or -1, and the reason in errno.
  */
-#include "file/save.h"
+#include "file/load.h"
 
 #include "file/file-error.h"
 #include "file/shown-name.h"

@@ -6,8 +6,8 @@
 
 #include "file/head-read.h"
 #include "file/json-scan.h"
+#include "file/load.h"
 #include "file/records-read.h"
-#include "file/save.h"
 
 /* Log and quieted findings have no limit of their own; the file's size bounds them. */
 #define NO_LIMIT G_MAXUINT

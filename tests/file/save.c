@@ -6,6 +6,7 @@
  * their order and fail when told to. They pass everything else on.
  */
 #include "file/file-error.h"
+#include "file/load.h"
 #include "file/save.h"
 
 #include <errno.h>
