@@ -7,6 +7,7 @@
  */
 #include "advise/change.h"
 
+#include "advise/changes-words.h"
 #include "panel/tolerance.h"
 
 #define TURN_COST 0.2     /* a degree */

@@ -55,10 +55,6 @@ double      pp_change_cost          (const PpPanel     *before,
 GPtrArray  *pp_changes_between      (const PpScene     *before,
                                      const PpScene     *after,
                                      const gboolean    *holds);
-/* The words of one change (changes-words.c). (transfer full) */
-char       *pp_change_say           (const PpChange    *self,
-                                     const PpScene     *before,
-                                     const PpScene     *after);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpChange, pp_change_free)
 

@@ -2,9 +2,9 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
-#include "advise/change.h"
-#include "check/piece-name.h"
+#include "advise/changes-words.h"
 
+#include "check/piece-name.h"
 #include "panel/hole-name.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"

@@ -4,7 +4,7 @@
  */
 #include "panel/limits.h"
 
-#include "panel/rules.h"
+#include "panel/rules-private.h"
 
 #include <math.h>
 

@@ -2,7 +2,7 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
-#include "panel/panel-ids.h"
+#include "panel/panel-ids-private.h"
 
 #include "panel/i18n.h"
 #include "panel/panel-error.h"

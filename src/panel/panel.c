@@ -2,22 +2,22 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Behind the public fields stands one table of all ids (panel-ids.h), made with the panel: it finds
- * names that lead nowhere, and later every record by its id in constant time.
+ * Behind the public fields stands one table of all ids (panel-ids-private.h), made with the panel:
+ * it finds names that lead nowhere, and later every record by its id in constant time.
  */
 #include "panel/panel.h"
 
 #include "panel/bounds.h"
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
-#include "panel/panel-ids.h"
+#include "panel/panel-ids-private.h"
 #include "panel/record-private.h"
-#include "panel/rules.h"
+#include "panel/rules-private.h"
 
 typedef struct
 {
   PpPanel     panel; /* first, so that one pointer serves for both */
-  GHashTable *ids;   /* of panel-ids.h */
+  GHashTable *ids;   /* of panel-ids-private.h */
 } FullPanel;
 
 PpPanel

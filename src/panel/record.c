@@ -7,7 +7,7 @@
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
 #include "panel/record-private.h"
-#include "panel/rules.h"
+#include "panel/rules-private.h"
 
 static gboolean
 check_coordinate (double      value,

@@ -2,7 +2,7 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
-#include "panel/rules.h"
+#include "panel/rules-private.h"
 
 #include "panel/i18n.h"
 #include "panel/panel-error.h"

@@ -1,4 +1,4 @@
-/* rules.h: what a value of a panel must be; private to panel/.
+/* rules-private.h: what a value of a panel must be.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *

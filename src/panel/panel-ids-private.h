@@ -1,4 +1,4 @@
-/* panel-ids.h: one table of all the ids of a panel.
+/* panel-ids-private.h: one table of all the ids of a panel.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
