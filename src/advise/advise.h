@@ -2,9 +2,9 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The eleventh page. Panels are values: the one given stays as it is, and the better one comes with
- * the advice. Whatever is glued, pinned or carries what is glued is left alone (guard.h). Long:
- * for a thread of its own; the calling thread is one of those that search.
+ * Panels are values: the one given stays as it is, and the better one comes with the advice.
+ * Whatever is glued, pinned or carries what is glued is left alone (guard.h). Long: for a thread of
+ * its own; the calling thread is one of those that search.
  */
 #pragma once
 

@@ -2,9 +2,9 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The costs are the table of the eleventh page: mm and degrees for what is moved, ten for each
- * placement that was taken out of the stack and put back, and so on. Only moves of that table are
- * looked for; both panels must have the same tray, glass and fused parts.
+ * Costs are mm moved and a fifth of the degrees turned, and what else is as much work: the table
+ * heads change.c. Only such moves are looked for; both panels must have the same tray, glass and
+ * fused parts.
  */
 #pragma once
 

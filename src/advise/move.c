@@ -76,22 +76,29 @@ static PpPanel *
 make (const PpPanel *panel,
       const PpMove  *move)
 {
-  const char *ids[] = { NULL, NULL };
+  gboolean is_of_placement = move->kind != PP_MOVE_HOLE && move->kind != PP_MOVE_WIRE
+                             && move->kind != PP_MOVE_ADD;
+  const char *id = is_of_placement ? pp_panel_placement (panel, move->index)->id : NULL;
+  const char *ids[] = { id, NULL };
 
-  if (move->kind == PP_MOVE_HOLE)
-    return move_hole (panel, move);
-  if (move->kind == PP_MOVE_WIRE)
-    return set_length (panel, move->length);
-  if (move->kind == PP_MOVE_ADD)
-    return pp_edit_place (panel, pp_panel_piece (panel, move->index)->id, move->pose, NULL, NULL);
-  ids[0] = pp_panel_placement (panel, move->index)->id;
-  if (move->kind == PP_MOVE_POSE)
-    return pp_edit_set_pose (panel, ids[0], move->pose, NULL);
-  if (move->kind == PP_MOVE_STACK)
-    return pp_edit_restack (panel, ids[0], move->to, NULL);
-  if (move->kind == PP_MOVE_GROUP)
-    return set_group (panel, ids[0], move->group);
-  return pp_edit_remove (panel, ids, NULL);
+  switch (move->kind)
+    {
+    case PP_MOVE_POSE:
+      return pp_edit_set_pose (panel, id, move->pose, NULL);
+    case PP_MOVE_STACK:
+      return pp_edit_restack (panel, id, move->to, NULL);
+    case PP_MOVE_ADD:
+      return pp_edit_place (panel, pp_panel_piece (panel, move->index)->id, move->pose, NULL, NULL);
+    case PP_MOVE_REMOVE:
+      return pp_edit_remove (panel, ids, NULL);
+    case PP_MOVE_GROUP:
+      return set_group (panel, id, move->group);
+    case PP_MOVE_HOLE:
+      return move_hole (panel, move);
+    case PP_MOVE_WIRE:
+      return set_length (panel, move->length);
+    }
+  g_return_val_if_reached (NULL);
 }
 
 PpPanel *

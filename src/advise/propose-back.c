@@ -282,7 +282,8 @@ list_pose (const PpProposer *self,
     list (self, move, undos);
 }
 
-/* Whole changes of one placement that is no pose. */
+/* What else of one placement may be undone, each of it whole: that it is there at all, its group,
+ * its place in the stack. */
 static void
 list_others (const PpProposer *self,
              guint             index,

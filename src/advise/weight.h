@@ -2,10 +2,10 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Panels are compared in the order of the eleventh page, which says better or worse and not by how
- * much. A search that only took what is better at once would stand still before every wire that
- * needs two pieces to hide it, so between panels it goes by a sum: a fault weighs more than any
- * sensible move, and what is half cured weighs less.
+ * Panels are compared in the order of goal.h, which says better or worse and not by how much. A
+ * search that only took what is better at once would stand still before every wire that needs two
+ * pieces to hide it, so between panels it goes by a sum: a fault weighs more than any sensible move,
+ * and what is half cured weighs less.
  */
 #pragma once
 

@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The codes, levels, values and limits are those of the table in format.md. A finding's
- * text is one or two plain sentences: what, where, what now, in the maker's unit.
+ * The codes are those of questions.list. A finding's text is one or two plain sentences: what, where,
+ * what now, in the maker's unit.
  */
 #pragma once
 

@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Statics in the plane of the glass; N, mm, degrees clockwise. What the eighth page does not give
- * (a taut wire, legs that would push) is NAN, or FALSE in its `has_`.
+ * Statics in the plane of the glass; N, mm, degrees clockwise. What there is none of (with a taut
+ * wire, or legs that would push) is NAN, or FALSE in its `has_`.
  */
 #pragma once
 

@@ -2,7 +2,7 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Each adds the findings of its own rows of the table in format.md, no others, from what the check
+ * Each adds the findings of its own row of questions.list, no others, from what the check
  * has found so far: all but its names and findings.
  */
 #pragma once

@@ -1,4 +1,4 @@
-/* settle.h: how each placement of the stack comes to rest (the second page of the computations).
+/* settle.h: how each placement of the stack comes to rest.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */

@@ -159,7 +159,8 @@ sign_beside (const Derivative *self,
   return 0;
 }
 
-/* g is positive after `lower` and negative before `upper`, once round at most. */
+/* Where g passes 0 between two turns that are no more than a whole one apart: it is positive just
+ * after `lower` and negative just before `upper`. */
 static Turn
 bisect (const Derivative *self,
         double            lower,

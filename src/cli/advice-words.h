@@ -10,7 +10,7 @@ G_BEGIN_DECLS
 
 /* The changes, what they cure and what they leave. (transfer full) */
 char    *pp_words_of_advice (const PpAdvice *advice);
-/* "petalpane-put-right" of format.md; of a wire `by` is how much longer it is. (transfer full) */
+/* The document "petalpane-put-right"; of a wire `by` is how much longer it is. (transfer full) */
 GString *pp_advice_write    (const PpAdvice *advice);
 
 G_END_DECLS

@@ -137,7 +137,8 @@ read_word (Readings   *self,
   return pp_word_read_answer (&self->answers, key, value) || read_row (self, key, value);
 }
 
-/* Takes off what is for the reader, and the space before the first word. */
+/* Ends the line before a remark ("# ..."), which is for who reads the file, and strips the space at
+ * its start. */
 static void
 cut_remark (char *line)
 {

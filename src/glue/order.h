@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Jobs are the wire's knots and the placements. A job's index: 0 and 1 are the knots (from, to)
- * where there is a wire, then the placements, bottom first. (Fourth page.)
+ * where there is a wire, then the placements, bottom first.
  */
 #pragma once
 

@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * A value: immutable, counted atomically, holding its check. Minutes count from the start of the
- * first mixing. (Fifth page.)
+ * first mixing.
  */
 #pragma once
 

@@ -63,7 +63,7 @@ pp_reorder_jobs (const PpPlan  *plan,
                  guint          to)
 {
   g_return_val_if_fail (plan != NULL && panel != NULL, NULL);
-  g_return_val_if_fail (from < MAX (plan->n_steps, 1) && to < MAX (plan->n_steps, 1), NULL);
+  g_return_val_if_fail (plan->n_steps == 0 || (from < plan->n_steps && to < plan->n_steps), NULL);
 
   g_autoptr (GStrvBuilder) ids = g_strv_builder_new ();
 

@@ -1,4 +1,4 @@
-/* limits.c: the limits of format.md, with their defaults and ranges.
+/* limits.c: the limits that findings and plans go by, with their defaults and ranges.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */

@@ -3,10 +3,10 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * The holes lie level, evenly about the middle and in the upper part of the glass: as far in as
- * the rules for holes ask (engine.md, 7), high enough that the panel hangs with its weight well
+ * the rules for holes ask (hole-rules.h), high enough that the panel hangs with its weight well
  * below them, close enough that flowers hide them. The wire is long enough that an empty panel
  * slides back to level on its hook, and where the glass is large enough short enough that the
- * hook stays behind it (engine.md, 8).
+ * hook stays behind it.
  */
 #pragma once
 

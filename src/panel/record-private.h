@@ -14,6 +14,7 @@ static inline gpointer
 pp_record_dup (gsize         size,
                gconstpointer draft)
 {
+  /* In brackets it is the function: the macro of that name wants to know a type. */
   return (g_atomic_rc_box_dup) (size, draft);
 }
 

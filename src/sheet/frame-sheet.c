@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * As format.md has it: black discs of 12 mm, the top left one with a white hole of 4 mm. As large
- * as the paper lets it in steps of 10 mm, which on A4 is 180 by 240 mm.
+ * Black discs of 12 mm, the top left one with a white hole of 4 mm, as piece/frame.h looks for. As
+ * large as the paper lets it in steps of 10 mm, which on A4 is 180 by 240 mm.
  */
 #include "config.h"
 
