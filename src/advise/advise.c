@@ -97,7 +97,7 @@ with_steps (const PpSearchLimits *limits,
 /* Takes `found.panel`. */
 static PpAdvice *
 advice_from (const PpPanel        *given,
-             PpFound               found,
+             PpBestPanel           found,
              const PpSearchLimits *limits)
 {
   PpAdvice *self = pp_advice_new (given, found.panel);
@@ -118,7 +118,7 @@ pp_advise_all (const PpPanel        *panel,
   PpSearchLimits own;
   g_autoptr (PpCheck) check = NULL;
   PpGoal goal;
-  PpFound found;
+  PpBestPanel found;
 
   g_return_val_if_fail (panel != NULL && limits != NULL, NULL);
 
@@ -161,7 +161,7 @@ pp_advise_one (const PpPanel        *panel,
   PpSearchLimits own;
   g_autoptr (PpCheck) check = NULL;
   const PpFinding *one;
-  PpFound found = { 0 };
+  PpBestPanel found = { 0 };
 
   g_return_val_if_fail (panel != NULL && code != NULL && about != NULL && limits != NULL, NULL);
 

@@ -4,7 +4,7 @@
  */
 #include "advise/drill-private.h"
 
-#include "advise/screen.h"
+#include "advise/glance.h"
 #include "panel/hole-rules.h"
 #include "panel/tolerance.h"
 
@@ -26,7 +26,7 @@ pp_drill_hole (const PpDrill *self,
 void
 pp_drill_look (PpDrill *self)
 {
-  g_autoptr (PpScreen) screen = pp_screen_new (self->check);
+  g_autoptr (PpGlance) glance = pp_glance_new (self->check);
 
   self->mask = g_new0 (guint8, (gsize) self->columns * self->rows);
   for (int j = 0; j < self->rows; j++)
@@ -34,7 +34,7 @@ pp_drill_look (PpDrill *self)
       {
         PpPoint p = { self->box.x0 + (i + 0.5) * self->step,
                       self->box.y0 + (j + 0.5) * self->step };
-        gint32 bare, dark = pp_screen_darkness (screen, p, &bare);
+        gint32 bare, dark = pp_glance_darkness (glance, p, &bare);
 
         self->mask[j * self->columns + i] = (dark >= PP_DARK ? HIDES_KNOT : 0)
                                             | (dark + bare >= PP_DARK ? HIDES_WIRE : 0);

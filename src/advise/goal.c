@@ -5,7 +5,7 @@
 #include "advise/goal.h"
 
 #include "advise/change.h"
-#include "advise/screen.h"
+#include "advise/glance.h"
 #include "advise/weight.h"
 #include "glue/job.h"
 #include "glue/schedule.h"
@@ -144,7 +144,7 @@ is_of_sight (const PpFinding *finding)
   return pp_probes_of (finding->code) != 0;
 }
 
-/* What is hidden, summed as the screen estimates it. */
+/* What is hidden, summed as the glance estimates it. */
 static double
 weigh_sight (const PpCheck *check)
 {

@@ -6,9 +6,9 @@
 
 #include "advise/change.h"
 
-#define TRIES 8 /* of which the screen keeps one */
+#define TRIES 8 /* of which the glance keeps one */
 #define RUIN_SHARE 0.35
-#define MOST_SEEN 20.0 /* that undoing may lay open, by the screen's estimate, to be tried at all */
+#define MOST_SEEN 20.0 /* that undoing may lay open, by the glance's estimate, to be tried at all */
 
 /* Back toward where it was given; TRUE if it was moved. */
 static gboolean
@@ -126,7 +126,7 @@ undo_glass (const PpProposer *self,
   return moves->n > 0;
 }
 
-/* One back, and another brought over what that leaves in view; the screen picks. */
+/* One back, and another brought over what that leaves in view; the glance picks. */
 static PpMoves
 exchange (const PpProposer *self,
           PpDice           *dice)
@@ -258,7 +258,7 @@ list (const PpProposer *self,
 {
   PpMoves moves = { .n = 1, .moves = { move } };
 
-  if (pp_screen_estimate (self->screen, &moves) <= self->seen + MOST_SEEN)
+  if (pp_glance_estimate (self->glance, &moves) <= self->seen + MOST_SEEN)
     g_array_append_val (undos, moves);
 }
 

@@ -3,13 +3,13 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * A probe that nothing covers is picked, and pieces near by are slid or turned over it by as little
- * as will do, a little more, or are taken from the tray. Of a handful the screen keeps the best.
+ * as will do, a little more, or are taken from the tray. Of a handful the glance keeps the best.
  */
 #include "advise/propose-private.h"
 
 #include "advise/weight.h"
 
-#define TRIES 14          /* of which the screen keeps one */
+#define TRIES 14          /* of which the glance keeps one */
 #define NEARNESS 12.0     /* mm: a piece this much farther off is taken half as often */
 #define HALVINGS 6        /* of the way of a slide */
 #define MOST_TURN 90      /* degrees */
@@ -23,15 +23,15 @@ pick_probe (const PpProposer *self,
             int               disc,
             PpDice           *dice)
 {
-  const PpScreen *screen = self->screen;
+  const PpGlance *glance = self->glance;
   const PpProbe *picked = NULL;
   guint n = 0;
 
-  for (guint k = 0; k < screen->n_probes; k++)
+  for (guint k = 0; k < glance->n_probes; k++)
     {
-      const PpProbe *probe = &screen->probes[k];
+      const PpProbe *probe = &glance->probes[k];
 
-      if ((kinds & (1u << probe->kind)) == 0 || screen->dark[k] >= PP_DARK
+      if ((kinds & (1u << probe->kind)) == 0 || glance->dark[k] >= PP_DARK
           || (disc >= 0 && probe->which != (guint) disc))
         continue;
       if (pp_dice_pick (dice, ++n) == 0)
@@ -56,9 +56,9 @@ suit (const PpProposer *self,
       guint             index,
       PpPoint           at)
 {
-  const PpScreenBody *body = &self->screen->bodies[index];
+  const PpGlanceBody *body = &self->glance->bodies[index];
   double distance = distance_to_box (self->check->scene->bodies[index]->box, at) / NEARNESS;
-  double dark = (double) self->screen->pieces[body->piece].dark / PP_DARK;
+  double dark = (double) self->glance->pieces[body->piece].dark / PP_DARK;
 
   return body->counts ? dark / (1 + distance * distance * distance) : 0;
 }
@@ -88,7 +88,7 @@ pick_placement (const PpProposer *self,
 
 /* A point inside the piece, its own frame. */
 static PpPoint
-pick_inside (const PpScreenPiece *piece,
+pick_inside (const PpGlancePiece *piece,
              PpDice              *dice)
 {
   PpBox box = piece->cover.box;
@@ -125,7 +125,7 @@ does_cover (const Cover *self,
   pose.x += by.x;
   pose.y += by.y;
   pose.rotation += turn;
-  return pp_screen_covers (self->proposer->screen, self->piece, self->base, pose, self->probe);
+  return pp_glance_covers (self->proposer->glance, self->piece, self->base, pose, self->probe);
 }
 
 /* Along the way that brings a point of the piece over the place, no farther than needed, and a
@@ -135,10 +135,10 @@ slide (const Cover *self,
        double       turn,
        PpDice      *dice)
 {
-  const PpScreen *screen = self->proposer->screen;
+  const PpGlance *glance = self->proposer->glance;
   PpPlacement turned = *pp_proposer_placement (self->proposer, self->index);
-  PpPoint inside = pick_inside (&screen->pieces[self->piece], dice);
-  PpPoint aim = pp_screen_aim (screen, self->piece, self->base, self->probe);
+  PpPoint inside = pick_inside (&glance->pieces[self->piece], dice);
+  PpPoint aim = pp_glance_aim (glance, self->piece, self->base, self->probe);
   PpPoint at, way;
   PpFrame frame;
   double low = 0, high = 1, share, length;
@@ -204,7 +204,7 @@ take_from_tray (const PpProposer *self,
   guint index = pp_dice_pick (dice, panel->tray->len);
   const PpPiece *piece = pp_panel_piece (panel, index);
   PpPlacement draft = pp_placement_draft ();
-  PpPoint aim = pp_screen_aim (self->screen, index, 0, probe), at;
+  PpPoint aim = pp_glance_aim (self->glance, index, 0, probe), at;
   PpMove move = { .kind = PP_MOVE_ADD, .index = index };
   PpFrame frame;
 
@@ -212,7 +212,7 @@ take_from_tray (const PpProposer *self,
     return FALSE;
   draft.rotation = floor (pp_dice_between (dice, 0, 360));
   frame = pp_frame_of (&draft);
-  at = pp_frame_to_panel (&frame, pick_inside (&self->screen->pieces[index], dice));
+  at = pp_frame_to_panel (&frame, pick_inside (&self->glance->pieces[index], dice));
   move.pose = (PpPose) { round (aim.x - at.x), round (aim.y - at.y), draft.rotation, FALSE };
   pp_moves_add (moves, move);
   return TRUE;
@@ -228,8 +228,8 @@ cover_probe (const PpProposer *self,
 
   if (!pick_placement (self, probe->points[0], dice, &cover.index))
     return moves;
-  cover.piece = self->screen->bodies[cover.index].piece;
-  cover.base = self->screen->bodies[cover.index].base;
+  cover.piece = self->glance->bodies[cover.index].piece;
+  cover.base = self->glance->bodies[cover.index].base;
   cover.pose = pp_pose_of (pp_proposer_placement (self, cover.index));
   pp_moves_add (&moves, bring (&cover, dice));
   return moves;

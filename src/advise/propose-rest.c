@@ -7,8 +7,8 @@
 #include "advise/change.h"
 #include "advise/weight.h"
 
-#define SLIPS 20           /* of which the screen keeps the nearest that is hidden */
-#define TRIES 5            /* of which the screen keeps one that opens nothing to view */
+#define SLIPS 20           /* of which the glance keeps the nearest that is hidden */
+#define TRIES 5            /* of which the glance keeps one that opens nothing to view */
 #define MOST_STEP 40.0     /* mm, of a piece */
 #define MOST_HOLE_STEP 30.0
 #define MOST_LOOSE 0.35    /* of the holes' distance, that the wire is made longer by */
@@ -118,7 +118,7 @@ mend_piece (const PpProposer *self,
   for (guint k = 0; k < TRIES; k++)
     {
       moves = shift (self, finding, index, dice);
-      if (moves.n > 0 && pp_screen_estimate (self->screen, &moves) <= self->seen + PP_WEIGHT_MM)
+      if (moves.n > 0 && pp_glance_estimate (self->glance, &moves) <= self->seen + PP_WEIGHT_MM)
         return moves;
     }
   return moves;
@@ -307,7 +307,7 @@ count_hidden (const PpProposer *self,
   for (guint k = 0; k < G_N_ELEMENTS (spots); k++)
     {
       PpPoint at = { hole->x + by.x + spots[k].x, hole->y + by.y + spots[k].y };
-      gint32 bare, dark = pp_screen_darkness (self->screen, at, &bare);
+      gint32 bare, dark = pp_glance_darkness (self->glance, at, &bare);
 
       n += dark + bare >= PP_DARK;
     }

@@ -77,7 +77,7 @@ double
 pp_propose_weigh (const PpProposer *self,
                   const PpMoves    *moves)
 {
-  return pp_screen_estimate (self->screen, moves)
+  return pp_glance_estimate (self->glance, moves)
          + PP_WEIGHT_COST * get_cost (self, moves);
 }
 
@@ -115,8 +115,8 @@ pp_proposer_new (const PpGoal  *goal,
   PpProposer *self = g_new0 (PpProposer, 1);
 
   *self = (PpProposer) { .goal = goal, .guard = guard, .given = goal->given, .check = check };
-  self->screen = pp_screen_new (check);
-  self->seen = pp_screen_estimate (self->screen, NULL);
+  self->glance = pp_glance_new (check);
+  self->seen = pp_glance_estimate (self->glance, NULL);
   self->troubles = g_ptr_array_new ();
   for (guint i = 0; i < check->findings->len; i++)
     {
@@ -134,7 +134,7 @@ pp_proposer_free (PpProposer *self)
 {
   if (self == NULL)
     return;
-  pp_screen_free (self->screen);
+  pp_glance_free (self->glance);
   g_ptr_array_unref (self->troubles);
   g_array_unref (self->movable);
   g_array_unref (self->changed);

@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * A proposal is a few moves from the present panel: aimed at a finding, back toward where things
- * lay, or a small step somewhere. Where many look alike, the screen picks. Nothing that the guard
+ * lay, or a small step somewhere. Where many look alike, the glance picks. Nothing that the guard
  * holds is moved. Threads may share a proposer; each brings dice of its own.
  */
 #pragma once
@@ -11,7 +11,7 @@
 #include "advise/dice.h"
 #include "advise/goal.h"
 #include "advise/guard.h"
-#include "advise/screen.h"
+#include "advise/glance.h"
 
 G_BEGIN_DECLS
 
@@ -21,8 +21,8 @@ typedef struct
   const PpGuard *guard;
   const PpPanel *given;
   const PpCheck *check;    /* of the present panel */
-  PpScreen      *screen;   /* likewise */
-  double         seen;     /* the screen's estimate of it */
+  PpGlance      *glance;   /* likewise */
+  double         seen;     /* the glance's estimate of it */
   GPtrArray     *troubles; /* PpFinding that the goal minds and that moves can cure, borrowed */
   GArray        *movable;  /* guint: placements that may be moved */
   GArray        *changed;  /* guint: of those, the ones that lie elsewhere than given, or are new */

@@ -371,7 +371,7 @@ search_clear (Search *self)
   pp_crew_free (self->crew);
 }
 
-PpFound
+PpBestPanel
 pp_search (const PpGoal         *goal,
            const PpCheck        *given,
            const PpSearchLimits *limits,
@@ -381,11 +381,11 @@ pp_search (const PpGoal         *goal,
            gpointer              data)
 {
   Search self;
-  PpFound found;
+  PpBestPanel found;
 
   search_init (&self, goal, given, limits, cancellable);
   search (&self, patience, progress, data);
-  found = (PpFound) { .panel = self.best, .rating = self.best_rating, .steps = self.steps };
+  found = (PpBestPanel) { .panel = self.best, .rating = self.best_rating, .steps = self.steps };
   search_clear (&self);
   return found;
 }

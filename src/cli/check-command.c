@@ -14,7 +14,7 @@
 #define SECONDS 10.0
 
 static int
-print_json (const PpAnswers *answers)
+print_json (const PpPanelAnswers *answers)
 {
   g_autoptr (GString) json = pp_check_write (answers->check, answers->plan, answers->left_out);
 
@@ -22,7 +22,7 @@ print_json (const PpAnswers *answers)
 }
 
 static int
-print_words (const PpAnswers *answers)
+print_words (const PpPanelAnswers *answers)
 {
   g_autofree char *words = pp_words_of_answers (answers);
 
@@ -31,7 +31,7 @@ print_words (const PpAnswers *answers)
 }
 
 static gboolean
-has_faults (const PpAnswers *answers)
+has_faults (const PpPanelAnswers *answers)
 {
   return pp_check_count (answers->check, PP_LEVEL_FAULT) > 0 || answers->plan->findings->len > 0;
 }
@@ -53,7 +53,7 @@ pp_command_check (int    argc,
     G_OPTION_ENTRY_NULL,
   };
   g_autofree char *file = NULL;
-  g_auto (PpAnswers) answers = { NULL };
+  g_auto (PpPanelAnswers) answers = { NULL };
   g_autoptr (GError) error = NULL;
   int status;
 
@@ -62,7 +62,8 @@ pp_command_check (int    argc,
     return PP_EXIT_UNUSABLE;
   if (steps < 0 || seconds < 0 || !isfinite (seconds))
     return pp_command_fail (NULL, _("--steps and --seconds must not be negative."));
-  if (!pp_answers_init (&answers, file, NULL, &(PpEffort) { (guint64) steps, seconds }, &error))
+  if (!pp_panel_answers_init (&answers, file, NULL, &(PpEffort) { (guint64) steps, seconds },
+                              &error))
     return pp_command_fail (file, error->message);
   status = json ? print_json (&answers) : print_words (&answers);
   if (status == PP_EXIT_DONE && strict && has_faults (&answers))

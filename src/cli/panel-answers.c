@@ -10,7 +10,7 @@
 #include "sheet/left-out.h"
 
 static void
-find_heights (PpAnswers *self)
+find_heights (PpPanelAnswers *self)
 {
   guint n = self->check->n;
 
@@ -51,13 +51,13 @@ make_plan (const PpCheck  *check,
 }
 
 gboolean
-pp_answers_init (PpAnswers      *self,
-                 const char     *file,
-                 const PpUnits  *units,
-                 const PpEffort *effort,
-                 GError        **error)
+pp_panel_answers_init (PpPanelAnswers *self,
+                       const char     *file,
+                       const PpUnits  *units,
+                       const PpEffort *effort,
+                       GError        **error)
 {
-  *self = (PpAnswers) { .panel = load_panel (file, units, error) };
+  *self = (PpPanelAnswers) { .panel = load_panel (file, units, error) };
   if (self->panel == NULL)
     return FALSE;
   self->check = pp_check_new (self->panel, NULL, NULL, NULL, NULL, error);
@@ -73,7 +73,7 @@ pp_answers_init (PpAnswers      *self,
 }
 
 void
-pp_answers_clear (PpAnswers *self)
+pp_panel_answers_clear (PpPanelAnswers *self)
 {
   g_clear_pointer (&self->left_out, g_ptr_array_unref);
   g_clear_pointer (&self->gallery, pp_gallery_unref);

@@ -18,7 +18,7 @@ typedef struct
   GPtrArray *left_out; /* PpFinding: art-left-out */
   double    *bases;    /* mm, of each placement; 0 for a floating one */
   double    *tops;
-} PpAnswers;
+} PpPanelAnswers;
 
 /* What may be spent on the search for the shortest glue-up. */
 typedef struct
@@ -30,13 +30,13 @@ typedef struct
 /* Reads the file and asks everything, in `units` (nullable: the panel's own) and with `effort`
  * (nullable: the built-in number of steps, however long they take). FALSE with `error` set if the
  * file cannot be used. Clear it in any case. */
-gboolean pp_answers_init  (PpAnswers      *self,
-                           const char     *file,
-                           const PpUnits  *units,
-                           const PpEffort *effort,
-                           GError        **error);
-void     pp_answers_clear (PpAnswers      *self);
+gboolean pp_panel_answers_init  (PpPanelAnswers *self,
+                                 const char     *file,
+                                 const PpUnits  *units,
+                                 const PpEffort *effort,
+                                 GError        **error);
+void     pp_panel_answers_clear (PpPanelAnswers *self);
 
-G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (PpAnswers, pp_answers_clear)
+G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (PpPanelAnswers, pp_panel_answers_clear)
 
 G_END_DECLS

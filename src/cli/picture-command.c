@@ -32,11 +32,11 @@ write_picture (const char       *file,
                const PpViewFrom *view,
                int               width)
 {
-  g_auto (PpAnswers) answers = { NULL };
+  g_auto (PpPanelAnswers) answers = { NULL };
   g_autoptr (GError) error = NULL;
   g_autoptr (GBytes) png = NULL;
 
-  if (!pp_answers_init (&answers, file, NULL, NULL, &error))
+  if (!pp_panel_answers_init (&answers, file, NULL, NULL, &error))
     return pp_command_fail (file, error->message);
   png = pp_picture_png (answers.check->scene, answers.gallery, answers.bases, answers.tops, view,
                         width, &error);

@@ -176,12 +176,13 @@ write_sheets (const char    *file,
   guint n;
   const PpSheetKind * const *kinds = pp_sheet_kinds (&n);
   g_auto (GStrv) asked = parse_sheets ("--sheets", options->sheets, kinds, n);
-  g_auto (PpAnswers) answers = { NULL };
+  g_auto (PpPanelAnswers) answers = { NULL };
   g_autoptr (GError) error = NULL;
 
   if (asked == NULL)
     return PP_EXIT_UNUSABLE;
-  if (!pp_answers_init (&answers, file, options->units != NULL ? &job->units : NULL, NULL, &error))
+  if (!pp_panel_answers_init (&answers, file, options->units != NULL ? &job->units : NULL, NULL,
+                              &error))
     return pp_command_fail (file, error->message);
   job->check = answers.check;
   job->plan = answers.plan;

@@ -10,8 +10,8 @@
 #include "panel/measure.h"
 
 static void
-say_panel (GString         *text,
-           const PpAnswers *answers)
+say_panel (GString              *text,
+           const PpPanelAnswers *answers)
 {
   const PpPanel *panel = answers->panel;
   const PpExtent *extent = &answers->check->extent;
@@ -69,7 +69,7 @@ say_level (GString   *text,
 }
 
 static GPtrArray *
-gather (const PpAnswers *answers)
+gather (const PpPanelAnswers *answers)
 {
   GPtrArray *all = g_ptr_array_new ();
 
@@ -80,8 +80,8 @@ gather (const PpAnswers *answers)
 }
 
 static void
-say_findings (GString         *text,
-              const PpAnswers *answers)
+say_findings (GString              *text,
+              const PpPanelAnswers *answers)
 {
   g_autoptr (GPtrArray) all = gather (answers);
   guint said = 0, quiet = 0;
@@ -101,8 +101,8 @@ say_findings (GString         *text,
 }
 
 static char *
-job_name (const PpAnswers *answers,
-          guint            job)
+job_name (const PpPanelAnswers *answers,
+          guint                 job)
 {
   const PpPanel *panel = answers->panel;
   guint n_knots = answers->plan->order->n_knots;
@@ -116,9 +116,9 @@ job_name (const PpAnswers *answers,
 }
 
 static void
-say_mix (GString         *text,
-         const PpAnswers *answers,
-         guint            mix)
+say_mix (GString              *text,
+         const PpPanelAnswers *answers,
+         guint                 mix)
 {
   const PpPlan *plan = answers->plan;
   g_autofree char *start = pp_time_format (plan->mixes[mix].start);
@@ -139,8 +139,8 @@ say_mix (GString         *text,
 }
 
 static void
-say_glue_up (GString         *text,
-             const PpAnswers *answers)
+say_glue_up (GString              *text,
+             const PpPanelAnswers *answers)
 {
   const PpPlan *plan = answers->plan;
   const PpAdhesive *adhesive = answers->panel->adhesive;
@@ -162,7 +162,7 @@ say_glue_up (GString         *text,
 }
 
 char *
-pp_words_of_answers (const PpAnswers *answers)
+pp_words_of_answers (const PpPanelAnswers *answers)
 {
   g_autoptr (GString) text = g_string_new (NULL);
 

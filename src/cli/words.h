@@ -9,6 +9,6 @@
 G_BEGIN_DECLS
 
 /* The panel in a line or two, its findings by level, the glue-up. (transfer full) */
-char *pp_words_of_answers (const PpAnswers *answers);
+char *pp_words_of_answers (const PpPanelAnswers *answers);
 
 G_END_DECLS

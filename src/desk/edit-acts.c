@@ -42,7 +42,7 @@ static gboolean
 take (PpDocument         *document,
       PpPanel            *next,
       GError             *error,
-      PpAct               act,
+      PpEditAct           act,
       const char * const *ids,
       const char         *merge_key)
 {
@@ -269,7 +269,7 @@ remove_wire (PpDocument *document)
 
 static void
 remove_pieces (PpDocument *document,
-               PpAct       act)
+               PpEditAct   act)
 {
   const char * const *ids = get_chosen (document);
   GError *error = NULL;
@@ -280,7 +280,7 @@ remove_pieces (PpDocument *document,
 
 void
 pp_edit_acts_remove (PpDocument *document,
-                     PpAct       act)
+                     PpEditAct   act)
 {
   switch (pp_document_get_chosen (document))
     {

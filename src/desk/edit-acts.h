@@ -29,7 +29,7 @@ void     pp_edit_acts_pin        (PpDocument *document,
 void     pp_edit_acts_duplicate  (PpDocument *document);
 /* Pieces, under the name of `act`; or the hole or the wire. */
 void     pp_edit_acts_remove     (PpDocument *document,
-                                  PpAct       act);
+                                  PpEditAct   act);
 void     pp_edit_acts_choose_all (PpDocument *document);
 
 /* The chosen pieces that may be moved, after telling by "refused" of those that stay put; NULL if

@@ -20,7 +20,7 @@ name_piece (const PpPanel *panel,
 }
 
 static char *
-describe_one (PpAct       act,
+describe_one (PpEditAct   act,
               const char *piece)
 {
   switch (act)
@@ -46,8 +46,8 @@ describe_one (PpAct       act,
 }
 
 static char *
-describe_many (PpAct act,
-               guint n)
+describe_many (PpEditAct act,
+               guint     n)
 {
   switch (act)
     {
@@ -87,7 +87,7 @@ pp_edit_words_act_kind (const PpActKind    *act,
 }
 
 char *
-pp_edit_words_act (PpAct               act,
+pp_edit_words_act (PpEditAct           act,
                    const PpPanel      *panel,
                    const char * const *ids)
 {

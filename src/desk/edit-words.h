@@ -18,10 +18,10 @@ typedef enum
   PP_ACT_REMOVE,
   PP_ACT_CUT,
   PP_ACT_PASTE,
-} PpAct;
+} PpEditAct;
 
 /* "Turn Oxeye", "Turn 3 pieces": `ids` are placements of `panel`, at least one. (transfer full) */
-char *pp_edit_words_act      (PpAct               act,
+char *pp_edit_words_act      (PpEditAct           act,
                               const PpPanel      *panel,
                               const char * const *ids);
 /* The same of an act of acts.h. (transfer full) */

@@ -29,7 +29,7 @@ place_numbers (PpGlueMap     *self,
   PpBox bounds = { 0, 0, gtk_widget_get_width (GTK_WIDGET (self)),
                    gtk_widget_get_height (GTK_WIDGET (self)) };
 
-  self->labels = g_new0 (PpLabel, MAX (n, 1));
+  self->labels = g_new0 (PpSheetLabel, MAX (n, 1));
   for (guint i = 0; i < n; i++)
     {
       guint job = self->plan->steps[i].job;
@@ -43,24 +43,24 @@ place_numbers (PpGlueMap     *self,
         }
       else
         anchor = anchors[job - scene->n_knots];
-      self->labels[i] = (PpLabel) { .anchor = pp_glue_map_to_px (self, anchor),
-                                    .width = i < 99 ? size : 1.3 * size, .height = size };
+      self->labels[i] = (PpSheetLabel) { .anchor = pp_glue_map_to_px (self, anchor),
+                                         .width = i < 99 ? size : 1.3 * size, .height = size };
     }
   pp_labels_place (self->labels, n, bounds, NULL, 0, APART);
 }
 
 static gboolean
-stands_at (const PpLabel *label,
-           PpPoint        px)
+stands_at (const PpSheetLabel *label,
+           PpPoint             px)
 {
   return fabs (px.x - label->at.x) <= label->width / 2
          && fabs (px.y - label->at.y) <= label->height / 2;
 }
 
 static void
-draw_leader (cairo_t         *cr,
-             const PpPalette *palette,
-             const PpLabel   *label)
+draw_leader (cairo_t            *cr,
+             const PpPalette    *palette,
+             const PpSheetLabel *label)
 {
   if (stands_at (label, label->anchor))
     return;
@@ -77,11 +77,11 @@ draw_leader (cairo_t         *cr,
 }
 
 static void
-draw_badge (cairo_t         *cr,
-            const PpPalette *palette,
-            PangoLayout     *layout,
-            const PpLabel   *label,
-            gboolean         is_lit)
+draw_badge (cairo_t            *cr,
+            const PpPalette    *palette,
+            PangoLayout        *layout,
+            const PpSheetLabel *label,
+            gboolean            is_lit)
 {
   double radius = label->height / 2;
   double inner = label->width / 2 - radius;

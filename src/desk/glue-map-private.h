@@ -27,7 +27,7 @@ struct _PpGlueMap
   GskRenderNode *picture;  /* or NULL: to be drawn */
   PpPoint        at;       /* px, of the panel's origin */
   double         scale;    /* px a mm */
-  PpLabel       *labels;   /* px, of the numbers, one a step; or NULL */
+  PpSheetLabel  *labels;   /* px, of the numbers, one a step; or NULL */
 };
 
 PpPoint pp_glue_map_to_px        (PpGlueMap     *self,

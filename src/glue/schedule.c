@@ -78,7 +78,7 @@ sit_down (PpSchedule    *self,
 }
 
 /* The line's order with the best mixes for it comes first: often nothing is better. */
-static PpFound *
+static PpBestLine *
 search (const PpLine    *line,
         const PpBound   *bound,
         guint64          max_steps,
@@ -115,8 +115,8 @@ pp_schedule_new (const PpProblem *problem,
 
   g_autoptr (PpLine) wish = pp_line_new (problem);
   g_autoptr (PpBound) bound = pp_bound_new (wish);
-  g_autoptr (PpFound) found = search (wish, bound, max_steps, enough, cancellable, progress, data,
-                                      error);
+  g_autoptr (PpBestLine) found = search (wish, bound, max_steps, enough, cancellable, progress,
+                                         data, error);
 
   if (found == NULL)
     return NULL;

@@ -311,11 +311,11 @@ start_from (Search        *search,
   search->against = pp_model_count_against (search->model, search->sequence);
 }
 
-static PpFound *
+static PpBestLine *
 read_found (Search  *search,
             gboolean optimal)
 {
-  PpFound *found = g_new (PpFound, 1);
+  PpBestLine *found = g_new (PpBestLine, 1);
   const guint n_jobs = search->model->n;
   guint n = 0;
 
@@ -333,12 +333,12 @@ read_found (Search  *search,
 }
 
 /* Without a search: what has times beyond all measure. */
-static PpFound *
+static PpBestLine *
 found_of_split (const PpLine  *line,
                 const PpBound *bound,
                 const PpSplit *split)
 {
-  PpFound *found = g_new (PpFound, 1);
+  PpBestLine *found = g_new (PpBestLine, 1);
 
   found->sequence = g_new (guint, line->n);
   for (guint k = 0; k < line->n; k++)
@@ -351,7 +351,7 @@ found_of_split (const PpLine  *line,
   return found;
 }
 
-PpFound *
+PpBestLine *
 pp_search_run (const PpLine    *line,
                const PpBound   *bound,
                const PpSplit   *split,
@@ -391,7 +391,7 @@ pp_search_run (const PpLine    *line,
 }
 
 void
-pp_found_free (PpFound *self)
+pp_best_line_free (PpBestLine *self)
 {
   if (self == NULL)
     return;

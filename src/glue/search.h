@@ -16,21 +16,21 @@ typedef struct
   guint    n_batches;
   double   lower_bound; /* min, proved */
   gboolean optimal;     /* proved: end, then number of mixes, then pairs */
-} PpFound;
+} PpBestLine;
 
 /* Better than `split`, which cuts the line as it is, or that itself. `bound` is of the same line.
  * Other arguments, result and errors as of pp_schedule_new(). */
-PpFound *pp_search_run  (const PpLine    *line,
-                         const PpBound   *bound,
-                         const PpSplit   *split,
-                         guint64          max_steps,
-                         GCancellable    *enough,
-                         GCancellable    *cancellable,
-                         PpScheduleFunc   progress,
-                         gpointer         data,
-                         GError         **error);
-void     pp_found_free  (PpFound         *self);
+PpBestLine *pp_search_run     (const PpLine  *line,
+                               const PpBound *bound,
+                               const PpSplit *split,
+                               guint64        max_steps,
+                               GCancellable  *enough,
+                               GCancellable  *cancellable,
+                               PpScheduleFunc progress,
+                               gpointer       data,
+                               GError       **error);
+void        pp_best_line_free (PpBestLine    *self);
 
-G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpFound, pp_found_free)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpBestLine, pp_best_line_free)
 
 G_END_DECLS

@@ -14,12 +14,12 @@
 
 typedef struct
 {
-  PpLabel     *labels;
-  guint        n_labels;
-  PpBox        bounds;
-  const PpBox *obstacles;
-  guint        n_obstacles;
-  double       gap;
+  PpSheetLabel *labels;
+  guint         n_labels;
+  PpBox         bounds;
+  const PpBox  *obstacles;
+  guint         n_obstacles;
+  double        gap;
 } Plan;
 
 static gboolean
@@ -31,8 +31,8 @@ is_within (PpBox inner,
 }
 
 static gboolean
-is_free (const Plan    *plan,
-         const PpLabel *label)
+is_free (const Plan         *plan,
+         const PpSheetLabel *label)
 {
   PpBox box = pp_label_box (label);
   PpBox wide = pp_box_grow (box, plan->gap);
@@ -50,9 +50,9 @@ is_free (const Plan    *plan,
 }
 
 static gboolean
-try_at (const Plan *plan,
-        PpLabel    *label,
-        PpPoint     at)
+try_at (const Plan   *plan,
+        PpSheetLabel *label,
+        PpPoint       at)
 {
   label->at = at;
   label->placed = is_free (plan, label);
@@ -61,8 +61,8 @@ try_at (const Plan *plan,
 
 /* Upper right first: there a leader reads best. */
 static void
-find_near (const Plan *plan,
-           PpLabel    *label)
+find_near (const Plan   *plan,
+           PpSheetLabel *label)
 {
   for (int ring = 1; ring <= RINGS; ring++)
     for (int i = 0; i < DIRECTIONS; i++)
@@ -77,12 +77,12 @@ find_near (const Plan *plan,
 }
 
 void
-pp_labels_place (PpLabel     *labels,
-                 guint        n_labels,
-                 PpBox        bounds,
-                 const PpBox *obstacles,
-                 guint        n_obstacles,
-                 double       gap)
+pp_labels_place (PpSheetLabel *labels,
+                 guint         n_labels,
+                 PpBox         bounds,
+                 const PpBox  *obstacles,
+                 guint         n_obstacles,
+                 double        gap)
 {
   const Plan plan = { labels, n_labels, bounds, obstacles, n_obstacles, gap };
 

@@ -248,7 +248,7 @@ pp_map_draw_glass (const PpMap  *self,
 static void
 fill_body (PpBook       *book,
            const PpBody *body,
-           PpLook        look)
+           PpMapLook     look)
 {
   PpColour own = pp_colour_parse (body->piece->colour);
 
@@ -266,10 +266,10 @@ is_hatched (const PpBody *body)
 }
 
 void
-pp_map_draw_body (const PpMap *self,
-                   PpBook       *book,
-                   const PpBody *body,
-                   PpLook        look)
+pp_map_draw_body (const PpMap  *self,
+                  PpBook       *book,
+                  const PpBody *body,
+                  PpMapLook     look)
 {
   static const double widths[] = { PP_LINE_THIN, PP_LINE_HEAVY, PP_LINE_MIDDLE, PP_LINE_MIDDLE };
   cairo_t *cr = book->cr;
@@ -295,7 +295,7 @@ void
 pp_map_draw_knot (const PpMap  *self,
                   PpBook       *book,
                   const PpHole *hole,
-                  PpLook        look)
+                  PpMapLook     look)
 {
   pp_knot_draw (book, pp_map_to_page (self, (PpPoint) { hole->x, hole->y }),
                 book->panel->wire->knot_diameter / 2 * self->scale, look == PP_LOOK_NOW,
@@ -331,10 +331,10 @@ is_on (const PpMap   *self,
 
 /* Where the way from the number to the anchor comes onto the piece, and a little farther. */
 static PpPoint
-find_landing (const PpMap   *self,
-              const PpScene *scene,
-              guint          job,
-              const PpLabel *label)
+find_landing (const PpMap        *self,
+              const PpScene      *scene,
+              guint               job,
+              const PpSheetLabel *label)
 {
   double length = pp_point_distance (label->at, label->anchor);
 
@@ -352,11 +352,11 @@ find_landing (const PpMap   *self,
 }
 
 void
-pp_map_draw_leader (const PpMap   *self,
-                    PpBook        *book,
-                    const PpScene *scene,
-                    guint          job,
-                    const PpLabel *label)
+pp_map_draw_leader (const PpMap        *self,
+                    PpBook             *book,
+                    const PpScene      *scene,
+                    guint               job,
+                    const PpSheetLabel *label)
 {
   PpPoint to;
 

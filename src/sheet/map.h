@@ -56,23 +56,23 @@ typedef enum
   PP_LOOK_NOW,    /* heavy: to be placed now */
   PP_LOOK_RECORD, /* a picture in outlines: middle lines, leaves and stems hatched */
   PP_LOOK_PLAIN,  /* middle lines on white */
-} PpLook;
+} PpMapLook;
 
 void    pp_map_draw_body    (const PpMap  *self,
-                              PpBook        *book,
-                              const PpBody  *body,
-                              PpLook         look);
+                             PpBook       *book,
+                             const PpBody *body,
+                             PpMapLook     look);
 /* A knot of the wire. */
 void    pp_map_draw_knot    (const PpMap  *self,
-                              PpBook        *book,
-                              const PpHole  *hole,
-                              PpLook         look);
+                             PpBook       *book,
+                             const PpHole *hole,
+                             PpMapLook     look);
 /* From a number that does not stand on its piece (or knot) to just within it: thinner than any
  * outline of a piece to be placed, and ended by a dot. `job` as in PpNumbers. */
-void    pp_map_draw_leader   (const PpMap   *self,
-                              PpBook        *book,
-                              const PpScene *scene,
-                              guint          job,
-                              const PpLabel *label);
+void    pp_map_draw_leader   (const PpMap        *self,
+                              PpBook             *book,
+                              const PpScene      *scene,
+                              guint               job,
+                              const PpSheetLabel *label);
 
 G_END_DECLS

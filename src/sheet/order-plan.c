@@ -230,7 +230,7 @@ draw_numbers (PpBook       *book,
   const PpScene *scene = book->job->check->scene;
   guint n = run.end - run.first;
   double size = n > CROWD ? CROWDED_SIZE : NUMBER_SIZE;
-  g_autofree PpLabel *labels = g_new0 (PpLabel, n);
+  g_autofree PpSheetLabel *labels = g_new0 (PpSheetLabel, n);
   g_autofree PpPoint *anchors = make_anchors (scene, whens);
 
   for (guint i = 0; i < n; i++)

@@ -209,13 +209,13 @@ make_labels (const PpPattern *self,
              GArray        *jobs)
 {
   const PpScene *scene = self->book->job->check->scene;
-  GArray *labels = g_array_new (FALSE, TRUE, sizeof (PpLabel));
+  GArray *labels = g_array_new (FALSE, TRUE, sizeof (PpSheetLabel));
 
   for (guint i = 0; i < self->numbers->n_jobs; i++)
     {
       guint job = self->numbers->jobs[i];
       PpPoint measure = pp_badge_measure (self->book, i + 1, get_number_size (scene, job));
-      PpLabel label = { .width = measure.x, .height = measure.y };
+      PpSheetLabel label = { .width = measure.x, .height = measure.y };
       PpPoint at;
 
       if (!pp_anchor_find (scene, job, seen, &at))
@@ -258,7 +258,7 @@ draw_numbers (const PpPattern *self,
   g_autoptr (GArray) array = make_labels (self, map, to_panel_box (self, tile->clear), jobs);
   g_autoptr (GArray) obstacles = find_obstacles (self, map, tile);
   PpBox bounds = pp_box_grow (pp_box_move (tile->clear, tile->shift), -1);
-  PpLabel *labels = (PpLabel *) (void *) array->data;
+  PpSheetLabel *labels = (PpSheetLabel *) (void *) array->data;
 
   pp_labels_place (labels, array->len, bounds, (const PpBox *) (void *) obstacles->data,
                    obstacles->len, 0.8);

@@ -94,7 +94,7 @@ static void
 place_labels (PpBook          *book,
               const PpMap     *map,
               const PpNumbers *numbers,
-              PpLabel         *labels,
+              PpSheetLabel    *labels,
               PpBox            bounds)
 {
   const PpScene *scene = book->job->check->scene;
@@ -123,7 +123,7 @@ draw_labels (PpBook          *book,
              const PpNumbers *numbers,
              PpBox            bounds)
 {
-  g_autofree PpLabel *labels = g_new0 (PpLabel, MAX (numbers->n_jobs, 1));
+  g_autofree PpSheetLabel *labels = g_new0 (PpSheetLabel, MAX (numbers->n_jobs, 1));
   double size = get_label_size (numbers->n_jobs);
 
   if (pp_book_is_counting (book))

@@ -13,11 +13,11 @@
 
 static const PpBox bounds = { 10, 20, 190, 240 };
 
-static PpLabel
+static PpSheetLabel
 make_label (double x,
             double y)
 {
-  return (PpLabel) { .anchor = { x, y }, .width = 6, .height = 4 };
+  return (PpSheetLabel) { .anchor = { x, y }, .width = 6, .height = 4 };
 }
 
 static gboolean
@@ -28,8 +28,8 @@ box_meets_box (PpBox a,
 }
 
 static void
-assert_clear (const PpLabel *labels,
-              guint          n)
+assert_clear (const PpSheetLabel *labels,
+              guint               n)
 {
   for (guint i = 0; i < n; i++)
     {
@@ -49,7 +49,7 @@ assert_clear (const PpLabel *labels,
 static void
 test_alone (void)
 {
-  PpLabel label = make_label (100, 100);
+  PpSheetLabel label = make_label (100, 100);
 
   pp_labels_place (&label, 1, bounds, NULL, 0, GAP);
   g_assert_true (label.placed);
@@ -59,7 +59,7 @@ test_alone (void)
 static void
 test_corner (void)
 {
-  PpLabel labels[] = { make_label (10, 20), make_label (190, 240), make_label (400, 20) };
+  PpSheetLabel labels[] = { make_label (10, 20), make_label (190, 240), make_label (400, 20) };
 
   pp_labels_place (labels, 2, bounds, NULL, 0, GAP);
   assert_clear (labels, 2);
@@ -70,7 +70,7 @@ test_corner (void)
 static void
 test_heap (void)
 {
-  PpLabel labels[30];
+  PpSheetLabel labels[30];
 
   for (guint i = 0; i < G_N_ELEMENTS (labels); i++)
     labels[i] = make_label (100, 100);
@@ -82,7 +82,7 @@ static void
 test_obstacle (void)
 {
   const PpBox dab = { 98, 98, 102, 102 };
-  PpLabel label = make_label (100, 100);
+  PpSheetLabel label = make_label (100, 100);
 
   pp_labels_place (&label, 1, bounds, &dab, 1, GAP);
   assert_clear (&label, 1);
@@ -92,8 +92,8 @@ test_obstacle (void)
 static void
 test_crowd (void)
 {
-  PpLabel labels[120];
-  PpLabel again[G_N_ELEMENTS (labels)];
+  PpSheetLabel labels[120];
+  PpSheetLabel again[G_N_ELEMENTS (labels)];
   g_autoptr (GRand) rand = g_rand_new_with_seed (5);
 
   for (guint round = 0; round < 20; round++)

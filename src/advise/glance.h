@@ -1,8 +1,8 @@
-/* screen.h: a quick look at what would be hidden, before anything is asked in earnest.
+/* glance.h: a quick look at what would be hidden, before anything is asked in earnest.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * A search looks at many moves and can check few. The screen holds probes along the hung wire,
+ * A search looks at many moves and can check few. The glance holds probes along the hung wire,
  * straight on and aslant, and over knots and holes, and for each of them how dark it is there. A
  * moved piece is taken out and put back elsewhere at the height at which it lay; nothing settles
  * anew. So it is an estimate, used to choose what to check and for nothing else.
@@ -53,7 +53,7 @@ typedef struct
   PpPoint   centroid;
   double    middle; /* mm, height of its middle over its base, about */
   gint32    dark;
-} PpScreenPiece;
+} PpGlancePiece;
 
 typedef struct
 {
@@ -62,7 +62,7 @@ typedef struct
   double       a;     /* its slopes */
   double       b;
   gboolean     counts; /* does not float */
-} PpScreenBody;
+} PpGlanceBody;
 
 /* How dark it must be to count as hidden. */
 #define PP_DARK 65536
@@ -73,41 +73,41 @@ typedef struct
   guint          n_probes;
   PpProbe       *probes;
   guint          n_pieces;
-  PpScreenPiece *pieces;
+  PpGlancePiece *pieces;
   guint          n_bodies;
-  PpScreenBody  *bodies;
+  PpGlanceBody  *bodies;
   guint8        *covers; /* of each body each probe */
   gint32        *dark;   /* of each probe, all bodies together */
   double         length; /* mm of the hung wire */
   PpScene       *scene;
-} PpScreen;
+} PpGlance;
 
 /* (transfer full) */
-PpScreen *pp_screen_new      (const PpCheck       *check);
-void      pp_screen_free     (PpScreen            *self);
+PpGlance *pp_glance_new      (const PpCheck       *check);
+void      pp_glance_free     (PpGlance            *self);
 
 /* What is seen, as a sum to be made small: mm of wire, shares of knots, views; as the search rates
  * it (goal.h). `moves` (nullable) says what lies elsewhere. */
-double    pp_screen_estimate (const PpScreen      *self,
+double    pp_glance_estimate (const PpGlance      *self,
                               const PpMoves       *moves);
 /* Whether a tray piece at `pose` with its base at the given height covers the probe. */
-gboolean  pp_screen_covers   (const PpScreen      *self,
+gboolean  pp_glance_covers   (const PpGlance      *self,
                               guint                piece,
                               double               base,
                               PpPose               pose,
                               const PpProbe       *probe);
 /* Where the probe's line of sight passes a piece at that height, in the panel frame. */
-PpPoint   pp_screen_aim      (const PpScreen      *self,
+PpPoint   pp_glance_aim      (const PpGlance      *self,
                               guint                piece,
                               double               base,
                               const PpProbe       *probe);
 
 /* How dark it is straight on over a point with all pieces drawn in by as much as they may land off,
  * and in `bare` by glass and fused parts alone. */
-gint32    pp_screen_darkness (const PpScreen      *self,
+gint32    pp_glance_darkness (const PpGlance      *self,
                               PpPoint              at,
                               gint32              *bare);
 
-G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpScreen, pp_screen_free)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpGlance, pp_glance_free)
 
 G_END_DECLS

@@ -1,4 +1,4 @@
-/* screen.c: a quick look at what would be hidden, before anything is asked in earnest.
+/* glance.c: a quick look at what would be hidden, before anything is asked in earnest.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
@@ -6,7 +6,7 @@
  * through it, in units of the limit. In whole numbers, so that taking one out and putting it back
  * leaves what was there.
  */
-#include "advise/screen-private.h"
+#include "advise/glance-private.h"
 #include "advise/weight.h"
 
 #include "shape/polygon.h"
@@ -23,11 +23,11 @@ pp_dark_of (double transmittance,
 }
 
 static void
-piece_init (PpScreenPiece *self,
+piece_init (PpGlancePiece *self,
             const PpPiece *piece,
             double         opaque)
 {
-  *self = (PpScreenPiece) { .cover = pp_cover_make (piece->outline, piece->transmittance) };
+  *self = (PpGlancePiece) { .cover = pp_cover_make (piece->outline, piece->transmittance) };
   self->bands = pp_bands_new (piece->outline, PP_TIE);
   self->cover.bands = self->bands;
   self->centroid = pp_outline_centroid (piece->outline);
@@ -48,7 +48,7 @@ frame_of (PpPose pose)
 /* A piece where it lies: what the looks at one body share. */
 typedef struct
 {
-  const PpScreenPiece *piece;
+  const PpGlancePiece *piece;
   PpFrame              frame;
   PpPoint              middle; /* its centroid in the panel frame */
   double               base;
@@ -57,8 +57,8 @@ typedef struct
 } Lying;
 
 static Lying
-lie (const PpScreen     *self,
-     const PpScreenBody *body,
+lie (const PpGlance     *self,
+     const PpGlanceBody *body,
      PpPose              pose)
 {
   Lying lying = { .piece = &self->pieces[body->piece], .frame = frame_of (pose),
@@ -111,20 +111,20 @@ covers (const Lying   *self,
 }
 
 gboolean
-pp_screen_covers (const PpScreen *self,
+pp_glance_covers (const PpGlance *self,
                   guint           piece,
                   double          base,
                   PpPose          pose,
                   const PpProbe  *probe)
 {
-  PpScreenBody body = { .piece = piece, .base = base };
+  PpGlanceBody body = { .piece = piece, .base = base };
   Lying lying = lie (self, &body, pose);
 
   return covers (&lying, probe);
 }
 
 PpPoint
-pp_screen_aim (const PpScreen *self,
+pp_glance_aim (const PpGlance *self,
                guint           piece,
                double          base,
                const PpProbe  *probe)
@@ -136,10 +136,10 @@ pp_screen_aim (const PpScreen *self,
 }
 
 static void
-look_at_body (PpScreen *self,
+look_at_body (PpGlance *self,
               guint     index)
 {
-  const PpScreenBody *body = &self->bodies[index];
+  const PpGlanceBody *body = &self->bodies[index];
   Lying lying = lie (self, body, pp_pose_of (pp_panel_placement (self->panel, index)));
 
   for (guint k = 0; body->counts && k < self->n_probes; k++)
@@ -150,12 +150,12 @@ look_at_body (PpScreen *self,
       }
 }
 
-static PpScreenBody
+static PpGlanceBody
 body_of (const PpCheck *check,
          guint          index)
 {
   const PpRest *rest = check->rests[index];
-  PpScreenBody body = { .counts = rest->state != PP_STATE_FLOATS };
+  PpGlanceBody body = { .counts = rest->state != PP_STATE_FLOATS };
 
   pp_panel_find_piece (check->panel, pp_panel_placement (check->panel, index)->piece, &body.piece);
   if (body.counts)
@@ -167,10 +167,10 @@ body_of (const PpCheck *check,
   return body;
 }
 
-PpScreen *
-pp_screen_new (const PpCheck *check)
+PpGlance *
+pp_glance_new (const PpCheck *check)
 {
-  PpScreen *self = g_new0 (PpScreen, 1);
+  PpGlance *self = g_new0 (PpGlance, 1);
   const PpPanel *panel = check->panel;
   double opaque = pp_panel_get_limit (panel, PP_LIMIT_OPAQUE);
 
@@ -178,11 +178,11 @@ pp_screen_new (const PpCheck *check)
   self->scene = pp_scene_ref (check->scene);
   self->probes = pp_probes_new (check, &self->n_probes);
   self->n_pieces = panel->tray->len;
-  self->pieces = g_new (PpScreenPiece, self->n_pieces + 1);
+  self->pieces = g_new (PpGlancePiece, self->n_pieces + 1);
   for (guint i = 0; i < self->n_pieces; i++)
     piece_init (&self->pieces[i], pp_panel_piece (panel, i), opaque);
   self->n_bodies = check->n;
-  self->bodies = g_new (PpScreenBody, self->n_bodies + 1);
+  self->bodies = g_new (PpGlanceBody, self->n_bodies + 1);
   self->covers = g_new0 (guint8, (gsize) self->n_bodies * self->n_probes + 1);
   self->dark = g_new (gint32, self->n_probes + 1);
   for (guint k = 0; k < self->n_probes; k++)
@@ -197,7 +197,7 @@ pp_screen_new (const PpCheck *check)
 }
 
 void
-pp_screen_free (PpScreen *self)
+pp_glance_free (PpGlance *self)
 {
   if (self == NULL)
     return;
@@ -214,7 +214,7 @@ pp_screen_free (PpScreen *self)
 }
 
 static void
-take_out (const PpScreen *self,
+take_out (const PpGlance *self,
           guint           index,
           gint32         *dark)
 {
@@ -226,8 +226,8 @@ take_out (const PpScreen *self,
 }
 
 static void
-put_in (const PpScreen     *self,
-        const PpScreenBody *body,
+put_in (const PpGlance     *self,
+        const PpGlanceBody *body,
         PpPose              pose,
         gint32             *dark)
 {
@@ -239,14 +239,14 @@ put_in (const PpScreen     *self,
 }
 
 static void
-apply (const PpScreen *self,
+apply (const PpGlance *self,
        const PpMoves  *moves,
        gint32         *dark)
 {
   for (guint i = 0; i < moves->n; i++)
     {
       const PpMove *move = &moves->moves[i];
-      PpScreenBody added = { .piece = move->index, .counts = TRUE };
+      PpGlanceBody added = { .piece = move->index, .counts = TRUE };
 
       if (move->kind == PP_MOVE_POSE || move->kind == PP_MOVE_REMOVE)
         take_out (self, move->index, dark);
@@ -292,7 +292,7 @@ add_seen (Seen          *seen,
 }
 
 static double
-rate_wire (const PpScreen *self,
+rate_wire (const PpGlance *self,
            const Seen     *seen)
 {
   double worst = 0;
@@ -304,7 +304,7 @@ rate_wire (const PpScreen *self,
 }
 
 double
-pp_screen_estimate (const PpScreen *self,
+pp_glance_estimate (const PpGlance *self,
                     const PpMoves  *moves)
 {
   g_autofree gint32 *dark = g_memdup2 (self->dark, (self->n_probes + 1) * sizeof *self->dark);
@@ -325,7 +325,7 @@ pp_screen_estimate (const PpScreen *self,
 }
 
 gint32
-pp_screen_darkness (const PpScreen *self,
+pp_glance_darkness (const PpGlance *self,
                     PpPoint         at,
                     gint32         *bare)
 {

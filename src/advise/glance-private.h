@@ -1,10 +1,10 @@
-/* screen-private.h: what the parts of a screen share.
+/* glance-private.h: what the parts of a glance share.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #pragma once
 
-#include "advise/screen.h"
+#include "advise/glance.h"
 
 G_BEGIN_DECLS
 

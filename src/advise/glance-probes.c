@@ -1,8 +1,8 @@
-/* screen-probes.c: where a screen looks.
+/* glance-probes.c: where a glance looks.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
-#include "advise/screen-private.h"
+#include "advise/glance-private.h"
 
 #include "panel/tolerance.h"
 
