@@ -8,8 +8,8 @@
 
 G_BEGIN_DECLS
 
-/* "Fern frond: 9 mm to the left, turned by 20° clockwise". The scenes are those that the change lies
- * between. (transfer full) */
+/* "Fern frond: 9 mm to the left, turned by 20° clockwise". The scenes are those that the change
+ * lies between. (transfer full) */
 char *pp_change_say (const PpChange *self,
                      const PpScene  *before,
                      const PpScene  *after);

@@ -182,8 +182,8 @@ make_longer (const PpProposer *self,
     pp_moves_add (moves, (PpMove) { .kind = PP_MOVE_WIRE, .length = ceil (length * 2) / 2 });
 }
 
-/* How far both holes are to go so that the panel hangs: up over its middle of mass, or to astride it;
- * FALSE if the finding is about neither. */
+/* How far both holes are to go so that the panel hangs: up over its middle of mass, or to astride
+ * it; FALSE if the finding is about neither. */
 static gboolean
 aim_holes (const PpProposer *self,
            const PpFinding  *finding,

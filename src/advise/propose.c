@@ -158,7 +158,8 @@ cure (const PpProposer *self,
 {
   PpProbes kinds = pp_probes_of (finding->code);
 
-  /* Now and then the hole or the wire is moved and not a piece; a hole that bears nothing as often. */
+  /* Now and then the hole or the wire is moved and not a piece; a hole that bears nothing as
+   * often. */
   if (kinds == 0 || pp_dice_chance (dice, g_str_equal (finding->code, "hole-shows") ? 0.5 : 0.06))
     return pp_propose_mend (self, finding, dice);
   return pp_propose_cover (self, kinds,

@@ -4,8 +4,8 @@
  *
  * Panels are compared in the order of goal.h, which says better or worse and not by how much. A
  * search that only took what is better at once would stand still before every wire that needs two
- * pieces to hide it, so between panels it goes by a sum: a fault weighs more than any sensible move,
- * and what is half cured weighs less.
+ * pieces to hide it, so between panels it goes by a sum: a fault weighs more than any sensible
+ * move, and what is half cured weighs less.
  */
 #pragma once
 

@@ -196,7 +196,8 @@ is_within_limits (const Node  *node,
 }
 
 /* `above` counts the nodes that are open: a long chain of uses must not end the stack here. (In the
- * library it cannot: each link is counted again in all before it, and that is too much long before.) */
+ * library it cannot: each link is counted again in all before it, and that is too much long
+ * before.) */
 static gboolean
 sum (PpArtCost  *self,
      guint       number,

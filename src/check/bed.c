@@ -29,10 +29,11 @@ add_run (PpBed   *self,
          guint    cell)
 {
   const PpBody *body = self->body;
+  const double *underside = body->underside == NULL ? NULL : body->underside + cell;
   double row = pp_cell_centre (run.j) - body->centroid.y;
 
   run.first = self->n;
-  pp_loop_lay (run.below, body->underside == NULL ? NULL : body->underside + cell, run.n, pp_cell_centre (run.i0), body->centroid.x,
+  pp_loop_lay (run.below, underside, run.n, pp_cell_centre (run.i0), body->centroid.x,
                self->x + run.first, self->h + run.first);
   for (guint k = run.first; k < run.first + run.n; k++)
     self->y[k] = row;

@@ -7,8 +7,8 @@
  * meets are those of midsurface.h.
  *
  * Whatever is moved on the panel moves its centre of mass, and with it the hook and all of the hung
- * wire. So of the check before only the screens are kept, of what rests as it did; what is looked at
- * is their rims (sight-row.h), which is soon done.
+ * wire. So of the check before only the screens are kept, of what rests as it did; what is looked
+ * at is their rims (sight-row.h), which is soon done.
  */
 #include "check/conceal-private.h"
 
@@ -26,7 +26,7 @@ typedef struct
 {
   const PpPanel *panel;
   PpRun          run;
-  GPtrArray     *screens; /* PpScreen: glass, then pieces, the flattest first: they are soonest judged */
+  GPtrArray     *screens; /* PpScreen: glass, then pieces, the flattest, soonest judged, first */
   guint          n_legs;
   PpSightRow     rows[MOST_LEGS]; /* the legs as they are, before a view */
   PpBox          reaches[MOST_LEGS];
@@ -193,8 +193,8 @@ looking_init (Looking       *self,
   self->shift = shift_of (panel, self->slant);
   for (; self->n_legs < self->run.n_legs; self->n_legs++)
     {
-      PpRun leg = { .points = { self->run.points[self->n_legs], self->run.points[self->n_legs + 1] },
-                    .n_legs = 1 };
+      const PpPoint *ends = &self->run.points[self->n_legs];
+      PpRun leg = { .points = { ends[0], ends[1] }, .n_legs = 1 };
 
       self->rows[self->n_legs] = row_of (&self->run, self->n_legs, radius,
                                          pp_panel_get_limit (panel, PP_LIMIT_OPAQUE));

@@ -109,9 +109,11 @@ say_stretch (const char *length,
       return g_strdup_printf (_("%s of wire shows, right of %s. Move a piece over it."), length,
                               place);
     case ABOVE:
-      return g_strdup_printf (_("%s of wire shows, above %s. Move a piece over it."), length, place);
+      return g_strdup_printf (_("%s of wire shows, above %s. Move a piece over it."), length,
+                              place);
     case BELOW:
-      return g_strdup_printf (_("%s of wire shows, below %s. Move a piece over it."), length, place);
+      return g_strdup_printf (_("%s of wire shows, below %s. Move a piece over it."), length,
+                              place);
     case AT_PLACE:
       break;
     }
@@ -131,8 +133,8 @@ say_stretches (const char *length,
     case LEFT_OF:
       /* Translators: a length, a number of 2 or more and the name of a piece, here and in the
        * sentences that follow. */
-      return g_strdup_printf (_("%s of wire shows in %u places, the longest left of %s. Move pieces "
-                                "over them."), length, n, place);
+      return g_strdup_printf (_("%s of wire shows in %u places, the longest left of %s. Move "
+                                "pieces over them."), length, n, place);
     case RIGHT_OF:
       return g_strdup_printf (_("%s of wire shows in %u places, the longest right of %s. Move "
                                 "pieces over them."), length, n, place);
@@ -313,8 +315,8 @@ ask_knot (PpFindings        *findings,
                                pp_hole_name (hole->id)));
   else if (pp_is_under (knot->barely, limit))
     say_disc (findings, scene, hole, "knot-barely", PP_LEVEL_CAUTION, knot->barely,
-              g_strdup_printf (_("The knot of the %s hole is only just hidden. Move a piece farther "
-                                 "over it."), pp_hole_name (hole->id)));
+              g_strdup_printf (_("The knot of the %s hole is only just hidden. Move a piece "
+                                 "farther over it."), pp_hole_name (hole->id)));
 }
 
 static void

@@ -58,9 +58,9 @@ typedef struct
   GPtrArray  *pieces; /* likewise, of each placement; NULL for one that was not looked at */
 } PpConceal;
 
-/* `hang` is NULL without a wire. `previous` (nullable): of an earlier panel on the same ground, with
- * how its stack lay, `before`; what has not changed is taken over, and the answer is the same with
- * and without. (transfer full) */
+/* `hang` is NULL without a wire. `previous` (nullable): of an earlier panel on the same ground,
+ * with how its stack lay, `before`; what has not changed is taken over, and the answer is the same
+ * with and without. (transfer full) */
 PpConceal *pp_conceal_new        (const PpSettled *settled,
                                   const PpHang    *hang,
                                   const PpConceal *previous,

@@ -47,7 +47,8 @@ pp_cover_of_background (const PpScene *scene)
   return cover;
 }
 
-/* TRUE if `p` lies on a side; else `inside` is turned over if the side passes to the right of it. */
+/* TRUE if `p` lies on a side; else `inside` is turned over if the side passes to the right of
+ * it. */
 static inline gboolean
 is_on_side (PpPoint   a,
             PpPoint   b,
@@ -107,7 +108,8 @@ pp_cover_contains (const PpCover *self,
                           : is_on_ring (self->outline, p, &inside))
     return self->drawn_in <= 0;
   return inside
-         && (self->drawn_in <= 0 || pp_cover_distance (self, p, self->drawn_in) >= self->drawn_in - PP_TIE);
+         && (self->drawn_in <= 0
+             || pp_cover_distance (self, p, self->drawn_in) >= self->drawn_in - PP_TIE);
 }
 
 double
@@ -169,8 +171,8 @@ cut_by_side (const Cutting *self,
     add_cut (self, a.along + (b.along - a.along) * (a.aside / (a.aside - b.aside)));
 }
 
-/* Where the line meets what lies inside at `radius` from a side or from its start. The corner at its
- * end is the next side's. */
+/* Where the line meets what lies inside at `radius` from a side or from its start. The corner at
+ * its end is the next side's. */
 static void
 cut_beside (const Cutting *self,
             InLine         a,

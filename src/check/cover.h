@@ -40,9 +40,10 @@ gboolean pp_cover_contains (const PpCover   *self,
 double   pp_cover_distance (const PpCover   *self,
                             PpPoint          p,
                             double           far);
-/* Lines run `asides` mm beside the one from `start` along the unit vector `direction`. Adds to `cuts`
- * (of PpCut) wherever one of them may pass into or out of what is covered, as mm from `start` within
- * 0 to `length`, in no order. Some are there twice or for nothing, none is missing. */
+/* Lines run `asides` mm beside the one from `start` along the unit vector `direction`. Adds to
+ * `cuts` (of PpCut) wherever one of them may pass into or out of what is covered, as mm from
+ * `start` within 0 to `length`, in no order. Some are there twice or for nothing, none is
+ * missing. */
 void     pp_cover_cut      (const PpCover   *self,
                             PpPoint          start,
                             PpPoint          direction,

@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * One row of cells after another: the spans of all pieces in it, sorted, are run together and cut with
- * those of the background.
+ * One row of cells after another: the spans of all pieces in it, sorted, are run together and cut
+ * with those of the background.
  */
 #include "check/coverage.h"
 

@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The codes are those of questions.list. A finding's text is one or two plain sentences: what, where,
- * what now, in the maker's unit.
+ * The codes are those of questions.list. A finding's text is one or two plain sentences: what,
+ * where, what now, in the maker's unit.
  */
 #pragma once
 
@@ -54,7 +54,7 @@ typedef struct
   GPtrArray     *list;  /* PpFinding */
   PpPieceNames  *names; /* nullable, borrowed: of its pieces */
   PpSaid        *said;  /* nullable, borrowed: gets what is said of each placement */
-  const PpSaid  *before;        /* nullable, borrowed: what was said, and of which placements it holds */
+  const PpSaid  *before;        /* nullable, borrowed: what was said, and of what it holds */
   const gboolean *unchanged;
 } PpFindings;
 

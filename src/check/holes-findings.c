@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * All distances are from the rim. A hole whose centre lies beyond the edge has a negative distance: that of its centre,
- * and its radius more.
+ * All distances are from the rim. A hole whose centre lies beyond the edge has a negative distance:
+ * that of its centre, and its radius more.
  */
 #include "check/questions.h"
 

@@ -39,7 +39,7 @@ typedef struct
   int     j0;
   int     width;
   int     height;
-  int    *squared; /* in cells: distance to the nearest that is not fillable, as far as it matters */
+  int    *squared; /* in cells: distance to the nearest not fillable, as far as it matters */
   GArray *runs;    /* Run */
 } Ground;
 
@@ -299,7 +299,8 @@ reach_of (const Places *places,
   return places->x[p] * places->x[p] + places->y[p] * places->y[p];
 }
 
-/* The nearest to the centre of mass; if any place is in contact, of those. FALSE without a place. */
+/* The nearest to the centre of mass; if any place is in contact, of those. FALSE without a
+ * place. */
 static gboolean
 pick_first (const Ground *self,
             const Places *places,

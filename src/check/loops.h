@@ -31,8 +31,8 @@ typedef struct
   double over;
 } PpLoopPlane;
 
-/* How high a piece stands over its base plane, cell by cell: its underside, NULL where that is 0, and
- * its top, NULL where that is the thickness over the underside. */
+/* How high a piece stands over its base plane, cell by cell: its underside, NULL where that is 0,
+ * and its top, NULL where that is the thickness over the underside. */
 typedef struct
 {
   const double *underside;

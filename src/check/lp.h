@@ -26,8 +26,8 @@ typedef struct
   double c; /* mm, in the unit of h */
 } PpPlane;
 
-/* Arrays of `n` >= 1 finite numbers; x and y in mm from the centre of mass. `passes` (nullable): how
- * often all of them were looked at. */
+/* Arrays of `n` >= 1 finite numbers; x and y in mm from the centre of mass. `passes` (nullable):
+ * how often all of them were looked at. */
 PpPlane pp_lp_lowest_plane (const double *x,
                             const double *y,
                             const double *h,

@@ -4,12 +4,12 @@
  *
  * A flat piece is a plane, met at one point. A gently shaped one is met once at most, and the
  * crossing is closed in on from the two ends of the line. Another is walked along: the line is
- * followed from where it may first touch the surface to where it last may, in steps of WALK in plan,
- * or longer ones that cannot reach the surface; where it passes from under the surface to over it or
- * back, the crossing is closed in on. Passing twice within one step is missed: such a line grazes the
- * surface. With a rise of 12 mm over 25 mm, as bowed as petals get, it is under it by no more than
- * 2·12/25²·WALK²/8 = 0.0003 mm, less than PP_CURVE_TOLERANCE, so it makes no difference but along the
- * very rim of what hides.
+ * followed from where it may first touch the surface to where it last may, in steps of WALK in
+ * plan, or longer ones that cannot reach the surface; where it passes from under the surface to
+ * over it or back, the crossing is closed in on. Passing twice within one step is missed: such a
+ * line grazes the surface. With a rise of 12 mm over 25 mm, as bowed as petals get, it is under it
+ * by no more than 2·12/25²·WALK²/8 = 0.0003 mm, less than PP_CURVE_TOLERANCE, so it makes no
+ * difference but along the very rim of what hides.
  */
 #include "check/midsurface.h"
 
@@ -246,8 +246,8 @@ passes_beside (const PpMidsurface *self,
   PpPoint middle = pp_box_middle (box);
   PpPoint start = line->own_start, slant = line->own_slant;
   double dx = middle.x - start.x, dy = middle.y - start.y;
-  double across = fabs (dx * slant.y - dy * slant.x)
-                  - (pp_box_width (box) * fabs (slant.y) + pp_box_height (box) * fabs (slant.x)) / 2;
+  double wide = pp_box_width (box) * fabs (slant.y) + pp_box_height (box) * fabs (slant.x);
+  double across = fabs (dx * slant.y - dy * slant.x) - wide / 2;
   double x = gap_between (start.x + self->lowest * slant.x, start.x + self->highest * slant.x,
                           box.x0, box.x1);
   double y = gap_between (start.y + self->lowest * slant.y, start.y + self->highest * slant.y,

@@ -8,8 +8,8 @@
 
 G_BEGIN_DECLS
 
-/* Whether some point of one outline, its inside counted, is no farther than `distance` mm from one of
- * the other's. */
+/* Whether some point of one outline, its inside counted, is no farther than `distance` mm from one
+ * of the other's. */
 gboolean pp_bodies_are_near (const PpBody *a,
                              const PpBody *b,
                              double        distance);

@@ -41,7 +41,8 @@ pp_piece_name_of (const PpScene *scene,
   return is_alone (scene, index, name) ? g_strdup (name) : name_with_place (scene, index);
 }
 
-/* A name with its place goes by the body, by the corner that places are told from, and by the unit. */
+/* A name with its place goes by the body, by the corner that places are told from, and by the
+ * unit. */
 struct _PpPieceNames
 {
   const PpScene *scene;

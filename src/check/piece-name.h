@@ -19,7 +19,8 @@ char *pp_piece_name_of (const PpScene *scene,
 PpPieceNames *pp_piece_names_new  (const PpScene      *scene,
                                    const PpPieceNames *previous);
 void          pp_piece_names_free (PpPieceNames       *self);
-/* Whether a body that is the same in both, on the same glass and in the same units, has one name. */
+/* Whether a body that is the same in both, on the same glass and in the same units, has one
+ * name. */
 gboolean      pp_piece_names_agree (const PpPieceNames *a,
                                     const PpPieceNames *b,
                                     guint               index);

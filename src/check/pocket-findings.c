@@ -77,11 +77,11 @@ ask_firing (const Fusing *self)
   if (difference > SAME_EXPANSION + PP_TIE_EXPANSION)
     say (self, "expansion", PP_LEVEL_FAULT, PP_ORIGIN_OWN, PP_ABOUT (fused->id), difference,
          SAME_EXPANSION,
-         g_strdup_printf (_("%s and the background are of different COE and crack as they cool. Use "
-                            "glass of one COE."), name));
+         g_strdup_printf (_("%s and the background are of different COE and crack as they cool. "
+                            "Use glass of one COE."), name));
   say (self, "fire-slower", PP_LEVEL_NOTE, PP_ORIGIN_PRACTICE, PP_ABOUT (fused->id), NAN, NAN,
-       g_strdup_printf (_("%s makes one layer beside two: heat and cool it more slowly, by the glass "
-                          "maker’s own schedule."), name));
+       g_strdup_printf (_("%s makes one layer beside two: heat and cool it more slowly, by the "
+                          "glass maker’s own schedule."), name));
   if (pp_is_over (pp_region_get_area (beyond), BEYOND))
     say (self, "fused-over", PP_LEVEL_CAUTION, PP_ORIGIN_PRACTICE, PP_ABOUT (fused->id),
          pp_region_get_area (beyond), BEYOND,

@@ -19,7 +19,7 @@ typedef struct
   double      *x;       /* of the rim's points, in the panel frame, mm */
   double      *y;
   double      *z;       /* height of the surface there */
-  double       loose;   /* mm, between two points of the rim the surface is no farther from straight */
+  double       loose;   /* mm, no farther from straight is the surface between two of them */
 } PpScreen;
 
 /* The rim of glass in the front face has height 0. (transfer full) */

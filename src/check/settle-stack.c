@@ -3,10 +3,10 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * How a placement rests depends on its own body, on glass, fused parts, knots, glue and limits,
- * and on the tops of those below it under its cells and where its prop stands. So going up the stack,
- * a placement is settled again if its body is another one, or if a body at which something may have
- * changed has a cell there: its bodies of before and now are added to these if it moved, its body
- * if it came to rest in another way. The rest of the stack, and whose
+ * and on the tops of those below it under its cells and where its prop stands. So going up the
+ * stack, a placement is settled again if its body is another one, or if a body at which something
+ * may have changed has a cell there: its bodies of before and now are added to these if it moved,
+ * its body if it came to rest in another way. The rest of the stack, and whose
  * top lies where, stay as they were.
  *
  * A placement is known by its place in the stack, as owners are: where the stack shifts, the bodies
@@ -48,7 +48,8 @@ is_touched (const Stack  *self,
     {
       const PpBody *other = g_ptr_array_index (self->touched, i);
 
-      if (pp_box_meets (other->box, pp_box_grow (body->box, PP_CELL)) && pp_cells_meet (other->cells, body->cells))
+      if (pp_box_meets (other->box, pp_box_grow (body->box, PP_CELL))
+          && pp_cells_meet (other->cells, body->cells))
         return TRUE;
       if (rest->has_prop
           && pp_cells_contain (other->cells, pp_cell_at (rest->prop.x), pp_cell_at (rest->prop.y)))

@@ -41,8 +41,9 @@ typedef struct
 /* "steady", "unsteady", "tips", "floats". (transfer none) */
 const char *pp_state_get_name      (PpState        state);
 
-/* Settles placement `index` on its bed, which gets its gaps. `field`, which may be a part that covers the placement's
- * box and one cell about it, is asked under the prop only. (transfer full) */
+/* Settles placement `index` on its bed, which gets its gaps. `field`, which may be a part that
+ * covers the placement's box and one cell about it, is asked under the prop only. (transfer
+ * full) */
 PpRest     *pp_rest_new            (const PpScene *scene,
                                     guint          index,
                                     const PpBed   *bed,

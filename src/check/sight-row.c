@@ -8,8 +8,8 @@
  * it passes nearer to than that may be wrong by is asked for itself.
  *
  * A surface so steep that lines of sight meet it more than once throws a fold beyond its rim. How
- * often a line meets it is odd where the way there crosses the outline an odd number of times; where
- * it is even, it is asked for as far from the outline as a fold may reach.
+ * often a line meets it is odd where the way there crosses the outline an odd number of times;
+ * where it is even, it is asked for as far from the outline as a fold may reach.
  */
 #include "check/sight-row.h"
 
@@ -159,7 +159,8 @@ find_asides (const PpSightRow *row,
                   (double[]) { row->normal.x, row->normal.y, rise }, start, room->asides + at);
 }
 
-/* The first place from `i` on that is not 0, or the end. Most are, so eight are looked at at once. */
+/* The first place from `i` on that is not 0, or the end. Most are, so eight are looked at at
+ * once. */
 static guint
 skip_zeros (const guint8 *places,
             guint         i,
@@ -314,7 +315,8 @@ static void
 add_to_stretches (GArray *stretches,
                   guint   i)
 {
-  Stretch *last = stretches->len > 0 ? &g_array_index (stretches, Stretch, stretches->len - 1) : NULL;
+  Stretch *last = stretches->len == 0 ? NULL
+                  : &g_array_index (stretches, Stretch, stretches->len - 1);
   Stretch stretch = { i, i + 2 };
 
   if (last != NULL && last->last == i + 1)

@@ -42,8 +42,8 @@ gboolean pp_command_parse_words (int                 argc,
                                  const char         *summary,
                                  char             ***words);
 
-/* The same; `usage` is the line that --help begins with, and `others` (nullable) are options that it
- * lists after `entries`. */
+/* The same; `usage` is the line that --help begins with, and `others` (nullable) are options that
+ * it lists after `entries`. */
 gboolean pp_command_parse_options (int                 argc,
                                    char              **argv,
                                    const char         *usage,
@@ -57,7 +57,8 @@ gboolean pp_command_parse_options (int                 argc,
 gboolean pp_command_is_same_file (const char *a,
                                   const char *b);
 
-/* On standard output, in UTF-8 whatever the locale, so not by g_print (). Returns the exit status. */
+/* On standard output, in UTF-8 whatever the locale, so not by g_print (). Returns the exit
+ * status. */
 int      pp_command_print_json (const GString *json);
 
 /* One sentence on standard error, after the program's name and, if given, the file's.

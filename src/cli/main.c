@@ -15,14 +15,16 @@ static const struct
   int       (*run) (int argc, char **argv);
   const char *what;
 } commands[] = {
-  { "check", pp_command_check, N_("check FILE: say what would go wrong, and in which order to glue") },
+  { "check", pp_command_check,
+    N_("check FILE: say what would go wrong, and in which order to glue") },
   { "put-right", pp_command_put_right,
     N_("put-right FILE -o OUT: write a better panel and say what to move") },
   { "fit", pp_command_fit,
     N_("fit FILE -o OUT --width MM --height MM: space the layout out for another size") },
   { "again", pp_command_again, N_("again FILE -o OUT: write another panel like this one") },
   { "sheets", pp_command_sheets, N_("sheets FILE -o FOLDER: write the sheets for the bench") },
-  { "picture", pp_command_picture, N_("picture FILE -o OUT.png: write the arrangement as a picture") },
+  { "picture", pp_command_picture,
+    N_("picture FILE -o OUT.png: write the arrangement as a picture") },
   { "piece", pp_command_piece, N_("piece measures|ring|ladder|picture|drawing …: make a piece") },
 };
 

@@ -57,7 +57,8 @@ pp_piece_command_drawing (int    argc,
   g_autofree char *summary = g_strdup_printf (
     _("Makes a piece from a drawing in millimetres; its silhouette, lines included, becomes the "
       "outline.\n\nKEY=VALUE, in mm unless a unit is written: %s"), pp_word_list_answers ());
-  g_auto (GStrv) args = pp_piece_command_parse (argc, argv, _("SVG [KEY=VALUE…]"), summary, NULL, &wish);
+  g_auto (GStrv) args = pp_piece_command_parse (argc, argv, _("SVG [KEY=VALUE…]"), summary, NULL,
+                                                &wish);
 
   if (args == NULL)
     return PP_EXIT_UNUSABLE;

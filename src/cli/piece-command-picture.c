@@ -122,7 +122,8 @@ find (const Wish *wish,
   photo = pp_photo_load (bytes, NULL, NULL, NULL, error);
   squared = photo != NULL ? square (wish, photo, error) : NULL;
   ground = squared != NULL ? pp_ground_new (squared, NULL, NULL, NULL, error) : NULL;
-  return ground != NULL ? pp_found_new (ground, wish->more, NULL, 0, NULL, NULL, NULL, error) : NULL;
+  return ground != NULL ? pp_found_new (ground, wish->more, NULL, 0, NULL, NULL, NULL, error)
+                        : NULL;
 }
 
 /* One of the pieces, as the answers have it; named after the file and numbered. */

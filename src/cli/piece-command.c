@@ -41,7 +41,8 @@ pp_piece_command_parse (int                 argc,
   const GOptionEntry *first = more != NULL ? more : entries;
   char **words = NULL;
 
-  pp_command_parse_options (argc, argv, usage, summary, first, more != NULL ? entries : NULL, &words);
+  pp_command_parse_options (argc, argv, usage, summary, first, more != NULL ? entries : NULL,
+                            &words);
   return words;
 }
 

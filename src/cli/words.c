@@ -133,8 +133,8 @@ say_mix (GString              *text,
 
         g_string_append_printf (jobs, "%s%u\302\240%s", jobs->len > 0 ? ", " : "", i + 1, name);
       }
-  g_string_append_printf (text, _("\nMix %u, after %s: %s of part A and %s of part B\n"), mix + 1, start, a,
-                          b);
+  g_string_append_printf (text, _("\nMix %u, after %s: %s of part A and %s of part B\n"), mix + 1,
+                          start, a, b);
   pp_append_wrapped (text, "      ", jobs->str);
 }
 

@@ -3,11 +3,11 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * A piece's count in the box is how many the maker has that are not glued yet. Taking a piece to a
- * tray takes nothing out of the box, since a panel laid out dry may never be glued; what is glued or
- * broken is counted down. A tray piece names its piece in the box by `box`.
+ * tray takes nothing out of the box, since a panel laid out dry may never be glued; what is glued
+ * or broken is counted down. A tray piece names its piece in the box by `box`.
  *
- * Every change reads the file anew under a lock, and writes it whole; so two windows never lose what
- * the other did, and a damaged box is refused and stays as it is. Paths are in the file name
+ * Every change reads the file anew under a lock, and writes it whole; so two windows never lose
+ * what the other did, and a damaged box is refused and stays as it is. Paths are in the file name
  * encoding. All but where it says otherwise: FALSE or NULL with one calm sentence (PP_FILE_ERROR).
  */
 #pragma once

@@ -74,7 +74,8 @@ read_name (const char *folder,
   g_autoptr (GDateTime) utc = NULL;
   PpEarlier *self;
 
-  if (sscanf (name, NAME_FORMAT "%n", &year, &month, &day, &hour, &minute, &second, &micro, &end) != 7
+  if (sscanf (name, NAME_FORMAT "%n", &year, &month, &day, &hour, &minute, &second, &micro,
+              &end) != 7
       || end == 0 || name[end] != '\0')
     return NULL;
   utc = g_date_time_new_utc (year, month, day, hour, minute, second + micro / 1e6);

@@ -87,7 +87,8 @@ is_same_place (const PpPlacement *a,
                     && a->y == b->y && a->rotation == b->rotation && a->mirrored == b->mirrored);
 }
 
-/* Whether the plan is for what lies on the panel, as it lies there, and has all that is not done. */
+/* Whether the plan is for what lies on the panel, as it lies there, and has all that is not
+ * done. */
 static gboolean
 is_plan_good (const Reading *reading)
 {

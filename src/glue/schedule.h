@@ -5,8 +5,8 @@
  * Pure: numbers in, numbers out; knows no panel. Mixing and jobs never overlap. A mix takes its
  * mixing, then jobs one after the other for as long as its life lasts and no more glue than the
  * largest mix; a sitting begins with a mix where one ends too late. Of all lines that keep stages,
- * links and ranks the best ends soonest, then takes fewest mixes, then does fewest pairs against the
- * wish (the far edge first, the lower of a tuck first). plan.h makes the problem from a check.
+ * links and ranks the best ends soonest, then takes fewest mixes, then does fewest pairs against
+ * the wish (the far edge first, the lower of a tuck first). plan.h makes the problem from a check.
  */
 #pragma once
 

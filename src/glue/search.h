@@ -12,7 +12,7 @@ G_BEGIN_DECLS
 typedef struct
 {
   guint   *sequence;    /* positions of the line, in the order in which they are done */
-  guint   *firsts;      /* n_batches + 1: batch i does sequence[firsts[i]] up to firsts[i + 1] - 1 */
+  guint   *firsts;      /* n_batches + 1: batch i does firsts[i] up to firsts[i + 1] - 1 */
   guint    n_batches;
   double   lower_bound; /* min, proved */
   gboolean optimal;     /* proved: end, then number of mixes, then pairs */

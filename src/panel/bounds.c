@@ -219,8 +219,8 @@ pp_bounds_check (const PpPanel *panel,
     return refuse (error, _("placements: what lies on the glass or beside it takes more than "
                             "25 m² of room, which is too much to check."));
   if (sum.largest > PP_BOUNDS_MAX_PIECE)
-    return refuse (error, _("placements: a piece would cover more than 1.5 m², which is too much to "
-                            "check."));
+    return refuse (error, _("placements: a piece would cover more than 1.5 m², which is too much "
+                            "to check."));
   if (sum.covered > PP_BOUNDS_MAX_COVERED)
     return refuse (error, _("placements: the pieces would cover more than 12 m² together, which is "
                             "too much to check."));

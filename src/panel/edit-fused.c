@@ -59,7 +59,8 @@ stack_out_of_pocket (const PpPanel *panel,
       if (g_strcmp0 (draft.pocket, fused) != 0)
         continue;
       draft.pocket = NULL;
-      pp_edit_put (list, TRUE, i, pp_placement_new (&draft, NULL), (GDestroyNotify) pp_placement_unref);
+      pp_edit_put (list, TRUE, i, pp_placement_new (&draft, NULL),
+                   (GDestroyNotify) pp_placement_unref);
     }
   return list;
 }
@@ -216,7 +217,8 @@ pp_edit_fuse_vase (const PpPanel *panel,
                    GError       **error)
 {
   PpVase vase = pp_vase_wish (panel, PP_VASE_JUG);
-  g_autoptr (PpOutline) outline = pp_vase_outline (&vase, find_stand (panel->background, vase.foot));
+  PpPoint stand = find_stand (panel->background, vase.foot);
+  g_autoptr (PpOutline) outline = pp_vase_outline (&vase, stand);
   PpFused draft = pp_fused_draft ();
 
   draft.name = name;

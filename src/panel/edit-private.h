@@ -28,8 +28,8 @@ PpPanel   *pp_edit_with_placements (const PpPanel *panel, GPtrArray *placements,
 
 /* A PpPointMap by a PpPoint. */
 PpPoint    pp_edit_move_point     (PpPoint p, gconstpointer by);
-/* The panel with a fused part as `draft` but with `outline`, and with `insert` (nullable: as it is) in
- * its pocket; both are taken. */
+/* The panel with a fused part as `draft` but with `outline`, and with `insert` (nullable: as it is)
+ * in its pocket; both are taken. */
 PpPanel   *pp_edit_set_outlines   (const PpPanel *panel, PpFused draft, PpOutline *outline,
                                    PpOutline *insert, GError **error);
 /* A new one, whose insert is to be set. */

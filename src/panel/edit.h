@@ -98,8 +98,8 @@ PpPanel *pp_edit_fuse_piece        (const PpPanel *panel, const char *placement,
  * another kind; else the insert stays as wide and deep as it is. */
 PpPanel *pp_edit_set_vase          (const PpPanel *panel, const char *fused, const PpVase *vase,
                                     GError **error);
-/* A pocket in the middle, mm from the top of the fused part; NAN for both: the largest that fits, or
- * VALUE where none does. An insert of another shape than a slot is stretched to that. */
+/* A pocket in the middle, mm from the top of the fused part; NAN for both: the largest that fits,
+ * or VALUE where none does. An insert of another shape than a slot is stretched to that. */
 PpPanel *pp_edit_cut_pocket        (const PpPanel *panel, const char *fused, double width,
                                     double depth, GError **error);
 /* Stems in it stay where they are. */

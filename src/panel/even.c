@@ -74,8 +74,8 @@ consider_pairs (PpEven        *best,
 
         if (pp_point_distance (a, b) < APART)
           continue;
-        consider (best, least, p, PP_EVEN_BETWEEN, (PpPoint) { (a.x + b.x) / 2, (a.y + b.y) / 2 }, a,
-                  b);
+        consider (best, least, p, PP_EVEN_BETWEEN, (PpPoint) { (a.x + b.x) / 2, (a.y + b.y) / 2 },
+                  a, b);
         consider (best, least, p, PP_EVEN_ONWARD, onward (a, b), a, b);
         consider (best, least, p, PP_EVEN_ONWARD, onward (b, a), b, a);
       }

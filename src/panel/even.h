@@ -27,18 +27,18 @@ typedef struct
   PpPoint    b;
 } PpEven;
 
-/* The place nearest to `p` within `reach` that evens out `n` `others`, of which the nearest eight are
- * taken in pairs, or that is opposite to one of them in the upright line x = `middle`; of equals the
- * first kind. Where there is none the point on that line, if it is within reach. */
+/* The place nearest to `p` within `reach` that evens out `n` `others`, of which the nearest eight
+ * are taken in pairs, or that is opposite to one of them in the upright line x = `middle`; of
+ * equals the first kind. Where there is none the point on that line, if it is within reach. */
 PpEven pp_even_find (const PpPoint *others,
                      guint          n,
                      PpPoint        p,
                      double         middle,
                      double         reach);
 
-/* `placements` (ids, ended by NULL) at equal distances along the direction in which they lie farther
- * apart, across or down: the outermost stay, and none moves the other way. Fewer than three stay as
- * they are. An edit as in edit.h. */
+/* `placements` (ids, ended by NULL) at equal distances along the direction in which they lie
+ * farther apart, across or down: the outermost stay, and none moves the other way. Fewer than three
+ * stay as they are. An edit as in edit.h. */
 PpPanel *pp_edit_space_evenly (const PpPanel      *panel,
                                const char * const *placements,
                                GError            **error);

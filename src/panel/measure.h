@@ -31,7 +31,8 @@ char    *pp_mass_format         (double       g,
                                  PpUnits      units);
 /* "0.8 ml" to a tenth; under 0.1 to a hundredth. */
 char    *pp_volume_format       (double       ml);
-/* "1 min", "2 min 30 s", "1 h", "1 h 5 min", "24 h"; to whole quarters of a minute under an hour. */
+/* "1 min", "2 min 30 s", "1 h", "1 h 5 min", "24 h"; to whole quarters of a minute under an
+ * hour. */
 char    *pp_time_format         (double       minutes);
 /* "12°", to whole degrees; a tenth under 10. */
 char    *pp_angle_format        (double       degrees);
@@ -41,7 +42,8 @@ char    *pp_place_format        (const PpPanel *panel,
 
 /* Reads a length as typed: "8 1/2", "8-1/2", "8.5", "8,5", "216 mm", "21.6 cm", "5/16\"", "8½",
  * "1 ft 2 in", with white space anywhere between figures and units; the unit is `units` unless
- * one is written. FALSE, and `mm` untouched, for anything else. A minus sign is read only in front. */
+ * one is written. FALSE, and `mm` untouched, for anything else. A minus sign is read only in
+ * front. */
 gboolean pp_length_parse        (const char  *text,
                                  PpUnits      units,
                                  double      *mm);

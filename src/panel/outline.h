@@ -53,7 +53,8 @@ gboolean       pp_outline_equal           (const PpOutline  *a,
 gboolean       pp_outline_near            (const PpOutline  *a,
                                            const PpOutline  *b);
 
-/* Maps every position; `map` must keep rings rings (an affine map does). Returns (transfer full). */
+/* Maps every position; `map` must keep rings rings (an affine map does). Returns (transfer
+ * full). */
 typedef PpPoint (*PpPointMap)             (PpPoint           p,
                                            gconstpointer     data);
 PpOutline     *pp_outline_map             (const PpOutline  *self,

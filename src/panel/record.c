@@ -78,7 +78,8 @@ check_wire (const PpWire *draft,
          && pp_rule_positive (draft->diameter, "diameter", error)
          && pp_rule_not_negative (draft->tail, "tail", error)
          && pp_rule_positive (draft->knot_diameter, "knot_diameter", error)
-         && pp_rule_between (draft->knot_diameter, 0, PP_BACKGROUND_MAX_SIDE, "knot_diameter", error)
+         && pp_rule_between (draft->knot_diameter, 0, PP_BACKGROUND_MAX_SIDE, "knot_diameter",
+                             error)
          && pp_rule_not_negative (draft->knot_height, "knot_height", error)
          && pp_rule_positive_or_null (draft->safe_load, "safe_load", error)
          && pp_rule_positive_or_null (draft->breaking_load, "breaking_load", error)

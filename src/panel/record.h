@@ -27,7 +27,8 @@
 
 G_BEGIN_DECLS
 
-/* Of an id: one or more of A-Z a-z 0-9 _ -, and none of "background", "wire", "hook", "adhesive". */
+/* Of an id: one or more of A-Z a-z 0-9 _ -, and none of "background", "wire", "hook",
+ * "adhesive". */
 #define PP_ID_MAX_LENGTH 64
 
 typedef enum
@@ -39,8 +40,8 @@ typedef enum
 } PpBackgroundShape;
 
 #define PP_BACKGROUND_MAX_SIDE 3000.0 /* mm; no hole or knot is wider */
-#define PP_OUTLINE_MAX_SIDE 5000.0    /* mm; of pieces, fused parts and inserts: so that the cells of
-                                       * one outline fit into memory */
+#define PP_OUTLINE_MAX_SIDE 5000.0    /* mm; of pieces, fused parts and inserts, so that the cells
+                                       * of one outline fit into memory */
 #define PP_FARTHEST 10000.0           /* mm: no hole lies farther from the origin */
 
 typedef struct

@@ -133,8 +133,8 @@ pp_rule_id (const char *value,
   for (gsize i = 0; good && i < length; i++)
     good = g_ascii_isalnum (value[i]) || value[i] == '_' || value[i] == '-';
   return good
-         || refuse_text (value, member, _("must be 1 to 64 letters, digits, _ or -, and none of the "
-                                          "program’s own words"), error);
+         || refuse_text (value, member, _("must be 1 to 64 letters, digits, _ or -, and none of "
+                                          "the program’s own words"), error);
 }
 
 /* "2026-05-02": figures where `d` stands, and a day that the month has. */
@@ -180,7 +180,8 @@ is_time (const char *text)
   if (!is_date (text) || g_ascii_toupper (text[10]) != 'T')
     return FALSE;
   p = text + 11;
-  if (!is_pair (p, 23) || p[2] != ':' || !is_pair (p + 3, 59) || p[5] != ':' || !is_pair (p + 6, 60))
+  if (!is_pair (p, 23) || p[2] != ':' || !is_pair (p + 3, 59) || p[5] != ':'
+      || !is_pair (p + 6, 60))
     return FALSE;
   p += 8;
   if (*p == '.')

@@ -4,9 +4,9 @@
  *
  * Each kind says at which shares of the height which width stands. Between these runs a cubic that
  * never swings over them (Fritsch and Carlson 1980, with the harmonic slopes of Fritsch and Butland
- * 1984): the widest place is as wide as was typed. The ring goes down the left side and up the right
- * one in steps that meet every given width, so the measures stand in the outline and are read from
- * it; that it is one of ours is known by making it again.
+ * 1984): the widest place is as wide as was typed. The ring goes down the left side and up the
+ * right one in steps that meet every given width, so the measures stand in the outline and are read
+ * from it; that it is one of ours is known by making it again.
  */
 #include "panel/vase.h"
 
@@ -42,10 +42,12 @@ static const struct
   guint n;
   Knot  knots[MAX_KNOTS];
 } kinds[] = {
-  [PP_VASE_JUG] = { 4, { { 0, MOUTH, 1 }, { 0.16, MOUTH, NECK }, { 0.62, WIDEST, 1 }, { 1, FOOT, 1 } } },
+  [PP_VASE_JUG]
+    = { 4, { { 0, MOUTH, 1 }, { 0.16, MOUTH, NECK }, { 0.62, WIDEST, 1 }, { 1, FOOT, 1 } } },
   [PP_VASE_PAIL] = { 2, { { 0, MOUTH, 1 }, { 1, FOOT, 1 } } },
   [PP_VASE_BOWL] = { 3, { { 0, MOUTH, 1 }, { 0.3, WIDEST, 1 }, { 1, FOOT, 1 } } },
-  [PP_VASE_BOTTLE] = { 4, { { 0, MOUTH, 1 }, { 0.3, MOUTH, 1 }, { 0.62, WIDEST, 1 }, { 1, FOOT, 1 } } },
+  [PP_VASE_BOTTLE]
+    = { 4, { { 0, MOUTH, 1 }, { 0.3, MOUTH, 1 }, { 0.62, WIDEST, 1 }, { 1, FOOT, 1 } } },
 };
 
 /* The shares of height, width and foot of a vase that suits, of the glass and of its own height. */

@@ -3,9 +3,9 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * A vase is upright and even about its middle; its sides run smoothly through the widths given. The
- * file holds its outline alone: what it was made from is read from the outline again, so that a vase
- * can be made otherwise on another day. A pocket is a slot down from the rim, with rounded lower
- * corners; its insert reaches over the rim, so that the mouth stays open in the kiln.
+ * file holds its outline alone: what it was made from is read from the outline again, so that a
+ * vase can be made otherwise on another day. A pocket is a slot down from the rim, with rounded
+ * lower corners; its insert reaches over the rim, so that the mouth stays open in the kiln.
  */
 #pragma once
 
@@ -44,14 +44,14 @@ PpOutline *pp_vase_outline       (const PpVase    *self,
  * those of its box, mouth and foot NAN. */
 PpVase     pp_vase_read          (const PpOutline *outline);
 
-/* The insert of a pocket `width` wide and `depth` deep from the top of `vase`, `middle` its x. All mm,
- * panel frame; width and depth more than 0. (transfer full) */
+/* The insert of a pocket `width` wide and `depth` deep from the top of `vase`, `middle` its x. All
+ * mm, panel frame; width and depth more than 0. (transfer full) */
 PpOutline *pp_vase_slot          (const PpOutline *vase,
                                   double           middle,
                                   double           width,
                                   double           depth);
-/* The largest slot in the middle of `vase` that leaves a seam of `seam` mm beside and under it, down
- * to three quarters of the height; FALSE where there is no room for one. */
+/* The largest slot in the middle of `vase` that leaves a seam of `seam` mm beside and under it,
+ * down to three quarters of the height; FALSE where there is no room for one. */
 gboolean   pp_vase_largest_slot  (const PpOutline *vase,
                                   double           seam,
                                   double          *width,

@@ -148,7 +148,8 @@ look_in (const PpBands *self,
     }
 }
 
-/* mm² in height to the near edge of a band, 0 in it. A first or last band has all that is beyond. */
+/* mm² in height to the near edge of a band, 0 in it. A first or last band has all that is
+ * beyond. */
 static double
 gap_to (const PpBands *self,
         guint          band,

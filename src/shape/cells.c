@@ -5,7 +5,8 @@
  * Every side is cut by the rows of centres it spans; each row's cuts, sorted, pair up to spans. A
  * coordinate is rounded to the first centre at or after it, less PP_TIE, in both directions and at
  * both ends of a span alike: so a centre on the border counts on left and upper sides only, and
- * outlines that share a border share no cell. As rounding keeps the order, cuts are kept as columns.
+ * outlines that share a border share no cell. As rounding keeps the order, cuts are kept as
+ * columns.
  */
 #include "shape/cells.h"
 
@@ -39,7 +40,7 @@ typedef struct
   int     to;
   PpPoint upper;
   double  slope; /* mm in x a mm in y */
-  double  left;  /* no cut is farther left, nor right, whatever rounding does to one that is level */
+  double  left;  /* no cut is farther left, nor right, whatever rounding does to a level one */
   double  right;
 } Side;
 

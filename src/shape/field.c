@@ -42,7 +42,8 @@ add_layer (PpField       *self,
     }
 }
 
-/* The glass stands out over the pocket: once more where the insert of a fused part lies under it. */
+/* The glass stands out over the pocket: once more where the insert of a fused part lies under
+ * it. */
 static void
 add_pocket (PpField      *self,
             const PpPart *part)
@@ -96,7 +97,8 @@ find_box (const PpScene *scene)
       const PpHole *hole = pp_scene_knot_hole (scene, i);
       double reach = scene->panel->wire->knot_diameter / 2 + PP_CELL;
 
-      box = join_boxes (box, (PpCellBox) { pp_cell_at (hole->x - reach), pp_cell_at (hole->y - reach),
+      box = join_boxes (box, (PpCellBox) { pp_cell_at (hole->x - reach),
+                                           pp_cell_at (hole->y - reach),
                                            pp_cell_at (hole->x + reach) + 1,
                                            pp_cell_at (hole->y + reach) + 1 });
     }

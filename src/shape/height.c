@@ -252,7 +252,8 @@ pp_heights_get_bend (const PpHeights *self)
     case PP_FORM_FLAT:
       return 0;
     case PP_FORM_CUPPED:
-      return form->foot >= self->reach ? 0 : square_bend (form->rise, 1 / (self->reach - form->foot));
+      return form->foot >= self->reach ? 0
+             : square_bend (form->rise, 1 / (self->reach - form->foot));
     case PP_FORM_DOMED:
       return self->reach <= 0 ? 0 : square_bend (form->rise, 1 / self->reach);
     case PP_FORM_ARCHED:

@@ -35,8 +35,8 @@ typedef struct
   double             width;    /* mm, least between parallel lines */
   double             length;   /* mm, longer side of the box in its own frame */
   double             mass;     /* g */
-  double            *underside; /* mm, level, of each cell in the order of its spans; NULL: 0 all over */
-  double            *top;       /* likewise; NULL without a crown: the thickness over the underside */
+  double            *underside; /* mm, level, of each cell, span by span; NULL: 0 all over */
+  double            *top;       /* likewise; NULL without a crown: thickness over underside */
   double             mean_underside; /* mm over its cells, level; 0 without a cell */
 } PpBody;
 
@@ -66,8 +66,8 @@ typedef struct
   PpPart        *parts;      /* as panel->fused */
   guint          n_bodies;
   PpBody       **bodies;     /* as panel->placements, bottom first */
-  int           *pockets;    /* of each body: index of the part in whose pocket it stands, or PP_NO_INDEX */
-  int            knots[2];   /* indices of the wire's holes, from and to; PP_NO_INDEX without a wire */
+  int           *pockets;    /* of each body: the part in whose pocket it stands, or PP_NO_INDEX */
+  int            knots[2];   /* the wire's holes, from and to; PP_NO_INDEX without a wire */
   guint          n_knots;    /* 0 or 2 */
 } PpScene;
 

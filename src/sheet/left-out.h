@@ -9,7 +9,8 @@
 
 G_BEGIN_DECLS
 
-/* A note art-left-out for each tray piece whose art may not be drawn. PpFinding, (transfer full). */
+/* A note art-left-out for each tray piece whose art may not be drawn. PpFinding, (transfer
+ * full). */
 GPtrArray *pp_left_out_findings (const PpPanel *panel,
                                  PpGallery     *gallery);
 

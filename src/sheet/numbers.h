@@ -29,8 +29,8 @@ void       pp_numbers_free (PpNumbers        *self);
 PpPoint   *pp_anchors_new  (const PpScene    *scene,
                             const gboolean   *is_there);
 
-/* Likewise for one job (a knot's is its hole), of what is seen of it in `window` (panel frame): FALSE
- * if that is next to nothing. Of a piece that is covered whole its own middle counts. */
+/* Likewise for one job (a knot's is its hole), of what is seen of it in `window` (panel frame):
+ * FALSE if that is next to nothing. Of a piece that is covered whole its own middle counts. */
 gboolean   pp_anchor_find  (const PpScene    *scene,
                             guint             job,
                             PpBox             window,

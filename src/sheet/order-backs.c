@@ -53,8 +53,8 @@ static double
 draw_words (PpBook *book)
 {
   const PpTextStyle style = { .size = 12 };
-  const char *words = _("From behind: each piece lifted from its place and turned over like a page, "
-                        "so left is right. The top is the top of the panel.");
+  const char *words = _("From behind: each piece lifted from its place and turned over like a "
+                        "page, so left is right. The top is the top of the panel.");
   PpPoint at = { book->area.x0 + MARK + PP_GAP, book->area.y0 };
   double height = pp_text_draw (book, &style, words, at, book->area.x1 - at.x);
 
