@@ -4,6 +4,7 @@
  */
 #include "advise/glance-private.h"
 
+#include "check/refraction.h"
 #include "panel/tolerance.h"
 
 #define STEP 1.0        /* mm along the wire, straight on */
@@ -26,7 +27,7 @@ bare_dark (const Making *self,
            PpPoint       p)
 {
   const PpPanel *panel = self->scene->panel;
-  PpCover background = pp_cover_make (self->scene->background_outline, 1);
+  PpCover background = pp_cover_of_background (self->scene);
   gint32 dark = 0;
 
   /* Beyond the glass it is in plain view whatever lies there, and no search is to mind. */
@@ -35,7 +36,7 @@ bare_dark (const Making *self,
   dark += pp_dark_of (panel->background->glass.transmittance, self->opaque);
   for (guint i = 0; i < self->scene->n_parts; i++)
     {
-      PpCover part = pp_cover_make (self->scene->parts[i].fused->outline, 1);
+      PpCover part = pp_cover_of_part (&self->scene->parts[i]);
 
       if (pp_cover_contains (&part, p))
         dark += pp_dark_of (self->scene->parts[i].fused->glass.transmittance, self->opaque);
@@ -108,8 +109,8 @@ add_view_probe (Making       *self,
   PpPoint at = point_on (leg, along, 0);
   PpPoint slant = { tan (from->sideways * G_PI / 180), -tan (from->updown * G_PI / 180) };
   double slope = hypot (slant.x, slant.y);
-  double inside = tan (asin (sin (atan (slope)) / glass->glass.refractive_index));
-  double shift = (self->radius * slope + glass->thickness * inside) / slope;
+  double bent = pp_refraction_shift (glass->thickness, slope, glass->glass.refractive_index);
+  double shift = (self->radius * slope + bent) / slope;
   PpProbe probe = { .kind = PP_PROBE_ASLANT, .which = view, .n = 1, .length = length,
                     .slant = slant,
                     .points = { { at.x + shift * slant.x, at.y + shift * slant.y } } };

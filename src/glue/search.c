@@ -5,9 +5,9 @@
  * A pass goes from labels with k jobs done to those with k + 1. Left out is what cannot lead to
  * anything better than the best known, by its bounds, and what another label with the same jobs
  * done makes needless (label.h). If more are left than a pass is wide, it keeps those that look
- * best; a pass that never had to do so proves that nothing is better than the best known. Passes
- * grow wider until one proves it or the steps are used up. So small problems are solved exactly,
- * large ones well, by the same few rules.
+ * best (layer.h: the labels of one depth); a pass that never had to do so proves that nothing is
+ * better than the best known. Passes grow wider until one proves it or the steps are used up. So
+ * small problems are solved exactly, large ones well, by the same few rules.
  *
  * Passes take turns. Those for ends leave pairs out of account, which leaves far fewer labels and
  * soon proves end and mixes; those for pairs then know how good these can be.
