@@ -28,7 +28,6 @@ typedef struct
   double  length;
 } PpLeg;
 
-PpRun    pp_run_lying           (const PpScene *scene);
 PpRun    pp_run_hung            (const PpScene *scene,
                                  const PpHang  *hang);
 PpLeg    pp_run_get_leg         (const PpRun   *self,

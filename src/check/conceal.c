@@ -4,8 +4,8 @@
  */
 #include "check/conceal-private.h"
 
-PpRun
-pp_run_lying (const PpScene *scene)
+static PpRun
+run_lying (const PpScene *scene)
 {
   const PpHole *from = pp_scene_knot_hole (scene, 0), *to = pp_scene_knot_hole (scene, 1);
 
@@ -16,7 +16,7 @@ PpRun
 pp_run_hung (const PpScene *scene,
              const PpHang  *hang)
 {
-  PpRun run = pp_run_lying (scene);
+  PpRun run = run_lying (scene);
 
   if (hang->is_taut)
     return run;
@@ -89,7 +89,7 @@ look_at_lying (PpConceal       *self,
                const PpConceal *previous,
                GArray          *changes)
 {
-  PpRun run = pp_run_lying (scene);
+  PpRun run = run_lying (scene);
   PpBox box = pp_run_get_box (&run, scene->panel->wire->diameter / 2);
 
   if (previous != NULL && !pp_changes_meet (changes, box))

@@ -2,9 +2,9 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * This file alone is compiled for vectors, and as if there were no NAN, which there is not. Every
- * product and sum is the same as in plain arithmetic, and a maximum has no rounding, so neither
- * have the answers.
+ * Compiled for vectors, and it alone as if there were no NAN, which there is not. Every product and
+ * sum is the same as in plain arithmetic, and a maximum has no rounding, so neither have the
+ * answers.
  */
 #include "check/loops.h"
 
@@ -154,7 +154,7 @@ pp_loop_extremes (PpLoopPlane   plane,
   *greatest = top;
 }
 
-/* Nothing is lower than anything. */
+/* A cell that nothing owns lies lower than any top, whatever height stands in it. */
 PP_WIDE void
 pp_loop_raise (PpLoopPlane   plane,
                PpLoopHeights heights,

@@ -9,9 +9,6 @@
 #include "panel/tolerance.h"
 #include "shape/polygon.h"
 
-#include <stdlib.h>
-#include <string.h>
-
 const char *
 pp_state_get_name (PpState state)
 {
@@ -135,9 +132,8 @@ find_contacts (PpRest      *self,
 
 typedef struct
 {
-  PpPoint centre;
   PpPoint own;
-  double  above; /* of the base plane over c, mm */
+  double  above; /* mm: the height of the base plane there */
 } Place;
 
 static Place
@@ -145,7 +141,7 @@ place_at (const PpBody  *body,
           const PpPlane *plane,
           PpPoint        p)
 {
-  return (Place) { p, pp_frame_to_piece (&body->frame, p),
+  return (Place) { pp_frame_to_piece (&body->frame, p),
                    plane->c + plane->a * (p.x - body->centroid.x)
                        + plane->b * (p.y - body->centroid.y) };
 }

@@ -177,7 +177,7 @@ skip_zeros (const guint8 *places,
   return i;
 }
 
-/* Beside the leg so far, a side touches no line of it. */
+/* How far beside the leg a side must be to touch none of its lines. */
 static double
 find_reach (const PpSightRow *row,
             double            near)
