@@ -215,7 +215,8 @@ look_at_screen (Walk     *self,
   return end;
 }
 
-/* Whether a screen covers the line somewhere. One that does not cut it covers all of it or nothing. */
+/* Whether a screen covers the line somewhere. One that does not cut it covers all of it or
+ * nothing. */
 static gboolean
 is_live (Walk   *self,
          Screen *screen,

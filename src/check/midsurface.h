@@ -35,9 +35,10 @@ double       pp_midsurface_height     (const PpMidsurface *self,
 gboolean     pp_midsurface_meets      (const PpMidsurface *self,
                                        PpPoint             start,
                                        PpPoint             slant);
-/* mm: where its rim is thrown onto the front face along `slant`, lines that meet the surface an even
- * number of times start no farther from that than so; 0 where there are none. Thrown, a surface moves
- * along the slant alone, and runs back on itself by no more than its slope times slant is over 1. */
+/* mm: where its rim is thrown onto the front face along `slant`, lines that meet the surface an
+ * even number of times start no farther from that than so; 0 where there are none. Thrown, a
+ * surface moves along the slant alone, and runs back on itself by no more than its slope times
+ * slant is over 1. */
 double       pp_midsurface_get_fold   (const PpMidsurface *self,
                                        PpPoint             slant);
 

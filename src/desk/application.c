@@ -56,8 +56,8 @@ about_cb (GSimpleAction *action,
                                    "version", PP_VERSION,
                                    "logo-icon-name", "org.petalpane.Petalpane",
                                    "license-type", GTK_LICENSE_GPL_3_0,
-                                   "comments", _("The dry run for panels of kiln-formed glass: laid "
-                                                 "out, checked and planned before the glue is "
+                                   "comments", _("The dry run for panels of kiln-formed glass: "
+                                                 "laid out, checked and planned before the glue is "
                                                  "mixed."),
                                    NULL);
 

@@ -1,4 +1,5 @@
-/* arrange-acts.c: the chosen pieces in the arrangement: swapped, over and under, spaced evenly, across.
+/* arrange-acts.c: the chosen pieces in the arrangement: swapped, over and under, spaced evenly,
+ * across.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -56,7 +57,8 @@ name_swap (const PpPanel *panel,
   g_autofree char *name = NULL;
 
   if (n > 1)
-    return g_strdup_printf (ngettext ("Swap %u piece for %s", "Swap %u pieces for %s", n), n, other);
+    return g_strdup_printf (ngettext ("Swap %u piece for %s", "Swap %u pieces for %s", n), n,
+                            other);
   pp_panel_find_placement (panel, ids[0], &index);
   name = pp_placement_words_piece (panel, index);
   return g_strdup_printf (_("Swap %s for %s"), name, other);
@@ -102,7 +104,8 @@ pp_arrange_acts_space_evenly (PpDocument *document)
   if (n < LEAST_SPACED)
     return;
   label = g_strdup_printf (ngettext ("Space %u piece evenly", "Space %u pieces evenly", n), n);
-  next = pp_edit_space_evenly (pp_document_get_panel (document), (const char * const *) ids, &error);
+  next = pp_edit_space_evenly (pp_document_get_panel (document), (const char * const *) ids,
+                               &error);
   next = pp_stand_follow (next, (const char * const *) ids, &error);
   pp_edit_acts_take (document, next, error, label, NULL);
 }

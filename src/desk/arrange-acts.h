@@ -1,4 +1,5 @@
-/* arrange-acts.h: the chosen pieces in the arrangement: swapped, over and under, spaced evenly, across.
+/* arrange-acts.h: the chosen pieces in the arrangement: swapped, over and under, spaced evenly,
+ * across.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *

@@ -58,7 +58,8 @@ flash_cb (gpointer data)
   g_object_get (gtk_widget_get_settings (GTK_WIDGET (self)), "gtk-enable-animations", &animates,
                 NULL);
   self->flash = self->flash > 0 ? self->flash - 1 : 0;
-  pp_css_class_set (self->clock_box, "pp-flash", self->flash > 0 && (!animates || self->flash % 2 == 1));
+  pp_css_class_set (self->clock_box, "pp-flash",
+                    self->flash > 0 && (!animates || self->flash % 2 == 1));
   return self->flash > 0 ? G_SOURCE_CONTINUE : G_SOURCE_REMOVE;
 }
 
@@ -293,7 +294,8 @@ pp_bench_view_refresh (PpBenchView *self)
   if (self->document == NULL || self->is_choosing || pp_bench_keep_is_writing (self->keep))
     return;
   read_bench (self, now);
-  words = pp_bench_words_new (&self->bench, self->plan, pp_document_get_panel (self->document), now);
+  words = pp_bench_words_new (&self->bench, self->plan, pp_document_get_panel (self->document),
+                              now);
   say (self->count, self->is_ready ? words->count : "");
   /* it holds what stands beside it at the other end, and would be told of by its class */
   gtk_accessible_update_state (GTK_ACCESSIBLE (self->count), GTK_ACCESSIBLE_STATE_HIDDEN,

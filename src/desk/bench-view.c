@@ -287,7 +287,8 @@ pp_bench_view_end (PpBenchView *self)
   if (surface != NULL)
     g_signal_handlers_disconnect_by_data (surface, self);
   if (self->cookie != 0)
-    gtk_application_uninhibit (gtk_window_get_application (GTK_WINDOW (self->window)), self->cookie);
+    gtk_application_uninhibit (gtk_window_get_application (GTK_WINDOW (self->window)),
+                               self->cookie);
   self->cookie = 0;
   gtk_window_unfullscreen (GTK_WINDOW (self->window));
   g_clear_pointer (&self->keep, pp_bench_keep_free);

@@ -144,8 +144,8 @@ say_mix (PpBenchWords *self,
   g_autofree char *wait = g_strdup_printf (_("Wait %s: what the next piece lies on is still being "
                                              "held."), left);
   GString *text = g_string_new (NULL);
-  g_autofree char *first = g_strdup_printf (_("Without a syringe: beads of %s from a hole of %s."), bead,
-                                            bore);
+  g_autofree char *first = g_strdup_printf (_("Without a syringe: beads of %s from a hole of %s."),
+                                            bead, bore);
   g_autofree char *then = g_strdup_printf (_("Then comes: %s."), next);
 
   self->title = g_strdup_printf (_("Mix part A %s with part B %s"), a, b);

@@ -8,8 +8,8 @@
 
 G_BEGIN_DECLS
 
-/* Takes the piece in hand over (or under) the next one in the stack that it overlaps. FALSE where none
- * is in hand. */
+/* Takes the piece in hand over (or under) the next one in the stack that it overlaps. FALSE where
+ * none is in hand. */
 gboolean pp_canvas_drag_past (PpCanvas *self,
                               gboolean  over);
 /* Opens the choice of pieces that the chosen ones are swapped for, beside them. */

@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * As the last check found them: by name, or by nearness. An even number, of which one more or one fewer
- * looks livelier, has a broken line.
+ * As the last check found them: by name, or by nearness. An even number, of which one more or one
+ * fewer looks livelier, has a broken line.
  */
 #include "config.h"
 

@@ -173,7 +173,8 @@ get_refusal (PpCanvas      *self,
   if (pp_canvas_is_aslant (self))
     return _("Look at the panel straight from the front to lay a piece on it.");
   if (pp_panel_find_piece (panel, piece->id, NULL) != piece)
-    return _("That piece is not in this panel’s tray. Copy it on the glass there and paste it here.");
+    return _("That piece is not in this panel’s tray. Copy it on the glass there and paste it "
+             "here.");
   return NULL;
 }
 

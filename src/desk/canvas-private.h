@@ -113,8 +113,8 @@ PpBox     pp_canvas_get_glass_box   (PpCanvas *self);
 /* canvas-layers.c */
 void      pp_canvas_drop_layers     (PpCanvas *self);
 void      pp_canvas_ensure_layers   (PpCanvas *self, int width, int height);
-/* A surface as large as the canvas, to draw on in widget px, and the node that lays it down. Ends by
- * taking the surface. (transfer full) */
+/* A surface as large as the canvas, to draw on in widget px, and the node that lays it down. Ends
+ * by taking the surface. (transfer full) */
 cairo_t  *pp_canvas_begin_layer     (PpCanvas *self, cairo_format_t format, int width, int height,
                                      cairo_surface_t **surface);
 GskRenderNode *pp_canvas_end_layer  (cairo_surface_t *surface, int width, int height);
@@ -151,7 +151,8 @@ void      pp_canvas_draw_groups     (PpCanvas *self, cairo_t *cr, const PpPalett
 /* canvas-pins.c */
 void      pp_canvas_draw_pins       (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
 PpPoint   pp_canvas_get_pin         (PpCanvas *self, guint index);
-/* The finding whose pin is at a widget px, or -1. A small mark over a piece is not in the way of a hand that takes the piece. */
+/* The finding whose pin is at a widget px, or -1. A small mark over a piece is not in the way of a
+ * hand that takes the piece. */
 int       pp_canvas_hit_pin         (PpCanvas *self, PpPoint px, gboolean over_piece);
 
 /* canvas-marks.c */
@@ -177,8 +178,8 @@ void      pp_canvas_move_fused      (PpCanvas *self);
 void      pp_canvas_reshape_vase    (PpCanvas *self);
 
 /* canvas-arrange.c */
-/* How far a drag of the chosen pieces moves them, mm: where Shift is held to where they stand evenly
- * among those that are not `moving`. */
+/* How far a drag of the chosen pieces moves them, mm: where Shift is held to where they stand
+ * evenly among those that are not `moving`. */
 PpPoint   pp_canvas_drag_evenly     (PpCanvas *self, const char * const *moving);
 /* The lines that say how it stands evenly, and what it has gone over or under. */
 void      pp_canvas_draw_evenly     (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
@@ -201,7 +202,8 @@ gboolean  pp_canvas_is_aslant       (PpCanvas *self);
 void      pp_canvas_drag_begin      (PpCanvas *self, PpPoint px, gboolean adds, gboolean pan);
 void      pp_canvas_drag_update     (PpCanvas *self, PpPoint px, gboolean steps);
 /* As pp_document_take(), for an edit of the drag. */
-void      pp_canvas_drag_take       (PpCanvas *self, PpPanel *next, GError *error, const char *label);
+void      pp_canvas_drag_take       (PpCanvas *self, PpPanel *next, GError *error,
+                                     const char *label);
 /* Lets go and leaves all as it is. */
 void      pp_canvas_drag_forget     (PpCanvas *self);
 void      pp_canvas_drag_end        (PpCanvas *self);

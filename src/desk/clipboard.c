@@ -30,7 +30,8 @@ pp_clipboard_copy (PpWindow *window)
 
   if (document == NULL || pp_document_get_chosen (document) != PP_CHOSEN_PLACEMENTS)
     return;
-  clip = pp_clip_new (pp_document_get_panel (document), pp_document_get_chosen_ids (document), NULL);
+  clip = pp_clip_new (pp_document_get_panel (document), pp_document_get_chosen_ids (document),
+                      NULL);
   bytes = g_string_free_to_bytes (pp_panel_write (clip));
   content = gdk_content_provider_new_for_bytes (PP_CLIPBOARD_MIME, bytes);
   gdk_clipboard_set_content (gtk_widget_get_clipboard (GTK_WIDGET (window)), content);
@@ -158,7 +159,8 @@ chunk_cb (GObject      *stream,
           gpointer      data)
 {
   g_autoptr (Paste) self = data;
-  g_autoptr (GBytes) chunk = g_input_stream_read_bytes_finish (G_INPUT_STREAM (stream), result, NULL);
+  g_autoptr (GBytes) chunk = g_input_stream_read_bytes_finish (G_INPUT_STREAM (stream), result,
+                                                               NULL);
 
   if (chunk == NULL || self->text->len + g_bytes_get_size (chunk) > PP_JSON_MAX_BYTES)
     tell_foreign (self);

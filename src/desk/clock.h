@@ -10,7 +10,7 @@ G_BEGIN_DECLS
 
 typedef struct
 {
-  GDateTime *(*now) (gpointer data); /* (transfer full), with the offset from UTC; NULL: the system's */
+  GDateTime *(*now) (gpointer data); /* (transfer full), with its offset; NULL: the system's */
   gpointer     data;
 } PpClock;
 

@@ -106,8 +106,8 @@ typedef enum
 } PpChosen;
 
 PpChosen            pp_document_get_chosen       (PpDocument    *self);
-/* Ids of placements in stacking order, or of the one hole or fused part; empty else. (transfer none), until
- * "chosen" or "changed". */
+/* Ids of placements in stacking order, or of the one hole or fused part; empty else. (transfer
+ * none), until "chosen" or "changed". */
 const char * const *pp_document_get_chosen_ids   (PpDocument    *self);
 gboolean            pp_document_is_chosen        (PpDocument    *self,
                                                   const char    *id);
@@ -127,7 +127,8 @@ void                pp_document_set_saved        (PpDocument    *self,
                                                   GFile         *file);
 /* The file holds none of our panels any more: it was changed or taken away by somebody else. */
 void                pp_document_set_lost         (PpDocument    *self);
-/* Title of the panel; the name of the file, or "Untitled panel", where it has none. (transfer full) */
+/* Title of the panel; the name of the file, or "Untitled panel", where it has none. (transfer
+ * full) */
 char               *pp_document_dup_title        (PpDocument    *self);
 
 G_END_DECLS

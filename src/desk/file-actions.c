@@ -57,7 +57,8 @@ earlier_saves_cb (GSimpleAction *action,
   pp_earlier_dialog_show (window);
 }
 
-/* Elsewhere the sheets are shown first, so that is seen what will be printed, and how it is chosen. */
+/* Elsewhere the sheets are shown first, so that is seen what will be printed, and how it is
+ * chosen. */
 static void
 do_on_sheets (PpWindow   *window,
               const char *action)

@@ -2,8 +2,9 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Actions of the window: win.open, save, save-as, earlier-saves, export-sheets, export-picture, print,
- * close. A file that cannot be read or written is told in one sentence, and nothing is lost by it.
+ * Actions of the window: win.open, save, save-as, earlier-saves, export-sheets, export-picture,
+ * print, close. A file that cannot be read or written is told in one sentence, and nothing is lost
+ * by it.
  */
 #pragma once
 

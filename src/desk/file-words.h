@@ -17,7 +17,8 @@ G_BEGIN_DECLS
  * "Wall - window.petalpane". An empty title gives the name of an untitled panel. UTF-8. */
 char *pp_file_name_suggest     (const char *title,
                                 const char *ending);
-/* The path itself if it ends so in upper or lower case, else with the ending. File name encoding. */
+/* The path itself if it ends so in upper or lower case, else with the ending. File name
+ * encoding. */
 char *pp_file_path_with_ending (const char *path,
                                 const char *ending);
 /* Last part of the path, to be shown. UTF-8. */

@@ -3,8 +3,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * One that the maker knows of has no number, and can only be let speak again.
- * Signals: show-me; light (gboolean on), the pointer came or went; put-right; quiet (gboolean quiet),
- * "I know", or "Let it speak".
+ * Signals: show-me; light (gboolean on), the pointer came or went; put-right; quiet (gboolean
+ * quiet), "I know", or "Let it speak".
  */
 #pragma once
 

@@ -94,8 +94,9 @@ list_stems (PpDocument *document)
   const PpPanel *panel = pp_document_get_panel (document);
   const char * const *ids = pp_document_get_chosen_ids (document);
   g_autoptr (GStrvBuilder) stems = g_strv_builder_new ();
+  gboolean are_pieces = pp_document_get_chosen (document) == PP_CHOSEN_PLACEMENTS;
 
-  for (guint i = 0; pp_document_get_chosen (document) == PP_CHOSEN_PLACEMENTS && ids[i] != NULL; i++)
+  for (guint i = 0; are_pieces && ids[i] != NULL; i++)
     {
       const PpPlacement *placement = pp_panel_find_placement (panel, ids[i], NULL);
 

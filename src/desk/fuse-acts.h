@@ -1,4 +1,5 @@
-/* fuse-acts.h: what is fused onto the glass, and what stands in it: the acts of menus, keys and cards.
+/* fuse-acts.h: what is fused onto the glass, and what stands in it: the acts of menus, keys and
+ * cards.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *

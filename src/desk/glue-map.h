@@ -18,8 +18,8 @@ G_DECLARE_FINAL_TYPE (PpGlueMap, pp_glue_map, PP, GLUE_MAP, GtkWidget)
 #define PP_NO_STEP (-1)
 
 /* Of the present panel of `document` (nullable). `plan` (nullable) must be of a panel with the same
- * placements. `step` is lit, or PP_NO_STEP. At the bench there is what lies on the glass, faint, and
- * the piece of the step alone, with its distances from the left and the top. */
+ * placements. `step` is lit, or PP_NO_STEP. At the bench there is what lies on the glass, faint,
+ * and the piece of the step alone, with its distances from the left and the top. */
 void pp_glue_map_show (PpGlueMap    *self,
                        PpDocument   *document,
                        const PpPlan *plan,

@@ -89,12 +89,17 @@ remark_on (const PpPlan *plan)
   GString *text = g_string_new (NULL);
 
   for (guint i = 0; i < plan->findings->len; i++)
-    g_string_append_printf (text, "%s\n", ((PpFinding *) g_ptr_array_index (plan->findings, i))->text);
+    {
+      const PpFinding *finding = g_ptr_array_index (plan->findings, i);
+
+      g_string_append_printf (text, "%s\n", finding->text);
+    }
   if (plan->check->panel->plan != NULL)
     g_string_append_printf (text, "%s\n", _("This order is kept."));
   else if (!plan->optimal)
     g_string_append_printf (text, "%s\n", _("The shortest found; there may be a shorter one."));
-  g_string_append (text, _("Drag a step to change the order, or move it with Alt+Up and Alt+Down."));
+  g_string_append (text, _("Drag a step to change the order, or move it with Alt+Up and "
+                           "Alt+Down."));
   return g_string_free (text, FALSE);
 }
 

@@ -206,7 +206,8 @@ static GtkWidget *
 new_form (PpPieceBench *bench)
 {
   PpLadderForm *self = g_object_new (PP_TYPE_LADDER_FORM, NULL);
-  GtkWidget *hint = g_object_new (GTK_TYPE_LABEL, "xalign", 0.0, "wrap", TRUE, "max-width-chars", 36,
+  GtkWidget *hint = g_object_new (GTK_TYPE_LABEL, "xalign", 0.0, "wrap", TRUE,
+                                  "max-width-chars", 36,
                                   "label", _("Lay the piece on the ladder, its foot on the lowest "
                                              "rung, and read off how wide it is at each. Or press "
                                              "on the drawing where it ends."), NULL);

@@ -43,9 +43,8 @@ show_cb (PpPieceBench *bench,
 {
   const PpMaking *making = pp_piece_bench_get_making (bench);
   double longer = making->like != NULL ? get_longer (making->like) : (double) NAN;
-  g_autofree char *words = isnan (longer) ? g_strdup ("")
-                                          : pp_length_format_bare (longer,
-                                                                   pp_piece_bench_get_units (bench));
+  PpUnits units = pp_piece_bench_get_units (bench);
+  g_autofree char *words = isnan (longer) ? g_strdup ("") : pp_length_format_bare (longer, units);
 
   pp_piece_shelf_choose (self->shelf, making->like != NULL ? making->like->id : NULL);
   g_object_set (self->size, "placeholder", words, NULL);

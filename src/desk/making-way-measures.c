@@ -289,7 +289,8 @@ add_marks (const PpMaking *making,
         {
           double y = m[PP_MEASURE_LENGTH] * (0.5 - (i + 1) / 4.0);
 
-          pp_piece_view_add_line (view, (PpPoint) { box.x0, y }, (PpPoint) { box.x1, y }, shares[i]);
+          pp_piece_view_add_line (view, (PpPoint) { box.x0, y }, (PpPoint) { box.x1, y },
+                                  shares[i]);
         }
       return;
     }

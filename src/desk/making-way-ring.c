@@ -162,7 +162,8 @@ static GtkWidget *
 new_form (PpPieceBench *bench)
 {
   PpRingForm *self = g_object_new (PP_TYPE_RING_FORM, NULL);
-  GtkWidget *hint = g_object_new (GTK_TYPE_LABEL, "xalign", 0.0, "wrap", TRUE, "max-width-chars", 36,
+  GtkWidget *hint = g_object_new (GTK_TYPE_LABEL, "xalign", 0.0, "wrap", TRUE,
+                                  "max-width-chars", 36,
                                   "label", _("Lay the piece on the ring sheet and read off, at the "
                                              "hours of a clock, how far it reaches. Or press on "
                                              "the drawing where it ends."), NULL);

@@ -70,7 +70,8 @@ void      pp_making_choose    (PpMaking        *self,
                                guint            piece);
 /* All from measures, blanks and all, for the recipe. */
 PpMeasures pp_making_get_measures (const PpMaking *self);
-/* The piece; (transfer full). `units` are the maker's, by which the ladder has its rungs. Errors: one plain sentence, also about what is still to be told. */
+/* The piece; (transfer full). `units` are the maker's, by which the ladder has its rungs. Errors:
+ * one plain sentence, also about what is still to be told. */
 PpPiece  *pp_making_make  (const PpMaking  *self,
                            PpUnits          units,
                            GError         **error);

@@ -4,8 +4,8 @@
  *
  * Follows the document. At most three sentences stand open; the rest are folded to one line, and
  * those the maker knows of to another. "I know" is an edit of the document.
- * Signals: show-me (guint index), the maker asked where a finding is; light (int index), the pointer
- * is on a finding's sentence, or on none: -1.
+ * Signals: show-me (guint index), the maker asked where a finding is; light (int index), the
+ * pointer is on a finding's sentence, or on none: -1.
  */
 #pragma once
 

@@ -441,7 +441,8 @@ pp_new_panel_form_init (PpNewPanelForm *self)
   add_choices (self, self->thickness_box, self->thickness_choices, PP_COMMON_THICKNESSES,
                G_CALLBACK (thickness_cb));
   pp_figure_entry_set_range (PP_FIGURE_ENTRY (self->width), PP_LEAST_GLASS, PP_BACKGROUND_MAX_SIDE);
-  pp_figure_entry_set_range (PP_FIGURE_ENTRY (self->height), PP_LEAST_GLASS, PP_BACKGROUND_MAX_SIDE);
+  pp_figure_entry_set_range (PP_FIGURE_ENTRY (self->height), PP_LEAST_GLASS,
+                             PP_BACKGROUND_MAX_SIDE);
   show (self);
   connect (self, self->wall, G_CALLBACK (place_cb));
   connect (self, self->window, G_CALLBACK (place_cb));

@@ -19,8 +19,8 @@ G_BEGIN_DECLS
 #define PP_PAGE_GLUE_UP "glue-up"
 #define PP_PAGE_SHEETS "sheets"
 
-/* Makes the pages in `stack`, in `switcher` a button for each or, where there is no room for them, a
- * menu, and the action "win.page" (name), whose state is the page shown. */
+/* Makes the pages in `stack`, in `switcher` a button for each or, where there is no room for them,
+ * a menu, and the action "win.page" (name), whose state is the page shown. */
 void pp_pages_add          (PpWindow       *window,
                             GtkStack       *stack,
                             GtkBox         *switcher);

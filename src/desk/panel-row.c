@@ -52,14 +52,13 @@ add_ways (GtkWidget *row,
   GtkGesture *click = gtk_gesture_click_new ();
   GtkEventController *keys = gtk_shortcut_controller_new ();
   GtkShortcutTrigger *trigger = gtk_shortcut_trigger_parse_string ("Menu|<Shift>F10");
+  GtkShortcutAction *action = gtk_callback_action_new (menu_key_cb, more, NULL);
 
   gtk_gesture_single_set_button (GTK_GESTURE_SINGLE (click), GDK_BUTTON_SECONDARY);
   g_signal_connect (click, "pressed", G_CALLBACK (secondary_cb), more);
   gtk_widget_add_controller (row, GTK_EVENT_CONTROLLER (click));
   gtk_shortcut_controller_add_shortcut (GTK_SHORTCUT_CONTROLLER (keys),
-                                        gtk_shortcut_new (trigger,
-                                                          gtk_callback_action_new (menu_key_cb, more,
-                                                                                   NULL)));
+                                        gtk_shortcut_new (trigger, action));
   gtk_widget_add_controller (row, keys);
 }
 

@@ -1,4 +1,5 @@
-/* picking-list.h: the pieces found in a picture, one a line: number, name, size, whether it is kept.
+/* picking-list.h: the pieces found in a picture, one a line: number, name, size, whether it is
+ * kept.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *

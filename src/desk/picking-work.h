@@ -32,8 +32,8 @@ G_DECLARE_FINAL_TYPE (PpPickingWork, pp_picking_work, PP, PICKING_WORK, GObject)
 
 PpPickingWork        *pp_picking_work_new       (void);
 const PpPickingSight *pp_picking_work_get_sight (PpPickingWork   *self);
-/* Finds what `picking`, which has a file, means; `done` follows. Asked for what it is about already,
- * it goes on. */
+/* Finds what `picking`, which has a file, means; `done` follows. Asked for what it is about
+ * already, it goes on. */
 void                  pp_picking_work_ask       (PpPickingWork   *self,
                                                  const PpPicking *picking);
 void                  pp_picking_work_stop      (PpPickingWork   *self);

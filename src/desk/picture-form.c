@@ -233,8 +233,8 @@ take_file (PpPictureForm *self,
   if (path == NULL || !pp_file_load (path, PP_PHOTO_MAX_BYTES, &bytes, &error))
     {
       pp_ask_tell (GTK_WINDOW (self->bench), error != NULL ? error->message
-                                                           : _("Only a file on this computer can be "
-                                                               "opened here."));
+                                                           : _("Only a file on this computer can "
+                                                               "be opened here."));
       return;
     }
   pp_picking_clear (&next.picking);
@@ -525,10 +525,12 @@ pp_picture_form_init (PpPictureForm *self)
 static void
 set_units (PpPictureForm *self)
 {
-  PpFigureEntry *const lengths[] = { self->across, self->down, self->length, self->lens, self->rim };
+  PpFigureEntry *const lengths[] = { self->across, self->down, self->length, self->lens,
+                                     self->rim };
 
   for (guint i = 0; i < G_N_ELEMENTS (lengths); i++)
-    pp_length_entry_set_units (PP_LENGTH_ENTRY (lengths[i]), pp_piece_bench_get_units (self->bench));
+    pp_length_entry_set_units (PP_LENGTH_ENTRY (lengths[i]),
+                               pp_piece_bench_get_units (self->bench));
 }
 
 GtkWidget *

@@ -1,4 +1,5 @@
-/* piece-bench.h: the piece bench: one screen on which a piece for the tray is made or made otherwise.
+/* piece-bench.h: the piece bench: one screen on which a piece for the tray is made or made
+ * otherwise.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *

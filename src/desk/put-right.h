@@ -2,9 +2,9 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * "win.put-right" (code, about) does the cheapest thing that cures one finding, as one step of undo.
- * "win.put-all-right" searches, shows what it found, and does it when that is accepted. Both can be
- * stopped.
+ * "win.put-right" (code, about) does the cheapest thing that cures one finding, as one step of
+ * undo. "win.put-all-right" searches, shows what it found, and does it when that is accepted. Both
+ * can be stopped.
  */
 #pragma once
 

@@ -376,7 +376,8 @@ pp_sheets_form_set_counts (PpSheetsForm *self,
       const Row *row = &g_array_index (self->rows, Row, i);
       gboolean is_known = counts != NULL && (row->is_blank || self->has_pieces);
       g_autofree char *text = is_known
-                              ? g_strdup_printf (ngettext ("%u page", "%u pages", counts[i]), counts[i])
+                              ? g_strdup_printf (ngettext ("%u page", "%u pages", counts[i]),
+                                                 counts[i])
                               : g_strdup ("");
 
       gtk_label_set_text (row->count, text);

@@ -119,7 +119,8 @@ get_place (PpSheetsView *self,
   int whole = (int) self->n_across * (width + GAP) - GAP;
   int left = MAX ((gtk_widget_get_width (GTK_WIDGET (self)) - whole) / 2, GAP);
 
-  return (GdkRectangle) { left + column * (width + GAP), GAP + row * (height + GAP), width, height };
+  return (GdkRectangle) { left + column * (width + GAP), GAP + row * (height + GAP), width,
+                          height };
 }
 
 static void draw_next (PpSheetsView *self);

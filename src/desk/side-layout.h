@@ -16,9 +16,9 @@ G_BEGIN_DECLS
 G_DECLARE_FINAL_TYPE (PpSideLayout, pp_side_layout, PP, SIDE_LAYOUT, GtkLayoutManager)
 
 /* "work-em" (double): the least width of the work beside the paper; 24.
- * "paper-em" (double): the width of the paper, as it reads well; 0, the default, for its natural one, or
- *   its least where that is all there is room for.
- * "paper-most" (uint, px): where the text is large the work needs the room more, and the paper is as
- *   narrow as that, but not under 14 em; 0, the default, for no such limit. */
+ * "paper-em" (double): the width of the paper, as it reads well; 0, the default, for its natural
+ *   one, or its least where that is all there is room for.
+ * "paper-most" (uint, px): where the text is large the work needs the room more, and the paper is
+ *   as narrow as that, but not under 14 em; 0, the default, for no such limit. */
 
 G_END_DECLS

@@ -279,6 +279,6 @@ pp_start_page_init (PpStartPage *self)
   name_bar (gtk_scrolled_window_get_vscrollbar (GTK_SCROLLED_WINDOW (self->scroller)));
   show_samples (self);
   show_recent (self);
-  g_signal_connect_object (gtk_recent_manager_get_default (), "changed", G_CALLBACK (recent_cb), self,
-                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (gtk_recent_manager_get_default (), "changed", G_CALLBACK (recent_cb),
+                           self, G_CONNECT_SWAPPED);
 }

@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * A new panel (wall or window, size, shape, thickness), a recent one, a template, a sample; and of a
- * recent one another like it or of another size. For the window of window.h.
+ * A new panel (wall or window, size, shape, thickness), a recent one, a template, a sample; and of
+ * a recent one another like it or of another size. For the window of window.h.
  * Signals: begin (gpointer PpPanel, borrowed), the maker wants this new panel;
  *          open (GFile *file, gboolean as_copy), a recent panel, or a sample to copy.
  */

@@ -39,8 +39,8 @@ kept_cb (PpNameDialog *dialog,
 
   if (is_kept)
     {
-      sentence = g_strdup_printf (_("“%s” is kept as a template. It stands on the first page, where "
-                                    "new panels begin."), name);
+      sentence = g_strdup_printf (_("“%s” is kept as a template. It stands on the first page, "
+                                    "where new panels begin."), name);
       pp_window_tell (window, sentence);
     }
   return finish (dialog, is_kept, error);

@@ -22,8 +22,8 @@ void pp_tray_row_set_adjustment (PpTrayRow     *self,
 /* px a mm of the canvas, for what is dragged. */
 void pp_tray_row_set_scale      (PpTrayRow     *self,
                                  double         scale);
-/* Shows the panel's tray, drawn with `gallery` (nullable: plain), and how many of each piece lie on its glass; cheap where neither is
- * another than before. */
+/* Shows the panel's tray, drawn with `gallery` (nullable: plain), and how many of each piece lie on
+ * its glass; cheap where neither is another than before. */
 void pp_tray_row_show           (PpTrayRow     *self,
                                  const PpPanel *panel,
                                  PpGallery     *gallery);

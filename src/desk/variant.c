@@ -74,8 +74,10 @@ pp_variant_new (const PpPanel       *panel,
   g_return_val_if_fail (panel != NULL && wish != NULL, NULL);
 
   again = pp_again_new (panel);
-  fitted = pp_variant_is_resized (panel, wish) ? pp_fit_new (again, wish->width, wish->height, error)
-                                               : pp_panel_ref (again);
+  if (pp_variant_is_resized (panel, wish))
+    fitted = pp_fit_new (again, wish->width, wish->height, error);
+  else
+    fitted = pp_panel_ref (again);
   if (fitted == NULL)
     return NULL;
   varied = pp_vary_new (fitted, wish->number);

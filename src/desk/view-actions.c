@@ -8,7 +8,8 @@
 
 #include "desk/pages.h"
 
-/* Each page knows for itself what is larger on it; one without such an action has nothing to zoom. */
+/* Each page knows for itself what is larger on it; one without such an action has nothing to
+ * zoom. */
 static void
 zoom_cb (GSimpleAction *action,
          GVariant      *parameter,

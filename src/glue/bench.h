@@ -27,7 +27,7 @@ typedef struct
   double        wait;    /* min until that may begin, in an early mix longer than `left`; 0: now.
                           * NONE: until the panel may be moved */
   double        cured;   /* NONE: min until it may hang; else NAN */
-  gboolean      can_hurry; /* MIX: `step` could be done from the open mix, were `wait` passed over */
+  gboolean      can_hurry; /* MIX: `step` could go with the open mix, were `wait` passed over */
   const PpStep *step;    /* in hand, of the plan; NULL: none */
   gboolean      is_open; /* a mix is open, and not past */
   double        age;     /* min since the parts of the open mix touched; NAN: none */

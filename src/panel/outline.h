@@ -32,8 +32,8 @@ PpOutline     *pp_outline_new             (const guint      *lengths,
  * must be at least three finite points. Returns (transfer full). */
 PpOutline     *pp_outline_new_ring        (const PpPoint    *points,
                                            guint             n_points);
-/* Of closed rings that were computed: as pp_outline_new (), but never fails, and has no bound on the
- * positions of a ring, which is one for files. Returns (transfer full). */
+/* Of closed rings that were computed: as pp_outline_new (), but never fails, and has no bound on
+ * the positions of a ring, which is one for files. Returns (transfer full). */
 PpOutline     *pp_outline_new_rings       (const guint      *lengths,
                                            guint             n_rings,
                                            const PpPoint    *points);

@@ -89,7 +89,8 @@ take_photo (const PpSquared *squared,
             PpBox            box,
             double           dots)
 {
-  int width = (int) ceil (pp_box_width (box) * dots), height = (int) ceil (pp_box_height (box) * dots);
+  int width = (int) ceil (pp_box_width (box) * dots);
+  int height = (int) ceil (pp_box_height (box) * dots);
   cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_RGB24, width, height);
   guchar *data = cairo_image_surface_get_data (surface);
   gsize stride = (gsize) cairo_image_surface_get_stride (surface);
@@ -202,7 +203,9 @@ frame (const GByteArray *png,
   append_number (text, "x", box.x0);
   append_number (text, "y", box.y0);
   append_place (text, box);
-  g_string_append_printf (text, " preserveAspectRatio=\"none\" xlink:href=\"data:image/png;base64,%s\"/></svg>\n",
+  g_string_append_printf (text,
+                          " preserveAspectRatio=\"none\" "
+                          "xlink:href=\"data:image/png;base64,%s\"/></svg>\n",
                           text_of_png);
   return g_string_free_to_bytes (text);
 }

@@ -2,9 +2,9 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Whatever is dark against its surroundings, at several levels, and has the area of the ellipse with
- * its moments, is a candidate. Of all fours of them that turn clockwise from one with a hole the
- * one is taken whose discs have the sizes that its corners demand. What is dark is sought in a
+ * Whatever is dark against its surroundings, at several levels, and has the area of the ellipse
+ * with its moments, is a candidate. Of all fours of them that turn clockwise from one with a hole
+ * the one is taken whose discs have the sizes that its corners demand. What is dark is sought in a
  * small picture; the middles are then measured in the large one.
  */
 #include "config.h"

@@ -319,7 +319,8 @@ finish (PpFound        *self,
   for (guint i = 0; i < n_strokes; i++)
     draw_stroke (squared, &strokes[i], self->shares, cuts);
   find_pieces (self, cuts, cancellable);
-  return g_cancellable_set_error_if_cancelled (cancellable, error) ? NULL : g_steal_pointer (&owned);
+  return g_cancellable_set_error_if_cancelled (cancellable, error) ? NULL
+         : g_steal_pointer (&owned);
 }
 
 /* The first part of the whole. */

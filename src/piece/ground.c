@@ -14,7 +14,7 @@
 #define MOST_EXPONENT 1   /* to 2^1 */
 #define LEAST_LEVEL 0.018 /* what the eye tells apart in glass on paper */
 #define MOST_LEVEL 0.07   /* beyond this all of a pale piece is under the level */
-#define NOISES 1.6        /* of one dot, that the level is over the ground: five of a mean of nine */
+#define NOISES 1.6        /* of one dot: the level is so far over the ground, five of a mean of 9 */
 #define TO_SIGMA 1.4826   /* of a median difference from the mean (normal distribution) */
 #define N_STEPS 4         /* passes over the raster, for the progress */
 

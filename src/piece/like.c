@@ -41,7 +41,8 @@ make_scaled (PpPiece *draft,
   g_autoptr (PpOutline) outline = pp_outline_map (draft->outline, scale_point, &scale);
   g_autoptr (PpHeightGrid) grid
       = draft->form.grid != NULL ? scale_grid (draft->form.grid, scale) : NULL;
-  g_autoptr (GBytes) art = draft->art != NULL ? pp_frame_art (draft->art, scale, (PpPoint) { 0, 0 }, NULL) : NULL;
+  g_autoptr (GBytes) art
+      = draft->art != NULL ? pp_frame_art (draft->art, scale, (PpPoint) { 0, 0 }, NULL) : NULL;
 
   draft->outline = outline;
   draft->art = art;

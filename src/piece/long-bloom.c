@@ -41,7 +41,8 @@ draw_sepal (const PpLong *self,
   PpTint green = pp_tint_mix (SEPAL_GREEN, self->tint, 0.08);
   PpPoint points[2 * SEPAL_POINTS];
   PpPoint light[2 * SEPAL_POINTS];
-  const PpStop stops[] = { { 0, pp_tint_light (green, 0.2), 1 }, { 1, pp_tint_dark (green, 0.3), 1 } };
+  const PpStop stops[] = { { 0, pp_tint_light (green, 0.2), 1 },
+                           { 1, pp_tint_dark (green, 0.3), 1 } };
   guint body;
 
   for (guint i = 0; i < SEPAL_POINTS; i++)
@@ -58,8 +59,8 @@ draw_sepal (const PpLong *self,
           = pp_strip_point (self->strip, tip * (0.06 + 0.9 * share),
                             left + (right - left) * 0.22 * sin (G_PI * share));
     }
-  body = pp_svg_linear (self->svg, points[SEPAL_POINTS / 2], points[SEPAL_POINTS + SEPAL_POINTS / 2],
-                        stops, G_N_ELEMENTS (stops));
+  body = pp_svg_linear (self->svg, points[SEPAL_POINTS / 2],
+                        points[SEPAL_POINTS + SEPAL_POINTS / 2], stops, G_N_ELEMENTS (stops));
   pp_svg_line (self->svg, (PpPaint) { .tint = PP_TINT_BLACK, .opacity = 0.25 },
                self->strip->width[2] * 0.025, points, 2 * SEPAL_POINTS);
   pp_svg_area (self->svg, (PpPaint) { .gradient = body, .opacity = 1 }, points, 2 * SEPAL_POINTS);
@@ -127,7 +128,8 @@ pp_long_draw_spike (const PpLong *self)
 {
   guint rows = self->strip->scallops;
   double row = self->strip->length / rows;
-  PpPoint axis[2] = { pp_strip_point (self->strip, 0.01, 0), pp_strip_point (self->strip, 0.97, 0) };
+  PpPoint axis[2] = { pp_strip_point (self->strip, 0.01, 0),
+                      pp_strip_point (self->strip, 0.97, 0) };
 
   pp_long_draw_body (self, 0.4);
   pp_svg_line (self->svg, (PpPaint) { .tint = SEPAL_GREEN, .opacity = 0.8 },

@@ -6,8 +6,8 @@
  * steep change or a colour that no shadow has: so a soft shadow is ground, however dark, and a grey
  * piece with a sharp border is not. (2) From what is surely ground and surely glass both grow over
  * the dots between, the flattest first, and meet where the change is steepest (a watershed: Meyer,
- * Signal Processing 38, 1994). (3) There the share of glass in a dot is how far its colour lies from
- * that of the ground nearby to that of the glass nearby.
+ * Signal Processing 38, 1994). (3) There the share of glass in a dot is how far its colour lies
+ * from that of the ground nearby to that of the glass nearby.
  */
 #include "piece/parted.h"
 

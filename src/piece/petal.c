@@ -158,7 +158,8 @@ lay_out (PpPetals         *self,
       double tip = reach * longer;
 
       self->petals[i] = (PpPetal) {
-        .angle = 2 * spread * i - G_PI / 2 + ASTRAY * overlap * spread * pp_noise_at (measures->seed, 100 + i),
+        .angle = 2 * spread * i - G_PI / 2
+                 + ASTRAY * overlap * spread * pp_noise_at (measures->seed, 100 + i),
         .spread = spread,
         .inner = self->middle > 0 ? self->middle * 0.7 : reach * 0.04,
         .neck = fmin (reach - m[PP_MEASURE_NOTCH], tip - m[PP_MEASURE_NOTCH] * 0.6),

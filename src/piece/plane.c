@@ -156,7 +156,8 @@ pp_plane_find_foot (const PpSheetPlane *self,
 
   if (pp_plane_invert (self, &back))
     seen = pp_plane_map (&back, middle);
-  if (stand (self, middle, shortest, &foot) > height || stand (self, middle, longest, &foot) < height)
+  if (stand (self, middle, shortest, &foot) > height
+      || stand (self, middle, longest, &foot) < height)
     return seen;
   for (guint i = 0; i < HALVINGS; i++)
     {

@@ -63,7 +63,8 @@ see (const PpSquared *self,
 {
   const double *m = self->plane.m;
   double by = 1 / (look->n * self->dots);
-  double left = self->box.x0 + x / self->dots + by / 2, top = self->box.y0 + y / self->dots + by / 2;
+  double left = self->box.x0 + x / self->dots + by / 2;
+  double top = self->box.y0 + y / self->dots + by / 2;
   float sum[3] = { 0, 0, 0 };
 
   for (guint j = 0; j < look->n; j++, top += by)
@@ -95,7 +96,8 @@ is_disc (const PpSquared *self,
          double           x,
          double           y)
 {
-  double right = fmin (x, self->width - x) / self->dots, down = fmin (y, self->height - y) / self->dots;
+  double right = fmin (x, self->width - x) / self->dots;
+  double down = fmin (y, self->height - y) / self->dots;
 
   return has_frame && right * right + down * down < DISC_ROOM * DISC_ROOM;
 }
@@ -169,7 +171,8 @@ make (PpPhoto         *photo,
       return NULL;
     }
   self->rgb = g_new (float, 3 * (gsize) self->width * self->height);
-  return fill (self, has_frame, progress, data, cancellable, error) ? g_steal_pointer (&self) : NULL;
+  return fill (self, has_frame, progress, data, cancellable, error) ? g_steal_pointer (&self)
+         : NULL;
 }
 
 static PpSquared *

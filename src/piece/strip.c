@@ -130,7 +130,8 @@ pp_strip_point (const PpStrip *self,
                 double         along,
                 double         across)
 {
-  double sway = self->sway * (pp_noise_smooth (self->seed, along) - pp_noise_smooth (self->seed, 0));
+  double sway = self->sway
+                * (pp_noise_smooth (self->seed, along) - pp_noise_smooth (self->seed, 0));
   double middle = self->bend * (along * along - 0.25) + sway;
 
   return (PpPoint) { middle + across * pp_strip_get_width (self, along) / 2,

@@ -102,7 +102,8 @@ put_cuts (Cuts       *self,
     {
       double x = side->upper.x + (pp_cell_centre (j) - side->upper.y) * side->slope;
 
-      self->column[self->next[j - self->j0]++] = first_cell_within (MAX (MIN (x, side->right), side->left));
+      x = MAX (MIN (x, side->right), side->left);
+      self->column[self->next[j - self->j0]++] = first_cell_within (x);
     }
 }
 

@@ -1,4 +1,4 @@
-# sizes.py: files short enough to read, the top level short enough to see
+# sizes.py: files and lines short enough to read, the top level short enough to see
 #
 # SPDX-License-Identifier: GPL-3.0-or-later
 import os
@@ -6,10 +6,13 @@ import os
 import tree
 
 LONGEST = 600
+WIDEST = 100
 TOP = {'README.md', 'DEVELOPERS.md', 'LICENSE', 'meson.build', 'src', 'data', 'ui', 'tests', 'po', 'samples'}
 
 longs = [f'{path}: {len(tree.lines(path))} lines, {LONGEST} at most' for path in tree.files('src', '.c', '.h', '.ui')
          if len(tree.lines(path)) > LONGEST]
+wide = [f'{path}:{number}: {len(line)} columns, {WIDEST} at most' for path in tree.files('src', '.c', '.h')
+        for number, line in enumerate(tree.lines(path), 1) if len(line) > WIDEST]
 strange = [f'{name}: does not belong at the top level' for name in sorted(os.listdir(tree.ROOT))
            if tree.is_ours(name) and name not in TOP]
-tree.report([('no long file', longs), ('top level', strange)])
+tree.report([('no long file', longs), ('no wide line', wide), ('top level', strange)])
