@@ -31,12 +31,21 @@ def cut(box, other):
                min(box.y + box.height, other.y + other.height) - y)
 
 
+def is_scrolled(at):
+    """Whether what is in it may be scrolled out of sight: it stands beside a bar, or, as bars fade, what it
+    holds is larger than it and it fills what it stands in."""
+    if at.role != 'scroll bar' and any(child.role == 'scroll bar' for child in at.parent.children):
+        return True
+    return (len(at.children) == 1 and at.box == at.parent.box
+            and cut(at.children[0].box, at.box)[2:] != at.children[0].box[2:])
+
+
 def get_view(node):
     """What is seen of a label where it may be scrolled out of sight, and whether its end may be
     there: what all things that scroll it leave, or the box of the window."""
     at, view = node, None
     while at.parent is not None and at.parent.role != 'application':
-        if any(child.role == 'scroll bar' for child in at.parent.children) and at.role != 'scroll bar':
+        if is_scrolled(at):
             view = at.parent.box if view is None else cut(view, at.parent.box)
         at = at.parent
     return (at.box, False) if view is None else (view, True)
@@ -70,7 +79,7 @@ def find_clipped(labels):
     for node, seen in labels:
         at = node.parent
         while at is not None and at.role != 'application':
-            if any(child.role == 'scroll bar' for child in at.children):
+            if any(child.role == 'scroll bar' for child in at.children) or is_scrolled(at):
                 break
             if at.is_seen() and cut(seen, at.box)[2:] != seen[2:]:
                 clipped.append((node, at))
