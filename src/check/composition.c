@@ -203,11 +203,15 @@ area_left (const PpOutline *outline,
   return sum;
 }
 
+/* The two areas come by different sums: without the bounds the lesser part could be less than 0 by
+ * rounding. */
 static PpSpread
 find_spread (const PpOutline *outline,
              double           middle)
 {
-  return (PpSpread) { pp_outline_area (outline), area_left (outline, middle) };
+  double area = pp_outline_area (outline), left = area_left (outline, middle);
+
+  return (PpSpread) { area, CLAMP (left, 0, area) };
 }
 
 static void
