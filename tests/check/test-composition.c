@@ -178,6 +178,27 @@ test_weight (void)
   answer_clear (&answer);
 }
 
+/* A triangle on one side of the middle, wherever it lies, leaves nothing to the other: not even what
+ * rounding takes from two sums for one area. */
+static void
+test_one_side (void)
+{
+  for (guint i = 0; i < 200; i++)
+    {
+      TestDraft draft;
+      Answer answer;
+      gboolean on_left = i % 2 == 0;
+
+      begin (&draft);
+      add_kind (&draft, "sail", "0 0, 31.7 0.3, 7.1 40.9", PP_KIND_LEAF, 0);
+      place (&draft, "s", "sail", (on_left ? 0 : 160) + i * 0.37, 100 + i * 0.61, NULL);
+      answer_init (&answer, &draft);
+      g_assert_cmpfloat (on_left ? answer.composition->right : answer.composition->left, >=, 0);
+      g_assert_cmpfloat (on_left ? answer.composition->left : answer.composition->right, >, 1);
+      answer_clear (&answer);
+    }
+}
+
 /* A vase 100 high from y = 250, a flower reaching up to y = 70: 180 / 100. */
 static void
 test_vase (void)
@@ -304,6 +325,7 @@ main (int    argc,
   g_test_add_func ("/composition/groups", test_groups);
   g_test_add_func ("/composition/even", test_even);
   g_test_add_func ("/composition/weight", test_weight);
+  g_test_add_func ("/composition/one-side", test_one_side);
   g_test_add_func ("/composition/vase", test_vase);
   g_test_add_func ("/composition/overhang", test_overhang);
   g_test_add_func ("/composition/stock", test_stock);
