@@ -99,7 +99,8 @@ half_width (const PpVase *self,
 {
   const Knot *knots = kinds[self->kind].knots;
   guint n = kinds[self->kind].n, k = 0;
-  double t[MAX_KNOTS], y[MAX_KNOTS], chord[MAX_KNOTS] = { 0 }, slope[MAX_KNOTS], h, s;
+  double t[MAX_KNOTS] = { 0 }, y[MAX_KNOTS] = { 0 };
+  double chord[MAX_KNOTS] = { 0 }, slope[MAX_KNOTS], h, s;
 
   for (guint i = 0; i < n; i++)
     {
