@@ -212,7 +212,7 @@ finish_ring (GArray          *ring,
       p->x = squared->box.x0 + (p->x + patch->x0 - MARGIN) / squared->dots;
       p->y = squared->box.y0 + (p->y + patch->y0 - MARGIN) / squared->dots;
     }
-  simple = pp_ring_simplify (ring, OFF);
+  simple = pp_ring_simplify_evenly (ring, OFF);
   if (simple->len < 3)
     return NULL;
   first = g_array_index (simple, PpPoint, 0); /* not from within the array, which may move */

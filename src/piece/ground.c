@@ -4,7 +4,9 @@
  */
 #include "piece/ground.h"
 
+#include "piece/edges.h"
 #include "piece/light.h"
+#include "piece/mask.h"
 
 #include <string.h>
 
@@ -45,10 +47,11 @@ even_out (PpGround            *self,
     for (guint x = 0; x < squared->width; x++)
       {
         gsize at = 3 * ((gsize) y * squared->width + x);
-        float rgb[3];
+        float *rgb = self->light + at;
 
         if (squared->rgb[at] < 0)
           {
+            memcpy (rgb, usual, 3 * sizeof *usual);
             memcpy (self->colours + at, ground, 3 * sizeof *ground);
             continue;
           }
@@ -57,29 +60,6 @@ even_out (PpGround            *self,
           rgb[c] = squared->rgb[at + c] / rgb[c] * usual[c];
         to_oklab (rgb, self->colours + at);
       }
-}
-
-/* The mean of each dot and its eight neighbours, as far as there are any. (transfer full) */
-static float *
-smooth (const PpGround *self)
-{
-  guint width = self->squared->width, height = self->squared->height;
-  float *smoothed = g_new (float, 3 * (gsize) width * height);
-
-  for (guint y = 0; y < height; y++)
-    for (guint x = 0; x < width; x++)
-      {
-        float sum[3] = { 0, 0, 0 };
-        guint n = 0;
-
-        for (guint j = y > 0 ? y - 1 : 0; j <= MIN (y + 1, height - 1); j++)
-          for (guint i = x > 0 ? x - 1 : 0; i <= MIN (x + 1, width - 1); i++, n++)
-            for (guint c = 0; c < 3; c++)
-              sum[c] += self->colours[3 * ((gsize) j * width + i) + c];
-        for (guint c = 0; c < 3; c++)
-          smoothed[3 * ((gsize) y * width + x) + c] = sum[c] / (float) n;
-      }
-  return smoothed;
 }
 
 static void
@@ -143,15 +123,6 @@ find_slopes (PpGround    *self,
       }
 }
 
-static int
-compare_floats (gconstpointer a,
-                gconstpointer b)
-{
-  float p = *(const float *) a, q = *(const float *) b;
-
-  return p < q ? -1 : p > q;
-}
-
 /* By how neighbours differ, most of which are both ground or both glass. */
 static double
 find_noise (const PpGround *self)
@@ -164,8 +135,7 @@ find_noise (const PpGround *self)
   for (gsize i = 0; i + 1 < n; i += step)
     if (self->squared->rgb[3 * i] >= 0)
       offs[n_offs++] = fabsf (self->colours[3 * i + 3] - self->colours[3 * i]);
-  qsort (offs, n_offs, sizeof *offs, compare_floats);
-  return n_offs > 0 ? TO_SIGMA * (double) offs[n_offs / 2] / G_SQRT2 : 0;
+  return TO_SIGMA * pp_mask_median (offs, n_offs) / G_SQRT2;
 }
 
 double
@@ -252,10 +222,13 @@ pp_ground_new (PpSquared        *squared,
   float usual[3], ground[3];
 
   self->squared = pp_squared_ref (squared);
+  self->light = g_new (float, 3 * n);
   self->colours = g_new (float, 3 * n);
   self->along = g_new (float, n);
   self->beside = g_new (float, n);
   self->slope = g_new (float, n);
+  self->edge = g_new0 (float, n);
+  self->hue_edge = g_new0 (float, n);
   light = pp_ground_light_fit (squared);
   find_usual (&light, squared, usual, ground);
   self->bright = sqrt ((double) (ground[0] * ground[0] + ground[1] * ground[1]
@@ -265,12 +238,15 @@ pp_ground_new (PpSquared        *squared,
   even_out (self, &light, usual, ground);
   if (!go_on (2, progress, data, cancellable, error))
     return NULL;
-  smoothed = smooth (self);
+  smoothed = pp_mask_smooth (self->colours, squared->width, squared->height);
   if (!go_on (3, progress, data, cancellable, error))
     return NULL;
   take_apart (self, smoothed, ground);
   find_slopes (self, smoothed);
+  pp_edges_find (squared, smoothed, self->edge, self->hue_edge);
   self->noise = find_noise (self);
+  self->edge_noise = pp_edges_noise (squared, self->edge);
+  self->hue_edge_noise = pp_edges_noise (squared, self->hue_edge);
   self->level = CLAMP (find_level (self), LEAST_LEVEL, MOST_LEVEL);
   self->level = fmax (self->level, NOISES * self->noise);
   if (!go_on (4, progress, data, cancellable, error))
@@ -290,10 +266,13 @@ clear (gpointer data)
   PpGround *self = data;
 
   pp_squared_unref (self->squared);
+  g_free (self->light);
   g_free (self->colours);
   g_free (self->along);
   g_free (self->beside);
   g_free (self->slope);
+  g_free (self->edge);
+  g_free (self->hue_edge);
 }
 
 void

@@ -17,12 +17,17 @@ G_BEGIN_DECLS
 typedef struct
 {
   PpSquared *squared;
-  float     *colours; /* Oklab of each dot with the light evened out, three to a dot */
+  float     *light;   /* linear light of each dot, evened out, three to a dot; */
+  float     *colours; /* the same in Oklab */
   float     *along;   /* from the ground's colour away from black, less than 0: darker */
   float     *beside;  /* what is left of the difference */
-  float     *slope;   /* greatest change of colour there, to a mm */
+  float     *slope;   /* greatest change of colour there, to a mm; */
+  float     *edge;    /* the same of lightness alone, as far as it is sharper than a soft shadow, */
+  float     *hue_edge; /* and of all but lightness */
   double     bright;  /* how far the ground's colour is from black */
-  double     noise;   /* of one dot */
+  double     noise;   /* of one dot, */
+  double     edge_noise; /* of an edge, */
+  double     hue_edge_noise; /* and of the other */
   double     level;   /* difference that parts ground and pieces best */
 } PpGround;
 

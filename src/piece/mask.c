@@ -5,6 +5,7 @@
 #include "piece/mask.h"
 
 #include <math.h>
+#include <stdlib.h>
 
 #define SIDE PP_MASK_UNIT
 #define CORNER 4
@@ -153,4 +154,44 @@ pp_mask_mean (const float  *channels,
     for (guint c = 0; c < 3; c++)
       means[3 * i + c] = first[4 * i + 3] > 0.5f ? first[4 * i + c] / first[4 * i + 3] : NAN;
   return means;
+}
+
+float *
+pp_mask_smooth (const float *channels,
+                guint        width,
+                guint        height)
+{
+  float *smoothed = g_new (float, 3 * (gsize) width * height);
+
+  for (guint y = 0; y < height; y++)
+    for (guint x = 0; x < width; x++)
+      {
+        float sum[3] = { 0, 0, 0 };
+        guint n = 0;
+
+        for (guint j = y > 0 ? y - 1 : 0; j <= MIN (y + 1, height - 1); j++)
+          for (guint i = x > 0 ? x - 1 : 0; i <= MIN (x + 1, width - 1); i++, n++)
+            for (guint c = 0; c < 3; c++)
+              sum[c] += channels[3 * ((gsize) j * width + i) + c];
+        for (guint c = 0; c < 3; c++)
+          smoothed[3 * ((gsize) y * width + x) + c] = sum[c] / (float) n;
+      }
+  return smoothed;
+}
+
+static int
+compare_floats (gconstpointer a,
+                gconstpointer b)
+{
+  float p = *(const float *) a, q = *(const float *) b;
+
+  return p < q ? -1 : p > q;
+}
+
+double
+pp_mask_median (float *values,
+                guint  n)
+{
+  qsort (values, n, sizeof *values, compare_floats);
+  return n > 0 ? (double) values[n / 2] : 0;
 }

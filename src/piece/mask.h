@@ -33,5 +33,13 @@ float   *pp_mask_mean     (const float  *channels,
                            guint         width,
                            guint         height,
                            guint         reach);
+/* The mean of three channels over each dot and its eight neighbours, as far as there are any.
+ * (transfer full) */
+float   *pp_mask_smooth   (const float  *channels,
+                           guint         width,
+                           guint         height);
+/* The middle one of some values, which it sorts; 0 if there are none. */
+double   pp_mask_median   (float        *values,
+                           guint         n);
 
 G_END_DECLS

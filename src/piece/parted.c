@@ -6,27 +6,32 @@
  * steep change or a colour that no shadow has: so a soft shadow is ground, however dark, and a grey
  * piece with a sharp border is not. (2) From what is surely ground and surely glass both grow over
  * the dots between, the flattest first, and meet where the change is steepest (a watershed: Meyer,
- * Signal Processing 38, 1994). (3) There the share of glass in a dot is how far its colour lies
- * from that of the ground nearby to that of the glass nearby.
+ * Signal Processing 38, 1994). (3) There the share of glass in a dot is told (shares.c).
  */
 #include "piece/parted.h"
 
 #include "piece/mask.h"
+#include "piece/shares.h"
 
-#define STEEP 0.05         /* Oklab a mm: a shadow this steep is taken for a border */
-#define STEEP_NOISES 3.5    /* of one dot: twice what noise alone makes of a slope, a mm */
+#define STEEP 0.007         /* Oklab a mm: a border is sharper */
+#define STEEP_HUE 0.003     /* the same of all but lightness */
+#define STEEP_NOISES 3.5    /* as sharp as noise alone is */
+#define LEAST_BORDER 2.0    /* mm² of steep dots that touch; less is noise */
+#define GAP 0.6             /* mm: through less, ground is not reached */
 #define STEPS_OF_SLIDER 1.5 /* halvings of the level from its middle to its end */
 #define BESIDE 1.6          /* as ground.c weighs it */
 #define DEEPEST_SHADOW 0.3  /* of the way to black: 0.7³ or a third of the light is left */
-#define SURE_GROUND 0.6     /* of the level */
+#define SURE_GROUND 0.011   /* Oklab: no glass that is to be found is as near to the ground, */
+#define SURE_NOISES 1.0     /* of one dot: three of a mean of nine */
+#define SURE_GLASS 1.5      /* times as far */
 #define HOLE_BESIDE 0.6     /* of the level, what is not of a shadow, in the ground in a hole */
 #define HOLE_RIM 1.2        /* mm about a hole, */
 #define HOLE_SHARE 0.8      /* of which so much is surely glass */
-#define LEAST_HOLE 3.0      /* mm² */
+#define OPEN_SHARE 0.15     /* of the border of what is not reached, beyond which ground lies */
+#define LEAST_PATCH 4.0     /* mm², to tell what it is */
+#define STREAKY 0.05        /* Oklab a mm: steeper than a shadow */
 #define CORE 0.4            /* mm from the border: no blur reaches there */
-#define NEARBY 1.3          /* mm: glass and ground that a dot is held against */
-#define BAND 0.9            /* mm either side of the border, where shares are found */
-#define LEAST_DIFFERENCE 0.4 /* of the level, of glass and ground nearby, to tell a share */
+#define PALE_CORE 1.0       /* mm, that a shadow enclosed by noise does not reach */
 #define N_SLOPES 256
 #define FINEST_SLOPE 0.004
 #define N_STEPS 4           /* for the progress */
@@ -47,21 +52,8 @@ typedef struct
   gsize           n;
   double          level;
   double          finer;  /* by the slider: what is told apart is so much smaller */
+  double          near;   /* surely ground */
 } Parting;
-
-static guint
-to_dots (const Parting *self,
-         double         mm)
-{
-  return (guint) fmax (ceil (mm * self->ground->squared->dots), 1);
-}
-
-static gboolean
-is_nowhere (const Parting *self,
-            gsize          dot)
-{
-  return self->ground->squared->rgb[3 * dot] < 0;
-}
 
 /* Of a colour that no shadow on this ground has. */
 static gboolean
@@ -86,16 +78,36 @@ list_next (const Parting *self,
   next[3] = at + self->width < self->n ? at + self->width : self->n;
 }
 
+/* Noise is open too. */
+static void
+open_specks (const Parting *self,
+             guchar        *open)
+{
+  guint n_patches;
+  g_autofree guint32 *labels = pp_mask_label (open, self->width, self->height, 0, &n_patches);
+  g_autofree guint *counts = g_new0 (guint, n_patches + 1);
+  double least = LEAST_BORDER * self->ground->squared->dots * self->ground->squared->dots;
+
+  for (gsize i = 0; i < self->n; i++)
+    counts[labels[i]]++;
+  for (gsize i = 0; i < self->n; i++)
+    if (labels[i] != 0 && counts[labels[i]] < least && !pp_squared_is_nowhere (self->ground->squared, i))
+      open[i] = 1;
+}
+
 /* What a shadow can have made of ground, and no border. */
 static guchar *
 find_open (const Parting *self)
 {
   guchar *open = g_new (guchar, self->n);
-  double steep = fmax (STEEP * self->finer, STEEP_NOISES * self->ground->noise);
+  const PpGround *ground = self->ground;
+  double steep = fmax (STEEP * self->finer, STEEP_NOISES * ground->edge_noise);
+  double steep_hue = fmax (STEEP_HUE * self->finer, STEEP_NOISES * ground->hue_edge_noise);
 
   for (gsize i = 0; i < self->n; i++)
-    open[i] = !is_nowhere (self, i) && !is_sure_glass (self, i)
-              && (double) self->ground->slope[i] < steep;
+    open[i] = !pp_squared_is_nowhere (self->ground->squared, i) && !is_sure_glass (self, i)
+              && (double) ground->edge[i] < steep && (double) ground->hue_edge[i] < steep_hue;
+  open_specks (self, open);
   return open;
 }
 
@@ -121,23 +133,56 @@ spread (const Parting *self,
     }
 }
 
+/* Back to the borders that the flood kept off, dot by dot. */
+static void
+creep (const Parting *self,
+       const guchar  *open,
+       guchar        *marks)
+{
+  g_autoptr (GArray) reached = g_array_new (FALSE, FALSE, sizeof (gsize));
+  guint begin = 0;
+
+  for (gsize i = 0; i < self->n; i++)
+    if (marks[i] == GROUND)
+      g_array_append_val (reached, i);
+  for (guint step = 0; step <= pp_squared_to_dots (self->ground->squared, GAP); step++)
+    for (guint end = reached->len; begin < end; begin++)
+      {
+        gsize next[4];
+
+        list_next (self, g_array_index (reached, gsize, begin), next);
+        for (guint k = 0; k < 4; k++)
+          if (next[k] < self->n && marks[next[k]] == UNKNOWN && open[next[k]])
+            {
+              marks[next[k]] = GROUND;
+              g_array_append_val (reached, next[k]);
+            }
+      }
+}
+
 /* Step 1: GROUND what is reached, UNKNOWN the rest. */
 static guchar *
 flood (const Parting *self,
        const guchar  *open)
 {
   guchar *marks = g_new0 (guchar, self->n);
+  g_autofree guint16 *room = pp_mask_distance (open, self->width, self->height, 1);
+  g_autofree guchar *wide = g_new (guchar, self->n);
+  guint gap = PP_MASK_UNIT * pp_squared_to_dots (self->ground->squared, GAP);
   g_autoptr (GArray) reached = g_array_new (FALSE, FALSE, sizeof (gsize));
 
   for (gsize i = 0; i < self->n; i++)
-    if (is_nowhere (self, i))
+    if (pp_squared_is_nowhere (self->ground->squared, i))
       marks[i] = NOWHERE;
-    else if (pp_ground_apart (self->ground, i) < SURE_GROUND * self->level)
+    else if (pp_ground_apart (self->ground, i) < self->near)
       {
         marks[i] = GROUND;
         g_array_append_val (reached, i);
       }
-  spread (self, open, marks, reached);
+  for (gsize i = 0; i < self->n; i++)
+    wide[i] = room[i] > gap;
+  spread (self, wide, marks, reached);
+  creep (self, open, marks);
   return marks;
 }
 
@@ -147,6 +192,8 @@ typedef struct
   guint  n;
   guint  n_rim;
   guint  n_glass; /* of the rim */
+  guint  n_sides; /* of its dots to others, */
+  guint  n_open;  /* and to ground that was reached */
   double beside;
 } Surroundings;
 
@@ -157,7 +204,7 @@ look_around (const Parting *self,
              const guint32 *labels,
              Surroundings  *patches)
 {
-  guint reach = to_dots (self, HOLE_RIM);
+  guint reach = pp_squared_to_dots (self->ground->squared, HOLE_RIM);
 
   for (guint y = 0; y < self->height; y++)
     for (guint x = 0; x < self->width; x++)
@@ -183,8 +230,31 @@ look_around (const Parting *self,
       }
 }
 
+static void
+count_sides (const Parting *self,
+             const guchar  *marks,
+             const guint32 *labels,
+             Surroundings  *patches)
+{
+  for (gsize i = 0; i < self->n; i++)
+    {
+      gsize next[4];
+
+      if (labels[i] == 0)
+        continue;
+      list_next (self, i, next);
+      for (guint k = 0; k < 4; k++)
+        if (next[k] < self->n && labels[next[k]] != labels[i])
+          {
+            patches[labels[i]].n_sides++;
+            patches[labels[i]].n_open += marks[next[k]] == GROUND;
+          }
+    }
+}
+
 /* Ground that lies in a shadow within a piece cannot be reached; it is what has the colour of
- * ground in shadow, and glass all round. */
+ * ground in shadow, and glass all round; and what is open to ground on a long side is ground that a
+ * narrow way leads to. */
 static void
 mark_holes (const Parting *self,
             const guchar  *open,
@@ -193,7 +263,7 @@ mark_holes (const Parting *self,
   g_autofree guchar *enclosed = g_new (guchar, self->n);
   g_autofree guint32 *labels = NULL;
   g_autofree Surroundings *patches = NULL;
-  double least = LEAST_HOLE * self->ground->squared->dots * self->ground->squared->dots;
+  double least = LEAST_PATCH * self->ground->squared->dots * self->ground->squared->dots;
   guint n_patches;
 
   for (gsize i = 0; i < self->n; i++)
@@ -201,29 +271,64 @@ mark_holes (const Parting *self,
   labels = pp_mask_label (enclosed, self->width, self->height, 1, &n_patches);
   patches = g_new0 (Surroundings, n_patches + 1);
   look_around (self, open, labels, patches);
+  count_sides (self, marks, labels, patches);
   for (gsize i = 0; i < self->n; i++)
     {
       const Surroundings *patch = &patches[labels[i]];
 
-      if (labels[i] != 0 && patch->n >= least && patch->n_glass >= HOLE_SHARE * patch->n_rim
-          && patch->beside < HOLE_BESIDE * self->level * patch->n)
+      if (labels[i] == 0 || patch->n < least)
+        continue;
+      if (patch->n_open > OPEN_SHARE * patch->n_sides
+          || (patch->n_glass >= HOLE_SHARE * patch->n_rim
+              && patch->beside < HOLE_BESIDE * self->level * patch->n))
         marks[i] = GROUND;
     }
 }
 
-/* What is unlike the ground and does not lie at a border. */
+/* What cannot be reached is glass, however pale, if it is no narrow strip of shadow between a border
+ * and noise beside it: sets `unlike` for the patches that are thick enough. */
+static void
+add_pale (const Parting *self,
+          const guchar  *open,
+          const guchar  *marks,
+          guchar        *unlike)
+{
+  g_autofree guchar *pale = g_new (guchar, self->n);
+  g_autofree guint16 *depth = NULL;
+  g_autofree guint32 *labels = NULL;
+  g_autofree guint16 *depths = NULL;
+  guint n_patches;
+
+  for (gsize i = 0; i < self->n; i++)
+    pale[i] = marks[i] == UNKNOWN && open[i]
+              && pp_ground_apart (self->ground, i) > SURE_GLASS * self->near;
+  depth = pp_mask_distance (pale, self->width, self->height, 1);
+  labels = pp_mask_label (pale, self->width, self->height, 1, &n_patches);
+  depths = g_new0 (guint16, n_patches + 1);
+  for (gsize i = 0; i < self->n; i++)
+    depths[labels[i]] = MAX (depths[labels[i]], depth[i]);
+  for (gsize i = 0; i < self->n; i++)
+    if (labels[i] != 0 && depths[labels[i]] > PP_MASK_UNIT * pp_squared_to_dots (self->ground->squared, PALE_CORE))
+      unlike[i] = TRUE;
+}
+
+/* What is unlike the ground, of a colour or texture that no shadow has, or thick enough, and does
+ * not lie at a border. */
 static void
 mark_glass (const Parting *self,
+            const guchar  *open,
             guchar        *marks)
 {
-  g_autofree guchar *unlike = g_new0 (guchar, self->n);
+  g_autofree guchar *unlike = g_new (guchar, self->n);
   g_autofree guint16 *depth = NULL;
 
   for (gsize i = 0; i < self->n; i++)
-    unlike[i] = marks[i] == UNKNOWN && pp_ground_apart (self->ground, i) > self->level;
+    unlike[i] = marks[i] == UNKNOWN && pp_ground_apart (self->ground, i) > self->level
+                && (is_sure_glass (self, i) || (double) self->ground->slope[i] > STREAKY);
+  add_pale (self, open, marks, unlike);
   depth = pp_mask_distance (unlike, self->width, self->height, 1);
   for (gsize i = 0; i < self->n; i++)
-    if (depth[i] > PP_MASK_UNIT * to_dots (self, CORE))
+    if (depth[i] > PP_MASK_UNIT * pp_squared_to_dots (self->ground->squared, CORE))
       marks[i] = GLASS;
 }
 
@@ -282,58 +387,6 @@ grow (const Parting *self,
     g_clear_pointer (&steps[step], g_array_unref);
 }
 
-/* The mean colour of what is surely one or the other, about each dot. */
-static float *
-find_nearby (const Parting *self,
-             const guint16 *depth)
-{
-  g_autofree guchar *core = g_new (guchar, self->n);
-
-  for (gsize i = 0; i < self->n; i++)
-    core[i] = depth[i] > PP_MASK_UNIT * to_dots (self, CORE) && !is_nowhere (self, i);
-  return pp_mask_mean (self->ground->colours, core, self->width, self->height,
-                       to_dots (self, NEARBY));
-}
-
-static float
-get_share (const Parting *self,
-           const float   *colour,
-           const float   *ground,
-           const float   *glass,
-           float          otherwise)
-{
-  float square = 0, product = 0, least = (float) (LEAST_DIFFERENCE * self->level);
-
-  for (guint c = 0; c < 3; c++)
-    {
-      square += (glass[c] - ground[c]) * (glass[c] - ground[c]);
-      product += (colour[c] - ground[c]) * (glass[c] - ground[c]);
-    }
-  return square > least * least ? CLAMP (product / square, 0, 1) : otherwise;
-}
-
-/* Step 3. */
-static float *
-find_shares (const Parting *self,
-             const guchar  *glass)
-{
-  g_autofree guint16 *in = pp_mask_distance (glass, self->width, self->height, 1);
-  g_autofree guint16 *out = pp_mask_distance (glass, self->width, self->height, 0);
-  g_autofree float *glass_colours = find_nearby (self, in);
-  g_autofree float *ground_colours = find_nearby (self, out);
-  float *shares = g_new (float, self->n);
-  guint band = PP_MASK_UNIT * to_dots (self, BAND);
-
-  for (gsize i = 0; i < self->n; i++)
-    {
-      shares[i] = glass[i];
-      if (in[i] + out[i] <= band && !is_nowhere (self, i))
-        shares[i] = get_share (self, self->ground->colours + 3 * i, ground_colours + 3 * i,
-                               glass_colours + 3 * i, shares[i]);
-    }
-  return shares;
-}
-
 static gboolean
 go_on (guint             step,
        PpPhotoProgress   progress,
@@ -362,12 +415,14 @@ pp_parted_new (const PpGround   *ground,
   g_autofree guchar *marks = NULL;
 
   self.level = ground->level * self.finer;
+  self.near = fmin (fmax (SURE_GROUND * self.finer, SURE_NOISES * ground->noise),
+                    self.level / SURE_GLASS);
   open = find_open (&self);
   marks = flood (&self, open);
   if (!go_on (1, progress, data, cancellable, error))
     return NULL;
   mark_holes (&self, open, marks);
-  mark_glass (&self, marks);
+  mark_glass (&self, open, marks);
   if (!go_on (2, progress, data, cancellable, error))
     return NULL;
   grow (&self, marks);
@@ -375,5 +430,5 @@ pp_parted_new (const PpGround   *ground,
     return NULL;
   for (gsize i = 0; i < self.n; i++)
     marks[i] = marks[i] == GLASS;
-  return find_shares (&self, marks);
+  return pp_shares_find (ground, marks);
 }

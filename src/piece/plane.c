@@ -10,6 +10,7 @@
 #define FLAT 1e-9         /* a pivot this small against its row: no answer */
 #define SHORTEST 0.1      /* focal lengths, in halves of the photo's larger side, */
 #define LONGEST 200.0     /* that any lens has */
+#define LONGER 1.1        /* from one that is tried to the next */
 #define HALVINGS 60
 
 /* Gaussian elimination, pivots by size. `rows` has the right side as its last column. */
@@ -143,22 +144,29 @@ stand (const PpSheetPlane *self,
   return fabs (dot (up, axes[2]));
 }
 
-/* The longer the lens, the higher it stood. */
+/* The longer the lens, the higher it stood, up to where the lines that run together in the photo
+ * would need a lens lower again; so the first step that reaches the height is halved. */
 PpPoint
 pp_plane_find_foot (const PpSheetPlane *self,
                     PpPoint             middle,
                     double              height)
 {
   double half = fmax (middle.x, middle.y);
-  double shortest = half * SHORTEST, longest = half * LONGEST;
+  double shortest = half * SHORTEST, longest = shortest;
   PpSheetPlane back;
   PpPoint foot, seen = { 0, 0 };
 
   if (pp_plane_invert (self, &back))
     seen = pp_plane_map (&back, middle);
-  if (stand (self, middle, shortest, &foot) > height
-      || stand (self, middle, longest, &foot) < height)
+  if (stand (self, middle, shortest, &foot) > height)
     return seen;
+  while (stand (self, middle, longest, &foot) < height)
+    {
+      shortest = longest;
+      longest *= LONGER;
+      if (longest > half * LONGEST)
+        return seen;
+    }
   for (guint i = 0; i < HALVINGS; i++)
     {
       double focal = sqrt (shortest * longest);

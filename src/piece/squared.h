@@ -57,6 +57,21 @@ PpSquared *pp_squared_by_length (PpPhoto         *photo,
 PpSquared *pp_squared_ref       (PpSquared       *self);
 void       pp_squared_unref     (PpSquared       *self);
 
+/* As many dots as so many mm are, and at least one. */
+static inline guint
+pp_squared_to_dots (const PpSquared *self,
+                    double           mm)
+{
+  return (guint) fmax (ceil (mm * self->dots), 1);
+}
+
+static inline gboolean
+pp_squared_is_nowhere (const PpSquared *self,
+                       gsize            dot)
+{
+  return self->rgb[3 * dot] < 0;
+}
+
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpSquared, pp_squared_unref)
 
 G_END_DECLS

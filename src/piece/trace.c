@@ -10,6 +10,8 @@
 
 #include "shape/polygon.h"
 
+#define SHARPEST 0.3 /* cosine of half a turn, beyond which a point is a tip and stays */
+
 enum
 {
   TOP,
@@ -178,13 +180,13 @@ mark (GArray   *ring,
     }
 }
 
-GArray *
-pp_ring_simplify (GArray *ring,
-                  double  off)
+/* TRUE for the points that stay. (transfer full) */
+static gboolean *
+choose (GArray *ring,
+        double  off)
 {
-  g_autofree gboolean *stays = g_new0 (gboolean, ring->len);
+  gboolean *stays = g_new0 (gboolean, ring->len);
   const PpPoint *points = (const PpPoint *) (gpointer) ring->data;
-  GArray *simple = g_array_new (FALSE, FALSE, sizeof (PpPoint));
   guint opposite = 0;
 
   for (guint i = 1; i < ring->len; i++)
@@ -193,8 +195,79 @@ pp_ring_simplify (GArray *ring,
   stays[0] = stays[opposite] = TRUE;
   mark (ring, 0, opposite, off, stays);
   mark (ring, opposite, ring->len, off, stays);
+  return stays;
+}
+
+GArray *
+pp_ring_simplify (GArray *ring,
+                  double  off)
+{
+  g_autofree gboolean *stays = choose (ring, off);
+  GArray *simple = g_array_new (FALSE, FALSE, sizeof (PpPoint));
+
   for (guint i = 0; i < ring->len; i++)
     if (stays[i])
-      g_array_append_val (simple, points[i]);
+      g_array_append_val (simple, g_array_index (ring, PpPoint, i));
   return simple;
+}
+
+/* Between the straight way from one point to a later one and the ring's own, which bulges to the
+ * left as seen where it is positive. */
+static double
+bulge (GArray *ring,
+       guint   first,
+       guint   last)
+{
+  const PpPoint *points = (const PpPoint *) (gpointer) ring->data;
+  double area = 0;
+
+  for (guint i = first + 1; i < last; i++)
+    area += pp_point_cross (points[first], points[i], points[(i + 1) % ring->len]) / 2;
+  return area;
+}
+
+/* Half of what lies beyond either of the two sides at a point is taken in by moving it. */
+static PpPoint
+move_out (PpPoint before,
+          PpPoint at,
+          PpPoint after,
+          double  area)
+{
+  double a = pp_point_distance (before, at), b = pp_point_distance (at, after);
+  PpPoint left = { (at.y - before.y) / a + (after.y - at.y) / b,
+                   (before.x - at.x) / a + (at.x - after.x) / b };
+  double twice = hypot (left.x, left.y); /* of the cosine of half the turn */
+  double by = area / (a + b) / fmax (twice / 2, SHARPEST);
+
+  if (twice < 2 * SHARPEST)
+    return at;
+  return (PpPoint) { at.x + left.x / twice * by, at.y + left.y / twice * by };
+}
+
+GArray *
+pp_ring_simplify_evenly (GArray *ring,
+                         double  off)
+{
+  g_autofree gboolean *stays = choose (ring, off);
+  g_autoptr (GArray) kept = g_array_new (FALSE, FALSE, sizeof (guint));
+  GArray *even = g_array_new (FALSE, FALSE, sizeof (PpPoint));
+  guint n;
+
+  for (guint i = 0; i < ring->len; i++)
+    if (stays[i])
+      g_array_append_val (kept, i);
+  n = kept->len;
+  for (guint k = 0; k < n; k++)
+    {
+      guint before = g_array_index (kept, guint, (k + n - 1) % n);
+      guint at = g_array_index (kept, guint, k);
+      guint after = g_array_index (kept, guint, (k + 1) % n);
+      double area = bulge (ring, before, k > 0 ? at : ring->len)
+                    + bulge (ring, at, k + 1 < n ? after : ring->len);
+      PpPoint p = move_out (g_array_index (ring, PpPoint, before), g_array_index (ring, PpPoint, at),
+                            g_array_index (ring, PpPoint, after), area);
+
+      g_array_append_val (even, p);
+    }
+  return even;
 }

@@ -11,10 +11,10 @@ import random
 
 import numpy
 import PIL.Image
-import PIL.ImageDraw
 import PIL.ImageFilter
 from shapely import affinity
 from shapely.geometry import Point, Polygon
+from skimage.draw import polygon as fill
 
 FINER = 2  # dots of the drawing along a side of a pixel
 DEEP = [(38, 66, 150), (60, 122, 72), (196, 132, 44), (168, 36, 48), (112, 62, 146), (30, 34, 40),
@@ -104,16 +104,14 @@ def shade(dice, shape, fall, turn):
 
 
 def mask_of(camera, polygons, z=0.0, finer=1):
-    size = (camera.pixels[0] * finer, camera.pixels[1] * finer)
-    image = PIL.Image.new('L', size, 0)
-    pen = PIL.ImageDraw.Draw(image)
+    """A dot is covered if its middle is, so that no border is drawn too far out."""
+    width, height = camera.pixels[0] * finer, camera.pixels[1] * finer
+    mask = numpy.zeros((height, width), numpy.uint8)
     for polygon in polygons:
-        # whole numbers are the middles of dots there
-        pen.polygon([tuple(p) for p in camera.see(polygon.exterior.coords, z) * finer - 0.5],
-                    fill=255)
-        for hole in polygon.interiors:
-            pen.polygon([tuple(p) for p in camera.see(hole.coords, z) * finer - 0.5], fill=0)
-    return image
+        for ring, value in [(polygon.exterior, 255), *((hole, 0) for hole in polygon.interiors)]:
+            x, y = (camera.see(ring.coords, z) * finer - 0.5).T
+            mask[fill(y, x, mask.shape)] = value
+    return PIL.Image.fromarray(mask)
 
 
 def photograph(seed, pieces, frame, camera, ground, options):
