@@ -10,6 +10,7 @@
 #include "desk/wrap-layout.h"
 #include "panel/i18n.h"
 
+#define LARGER 1.4
 #define LOOK 80       /* ms between two looks at how far the work is */
 #define LOOKS_FIRST 4 /* before it is shown, so that what is done at once shows nothing */
 
@@ -111,6 +112,58 @@ pp_picking_pane_class_init (PpPickingPaneClass *klass)
 }
 
 static void
+larger_cb (GtkButton     *button,
+           PpPickingPane *self)
+{
+  pp_picking_view_zoom_by (self->view, LARGER);
+}
+
+static void
+smaller_cb (GtkButton     *button,
+            PpPickingPane *self)
+{
+  pp_picking_view_zoom_by (self->view, 1 / LARGER);
+}
+
+static void
+fit_cb (GtkButton     *button,
+        PpPickingPane *self)
+{
+  pp_picking_view_zoom_fit (self->view);
+}
+
+static GtkWidget *
+new_zoom_row (PpPickingPane *self)
+{
+  GtkWidget *row = g_object_new (GTK_TYPE_BOX, "spacing", 6, "valign", GTK_ALIGN_CENTER, NULL);
+  GtkWidget *fit = gtk_button_new_with_label (_("Fit"));
+  const struct
+  {
+    const char *icon;
+    const char *words;
+    GCallback   pressed;
+  } buttons[] = {
+    { "pp-zoom-out-symbolic", _("Smaller"), G_CALLBACK (smaller_cb) },
+    { "pp-zoom-in-symbolic", _("Larger"), G_CALLBACK (larger_cb) },
+  };
+
+  gtk_widget_set_tooltip_text (fit, "0");
+  g_signal_connect (fit, "clicked", G_CALLBACK (fit_cb), self);
+  gtk_box_append (GTK_BOX (row), fit);
+  for (guint i = 0; i < G_N_ELEMENTS (buttons); i++)
+    {
+      GtkWidget *button = gtk_button_new_from_icon_name (buttons[i].icon);
+
+      gtk_widget_set_tooltip_text (button, buttons[i].words);
+      gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                      buttons[i].words, -1);
+      g_signal_connect (button, "clicked", buttons[i].pressed, self);
+      gtk_box_append (GTK_BOX (row), button);
+    }
+  return row;
+}
+
+static void
 add_tools (PpPickingPane *self)
 {
   GtkWidget *row = g_object_new (GTK_TYPE_BOX, "spacing", 6, "valign", GTK_ALIGN_CENTER,
@@ -134,6 +187,7 @@ add_tools (PpPickingPane *self)
   gtk_widget_add_css_class (GTK_WIDGET (self->hint), "pp-hint");
   gtk_box_append (GTK_BOX (self->tool_box), row);
   gtk_box_append (GTK_BOX (self->tool_box), GTK_WIDGET (self->hint));
+  gtk_box_append (GTK_BOX (self->tool_box), new_zoom_row (self));
   gtk_box_append (GTK_BOX (self), self->tool_box);
 }
 

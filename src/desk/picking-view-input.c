@@ -64,6 +64,7 @@ hover_cb (GtkEventControllerMotion *motion,
           double                    y,
           PpPickingView            *self)
 {
+  self->pointer = (PpPoint) { x, y };
   if (self->is_dragging || self->tool == PP_TOOL_CHOOSE || pp_picking_view_is_photo (self))
     return;
   self->has_cross = FALSE;
@@ -111,6 +112,8 @@ drag_begin_cb (GtkGestureDrag *drag,
                PpPickingView  *self)
 {
   gtk_widget_grab_focus (GTK_WIDGET (self->area));
+  self->held = self->zoom;
+  self->is_panning = FALSE;
   if (self->photo == NULL)
     return;
   if (pp_picking_view_is_photo (self))
@@ -129,15 +132,20 @@ drag_update_cb (GtkGestureDrag *drag,
   gtk_gesture_drag_get_start_point (drag, &px.x, &px.y);
   if (self->photo == NULL)
     return;
-  if (pp_picking_view_is_photo (self))
+  if (pp_picking_view_is_photo (self) && self->is_dragging)
     {
-      if (self->is_dragging)
-        move_mark (self, pp_zoom_to_panel (&self->zoom, (PpPoint) { px.x + across - self->grip.x,
-                                                                    px.y + down - self->grip.y }));
+      move_mark (self, pp_zoom_to_panel (&self->zoom, (PpPoint) { px.x + across - self->grip.x,
+                                                                  px.y + down - self->grip.y }));
       return;
     }
-  if (self->tool == PP_TOOL_CHOOSE || hypot (across, down) < CLICK)
+  if (hypot (across, down) < CLICK && !self->is_panning)
     return;
+  if (pp_picking_view_is_photo (self) || self->tool == PP_TOOL_CHOOSE)
+    {
+      self->is_panning = TRUE;
+      pp_picking_view_pan (self, &self->held, across, down);
+      return;
+    }
   self->is_dragging = TRUE;
   self->has_stroke = TRUE;
   self->stroke = (PpStroke) {
@@ -159,7 +167,7 @@ drag_end_cb (GtkGestureDrag *drag,
   guint piece;
 
   self->is_dragging = FALSE;
-  if (self->photo == NULL)
+  if (self->photo == NULL || self->is_panning)
     return;
   gtk_gesture_drag_get_start_point (drag, &px.x, &px.y);
   at = pp_zoom_to_panel (&self->zoom, px);
@@ -224,6 +232,7 @@ key_to_mark (PpPickingView *self,
     {
       move_mark (self, (PpPoint) { self->marks[self->mark].x + way.x * step,
                                    self->marks[self->mark].y + way.y * step });
+      pp_picking_view_bring_in (self, self->marks[self->mark]);
       g_signal_emit (self, pp_picking_view_signals[PP_PICKING_MARKED], 0, TRUE);
       return TRUE;
     }
@@ -234,6 +243,7 @@ key_to_mark (PpPickingView *self,
   else
     return FALSE;
   pp_picking_view_redraw (self);
+  pp_picking_view_bring_in (self, self->marks[self->mark]);
   return TRUE;
 }
 
@@ -247,7 +257,10 @@ key_to_choose (PpPickingView *self,
   if (n == 0)
     return FALSE;
   if (get_way (key, &way))
-    choose (self, way.x + way.y > 0 ? (self->chosen + 1) % n : (self->chosen + n - 1) % n);
+    {
+      choose (self, way.x + way.y > 0 ? (self->chosen + 1) % n : (self->chosen + n - 1) % n);
+      pp_picking_view_bring_in (self, self->places[self->chosen]);
+    }
   else if (key == GDK_KEY_Delete)
     g_signal_emit (self, pp_picking_view_signals[PP_PICKING_LEFT_OUT], 0, self->chosen);
   else
@@ -274,6 +287,7 @@ key_to_stroke (PpPickingView *self,
                                                 self->cross.y + way.y * step });
       self->has_cross = TRUE;
       propose (self, self->cross);
+      pp_picking_view_bring_in (self, self->cross);
       pp_picking_view_redraw (self);
       return TRUE;
     }
@@ -292,6 +306,9 @@ key_cb (GtkEventController *controller,
 {
   gboolean is_far = (state & GDK_SHIFT_MASK) != 0;
 
+  if (self->photo != NULL && (state & GDK_ALT_MASK) == 0
+      && pp_picking_view_key_to_zoom (self, key))
+    return GDK_EVENT_STOP;
   if (self->photo == NULL || (state & (GDK_CONTROL_MASK | GDK_ALT_MASK)) != 0)
     return GDK_EVENT_PROPAGATE;
   if (self->tool != PP_TOOL_CHOOSE && key == GDK_KEY_Escape)

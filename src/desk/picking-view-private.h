@@ -43,6 +43,11 @@ struct _PpPickingView
   PpStroke         stroke;
 
   PpZoom           zoom;     /* of the sheet, mm, or of the photo, pixels */
+  gboolean         is_whole; /* the picture is, and stays so in another size of the view */
+  gboolean         was_photo; /* when it was placed */
+  PpZoom           held;     /* as a pinch or drag began */
+  gboolean         is_panning;
+  PpPoint          pointer;  /* px */
   GtkWidget       *grid;
   PpRuler         *across;
   PpRuler         *down;
@@ -62,6 +67,19 @@ enum
 extern guint pp_picking_view_signals[PP_PICKING_N_SIGNALS];
 
 void     pp_picking_view_add_input (PpPickingView       *self);
+void     pp_picking_view_add_zoom  (PpPickingView       *self);
+/* Sets the zoom for the view as large as it is now; there is a photo. */
+void     pp_picking_view_place     (PpPickingView       *self);
+/* From where a drag began, px. */
+void     pp_picking_view_pan       (PpPickingView       *self,
+                                    const PpZoom        *from,
+                                    double               dx,
+                                    double               dy);
+/* So that a place, in the frame that is shown, is in view. */
+void     pp_picking_view_bring_in  (PpPickingView       *self,
+                                    PpPoint              at);
+gboolean pp_picking_view_key_to_zoom (PpPickingView     *self,
+                                      guint              key);
 void     pp_picking_view_redraw    (PpPickingView       *self);
 /* Whether the photo is shown as it is. */
 gboolean pp_picking_view_is_photo  (const PpPickingView *self);

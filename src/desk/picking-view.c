@@ -9,8 +9,6 @@
 #include "desk/picking-view-private.h"
 #include "panel/i18n.h"
 
-#define MARGIN 12.0    /* px */
-
 G_DEFINE_FINAL_TYPE (PpPickingView, pp_picking_view, GTK_TYPE_WIDGET)
 
 guint pp_picking_view_signals[PP_PICKING_N_SIGNALS];
@@ -28,18 +26,16 @@ place (PpPickingView *self)
   int width = gtk_widget_get_width (GTK_WIDGET (self->area));
   int height = gtk_widget_get_height (GTK_WIDGET (self->area));
   PpZoom ruled;
-  PpPoint zero;
-  PpBox box;
+  PpPoint zero = { 0, 0 };
 
   gtk_widget_set_opacity (GTK_WIDGET (self->across), self->photo == NULL || is_photo ? 0 : 1);
   gtk_widget_set_opacity (GTK_WIDGET (self->down), self->photo == NULL || is_photo ? 0 : 1);
   if (self->photo == NULL || width <= 0 || height <= 0)
     return;
-  box = is_photo ? (PpBox) { 0, 0, pp_photo_get_width (self->photo),
-                             pp_photo_get_height (self->photo) }
-                 : self->squared->box;
-  self->zoom = pp_zoom_fit (box, width, height, MARGIN, FALSE);
-  zero = pp_zoom_to_widget (&self->zoom, (PpPoint) { box.x0, box.y0 });
+  pp_picking_view_place (self);
+  if (!is_photo)
+    zero = (PpPoint) { self->squared->box.x0, self->squared->box.y0 };
+  zero = pp_zoom_to_widget (&self->zoom, zero);
   ruled = (PpZoom) { .scale = self->zoom.scale, .x = zero.x, .y = zero.y };
   pp_ruler_set (self->across, &ruled, self->units);
   pp_ruler_set (self->down, &ruled, self->units);
@@ -163,6 +159,7 @@ pp_picking_view_init (PpPickingView *self)
   g_signal_connect_swapped (self->area, "state-flags-changed", G_CALLBACK (gtk_widget_queue_draw),
                             self->area);
   pp_picking_view_add_input (self);
+  pp_picking_view_add_zoom (self);
   self->grid = gtk_grid_new ();
   gtk_grid_attach (GTK_GRID (self->grid), GTK_WIDGET (self->across), 1, 0, 1, 1);
   gtk_grid_attach (GTK_GRID (self->grid), GTK_WIDGET (self->down), 0, 1, 1, 1);
@@ -186,6 +183,7 @@ pp_picking_view_set_sight (PpPickingView        *self,
 {
   g_return_if_fail (PP_IS_PICKING_VIEW (self));
 
+  self->is_whole = self->is_whole || self->photo != sight->photo;
   forget_sight (self);
   if (sight->photo != NULL)
     {

@@ -38,6 +38,10 @@ void           pp_picking_view_set_picking (PpPickingView        *self,
 void           pp_picking_view_set_tool    (PpPickingView        *self,
                                             PpPickingTool         tool);
 PpPickingTool  pp_picking_view_get_tool    (PpPickingView        *self);
+void           pp_picking_view_zoom_by     (PpPickingView        *self,
+                                            double                factor);
+/* All of the picture in view, as at first. */
+void           pp_picking_view_zoom_fit    (PpPickingView        *self);
 /* Pixels of the photo: four of a frame, the two ends of a length. */
 const PpPoint *pp_picking_view_get_marks   (PpPickingView        *self);
 

@@ -24,6 +24,7 @@ import photographed  # noqa: E402
 
 FRAME = (180, 240)
 MARGIN = 12  # px
+LARGER = 1.4  # times, by a key
 NEAR = 0.025  # of an area
 NEAR_MM = 1.0
 # two discs one over the other, which the maker parts; two squares near each other, which are one
@@ -140,6 +141,34 @@ def pointer(session):
           f'{areas} for {wanted}')
     desk.key('ctrl+z')
     check('one undo takes them all off', save_until(desk, panel, 0) == {})
+    steps.end(desk)
+
+
+def zoomed(session):
+    """Larger, what is pressed is what lies there, and what was done stays in its place."""
+    photo, _ = photograph(session, 'Larger.jpg')
+    desk, panel = open_bench(session, 'zoomed')
+    desk.press('radio', 'From a picture')
+    desk.press('button', 'Choose a picture…')
+    steps.answer_dialog(desk, photo)
+    wait_count(desk, 6)
+    area = find_picture(desk)
+    middle = (round(area.x + area.width / 2), round(area.y + area.height / 2))
+    desk.press('radio', 'Part')
+    desk.click(middle)  # on no piece; it takes the keys
+    desk.key('plus', 'plus')
+    x, y = to_screen(area, FRAME, (51, 73))
+    place = (round(middle[0] + (x - middle[0]) * LARGER ** 2), round(middle[1] + (y - middle[1]) * LARGER ** 2))
+    desk.click(place)
+    wait_count(desk, 7)
+    check('a press parts what is seen there, larger', True)
+    desk.press('button', 'Fit')
+    desk.press('radio', 'Join')
+    desk.click(to_screen(area, FRAME, (120, 59)))
+    wait_count(desk, 6)
+    check('whole again, as before', True)
+    desk.press('button', 'Put all in the tray')
+    save_until(desk, panel, 6)
     steps.end(desk)
 
 
@@ -283,4 +312,4 @@ def dropped(session):
     check('a picture that is dropped is looked through', desk.find_now('radio', 'From a picture') is not None)
 
 
-run(Session(), [pointer, keys, discs, scan, dropped])
+run(Session(), [pointer, zoomed, keys, discs, scan, dropped])
