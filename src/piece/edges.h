@@ -10,8 +10,8 @@
 
 G_BEGIN_DECLS
 
-/* Of the Oklab colours `smoothed`, three to a dot, how fast lightness changes there to a mm, and all
- * but lightness, as far as that stands out; 0 elsewhere. Both begin as 0. */
+/* Of the Oklab colours `smoothed`, three to a dot, how fast lightness changes there to a mm, and
+ * all but lightness, as far as that stands out; 0 elsewhere. Both begin as 0. */
 void   pp_edges_find  (const PpSquared *squared,
                        const float     *smoothed,
                        float           *edge,

@@ -91,7 +91,8 @@ open_specks (const Parting *self,
   for (gsize i = 0; i < self->n; i++)
     counts[labels[i]]++;
   for (gsize i = 0; i < self->n; i++)
-    if (labels[i] != 0 && counts[labels[i]] < least && !pp_squared_is_nowhere (self->ground->squared, i))
+    if (labels[i] != 0 && counts[labels[i]] < least
+        && !pp_squared_is_nowhere (self->ground->squared, i))
       open[i] = 1;
 }
 
@@ -285,8 +286,8 @@ mark_holes (const Parting *self,
     }
 }
 
-/* What cannot be reached is glass, however pale, if it is no narrow strip of shadow between a border
- * and noise beside it: sets `unlike` for the patches that are thick enough. */
+/* What cannot be reached is glass, however pale, if it is no narrow strip of shadow between a
+ * border and noise beside it: sets `unlike` for the patches that are thick enough. */
 static void
 add_pale (const Parting *self,
           const guchar  *open,
@@ -297,6 +298,7 @@ add_pale (const Parting *self,
   g_autofree guint16 *depth = NULL;
   g_autofree guint32 *labels = NULL;
   g_autofree guint16 *depths = NULL;
+  guint thick = PP_MASK_UNIT * pp_squared_to_dots (self->ground->squared, PALE_CORE);
   guint n_patches;
 
   for (gsize i = 0; i < self->n; i++)
@@ -308,7 +310,7 @@ add_pale (const Parting *self,
   for (gsize i = 0; i < self->n; i++)
     depths[labels[i]] = MAX (depths[labels[i]], depth[i]);
   for (gsize i = 0; i < self->n; i++)
-    if (labels[i] != 0 && depths[labels[i]] > PP_MASK_UNIT * pp_squared_to_dots (self->ground->squared, PALE_CORE))
+    if (labels[i] != 0 && depths[labels[i]] > thick)
       unlike[i] = TRUE;
 }
 

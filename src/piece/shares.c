@@ -29,13 +29,14 @@ typedef struct
 
 /* Cores of what is surely one or the other. */
 static guchar *
-find_core (const Look *self,
+find_core (const Look    *self,
            const guint16 *depth)
 {
   guchar *core = g_new (guchar, self->n);
+  guint least = PP_MASK_UNIT * pp_squared_to_dots (self->squared, CORE);
 
   for (gsize i = 0; i < self->n; i++)
-    core[i] = depth[i] > PP_MASK_UNIT * pp_squared_to_dots (self->squared, CORE) && !pp_squared_is_nowhere (self->squared, i);
+    core[i] = depth[i] > least && !pp_squared_is_nowhere (self->squared, i);
   return core;
 }
 

@@ -264,7 +264,8 @@ pp_ring_simplify_evenly (GArray *ring,
       guint after = g_array_index (kept, guint, (k + 1) % n);
       double area = bulge (ring, before, k > 0 ? at : ring->len)
                     + bulge (ring, at, k + 1 < n ? after : ring->len);
-      PpPoint p = move_out (g_array_index (ring, PpPoint, before), g_array_index (ring, PpPoint, at),
+      PpPoint p = move_out (g_array_index (ring, PpPoint, before),
+                            g_array_index (ring, PpPoint, at),
                             g_array_index (ring, PpPoint, after), area);
 
       g_array_append_val (even, p);
