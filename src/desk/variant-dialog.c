@@ -33,6 +33,7 @@ struct _PpVariantDialog
   PpVariantWish   wish;
   GPtrArray      *made;     /* Made, by the number of the arrangement, of the size wished for */
   PpPanel        *variant;  /* that is shown, while it is being put right */
+  GError         *fault;    /* why there is none of the size wished for; or NULL */
   PpWork         *work;     /* NULL: nothing is being searched */
   guint           timer;
   GtkWidget      *pressed;  /* that goes on with the search, where the focus comes back to */
@@ -146,7 +147,9 @@ draw (PpVariantDialog *self)
   g_autoptr (GdkPaintable) paintable = NULL;
 
   gtk_widget_set_size_request (GTK_WIDGET (self->picture), side / 3, side / 3);
-  if (gallery == NULL)
+  if (self->fault != NULL)
+    gtk_picture_set_paintable (self->picture, NULL);
+  if (gallery == NULL || self->fault != NULL)
     return;
   scene = pp_scene_new (pp_variant_dialog_get_panel (self), NULL);
   texture = pp_panel_picture_new (scene, gallery, side * 2, NULL, NULL);
@@ -170,6 +173,8 @@ show (PpVariantDialog *self)
 
   if (is_open (self))
     sum = g_strdup (_("Choose the size of the glass that you have."));
+  else if (self->fault != NULL)
+    sum = g_strdup (self->fault->message);
   else
     sum = pp_variant_describe (self->panel, &self->wish, made != NULL ? made->variant
                                                                       : self->variant);
@@ -296,17 +301,15 @@ begin_search (PpVariantDialog *self)
   g_task_run_in_thread (task, search_in_thread);
 }
 
-/* (transfer full) */
+/* NULL with `fault` set: on much larger glass what lies beside it may come to lie too far out.
+ * (transfer full) (nullable) */
 static PpPanel *
 make_variant (PpVariantDialog *self)
 {
   g_autoptr (GDateTime) now = g_date_time_new_now_local ();
   g_autofree char *today = g_date_time_format (now, "%Y-%m-%d");
-  g_autoptr (GError) error = NULL;
-  PpPanel *variant = pp_variant_new (self->panel, &self->wish, today, &error);
 
-  g_assert_no_error (error); /* the form asks for nothing that cannot be */
-  return variant;
+  return pp_variant_new (self->panel, &self->wish, today, &self->fault);
 }
 
 /* What is wished for, made anew unless it was made before. The panel itself is right or wrong as
@@ -317,10 +320,13 @@ make (PpVariantDialog *self)
   PpPanel *variant;
 
   give_up_search (self);
+  g_clear_error (&self->fault);
   if (get_made (self) == NULL)
     {
       variant = make_variant (self);
-      if (self->wish.number == 0 && !pp_variant_is_resized (self->panel, &self->wish))
+      if (variant == NULL)
+        ; /* show() tells why */
+      else if (self->wish.number == 0 && !pp_variant_is_resized (self->panel, &self->wish))
         keep (self, variant, NULL);
       else
         {
@@ -417,6 +423,7 @@ pp_variant_dialog_finalize (GObject *object)
   PpVariantDialog *self = PP_VARIANT_DIALOG (object);
 
   g_ptr_array_unref (self->made);
+  g_clear_error (&self->fault);
   g_clear_pointer (&self->panel, pp_panel_unref);
   G_OBJECT_CLASS (pp_variant_dialog_parent_class)->finalize (object);
 }
