@@ -182,6 +182,14 @@ draw_now (PpGlueMap     *self,
   stroke_outline (cr, body, &palette.accent, 3 / self->scale);
 }
 
+/* The plan of before, while the next is worked out, may be of a panel with the wire on or off. */
+static gboolean
+has_jobs_of (const PpPlan  *plan,
+             const PpScene *scene)
+{
+  return plan->check->n == scene->n_bodies && plan->order->n_knots == scene->n_knots;
+}
+
 static void
 pp_glue_map_snapshot (GtkWidget   *widget,
                       GtkSnapshot *snapshot)
@@ -200,7 +208,7 @@ pp_glue_map_snapshot (GtkWidget   *widget,
       draw_picture (self, scene);
     }
   gtk_snapshot_append_node (snapshot, self->picture);
-  if (self->plan == NULL || self->plan->check->n != scene->n_bodies)
+  if (self->plan == NULL || !has_jobs_of (self->plan, scene))
     return;
   cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, (float) width,
                                                                  (float) height));
