@@ -339,7 +339,10 @@ pp_canvas_drag_end (PpCanvas *self)
   else if (self->drag.kind == PP_DRAG_FRAME)
     choose_framed (self);
   else if (self->drag.kind == PP_DRAG_UNDECIDED)
-    click (self);
+    {
+      self->drag.kind = PP_DRAG_NONE;
+      click (self);
+    }
   pp_document_seal (self->document);
   pp_canvas_drag_forget (self);
 }

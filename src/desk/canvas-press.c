@@ -116,7 +116,6 @@ press_piece (PpCanvas *self,
   self->drag.pressed = g_strdup (id);
   self->drag.was_chosen = pp_document_get_chosen (self->document) == PP_CHOSEN_PLACEMENTS
                           && pp_document_is_chosen (self->document, id);
-  self->drag.meant = PP_DRAG_MOVE;
   if (self->drag.adds)
     toggle_pressed (self);
   else if (!self->drag.was_chosen)
@@ -125,6 +124,7 @@ press_piece (PpCanvas *self,
       pp_document_choose_groups (self->document);
     }
   pp_canvas_focus_piece (self, self->drag.pressed);
+  self->drag.meant = PP_DRAG_MOVE; /* from here on, whoever chooses something else takes it away */
 }
 
 static void

@@ -94,12 +94,21 @@ changed_cb (PpDocument *document,
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
+/* TRUE if what is in hand, or will be after the first move, is what was chosen. */
+static gboolean
+drags_chosen (PpCanvas *self)
+{
+  PpDragKind kind = self->drag.kind == PP_DRAG_UNDECIDED ? self->drag.meant : self->drag.kind;
+
+  return kind == PP_DRAG_MOVE || kind == PP_DRAG_TURN || kind == PP_DRAG_VASE;
+}
+
 static void
 chosen_cb (PpDocument *document,
            PpCanvas   *self)
 {
-  if (self->drag.kind == PP_DRAG_MOVE || self->drag.kind == PP_DRAG_TURN)
-    pp_canvas_drag_forget (self); /* what is in hand is what was chosen */
+  if (drags_chosen (self))
+    pp_canvas_drag_forget (self);
   pp_canvas_select_children (self);
   self->marks_stale = TRUE;
   gtk_widget_queue_draw (GTK_WIDGET (self));
