@@ -34,8 +34,10 @@ take (PpHangingView *self,
 {
   gboolean is_other = next != NULL && next != pp_document_get_panel (self->document);
 
+  self->drag.is_editing = TRUE;
   if (pp_document_take (self->document, next, error, label, MERGE) && is_other)
-    self->drag.has_edit = TRUE;
+    self->drag.has_edit = self->drag.is_on;
+  self->drag.is_editing = FALSE;
 }
 
 static void

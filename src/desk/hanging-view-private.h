@@ -17,6 +17,7 @@ G_BEGIN_DECLS
 typedef struct
 {
   gboolean       is_on;
+  gboolean       is_editing; /* the change of the panel that comes in is the drag's own */
   gboolean       has_edit;
   gboolean       is_hook;
   char          *hole;   /* id, or NULL */

@@ -265,6 +265,16 @@ follow_cb (PpDocument    *document,
     follow (self);
 }
 
+/* What a drag began from is no more once somebody else has edited the panel. */
+static void
+changed_cb (PpDocument    *document,
+            PpHangingView *self)
+{
+  if (self->drag.is_on && !self->drag.is_editing)
+    pp_hanging_view_forget_drag (self);
+  follow_cb (document, self);
+}
+
 static void
 drawn_cb (PpDocument    *document,
           PpHangingView *self)
@@ -346,7 +356,7 @@ pp_hanging_view_set_document (PpHangingView *self,
   if (document == NULL)
     return;
   self->document = g_object_ref (document);
-  g_signal_connect (document, "changed", G_CALLBACK (follow_cb), self);
+  g_signal_connect (document, "changed", G_CALLBACK (changed_cb), self);
   g_signal_connect (document, "checked", G_CALLBACK (follow_cb), self);
   g_signal_connect (document, "chosen", G_CALLBACK (follow_cb), self);
   g_signal_connect (document, "drawn", G_CALLBACK (drawn_cb), self);
