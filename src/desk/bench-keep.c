@@ -17,8 +17,8 @@ struct _PpBenchKeep
   PpWindow        *window;
   PpBenchKeepFunc  done;     /* NULL: nobody wants to know any more */
   gpointer         data;
-  PpDocument      *document; /* that is being written, or NULL */
-  const PpPanel   *panel;
+  PpDocument      *document;
+  const PpPanel   *panel;    /* that is being written, or NULL */
   GFile           *file;
   gboolean         is_wanted; /* a newer one has come meanwhile */
   guint            timer;
@@ -27,7 +27,6 @@ struct _PpBenchKeep
 static void
 clear_writing (PpBenchKeep *self)
 {
-  g_clear_object (&self->document);
   g_clear_object (&self->file);
   g_clear_pointer (&self->panel, pp_panel_unref);
 }
@@ -36,6 +35,7 @@ static void
 destroy (PpBenchKeep *self)
 {
   clear_writing (self);
+  g_object_unref (self->document);
   g_object_unref (self->window);
   g_free (self);
 }
@@ -68,6 +68,16 @@ say_fault (const GError *error)
   return error->message;
 }
 
+/* Once the bench is left there is no further try: the document stays unsaved, and is asked about. */
+static void
+end (PpBenchKeep *self,
+     const char  *fault)
+{
+  if (fault != NULL && pp_file_state_is_alive (self->window))
+    pp_window_tell (self->window, fault);
+  destroy (self);
+}
+
 static void
 written_cb (GObject      *source,
             GAsyncResult *result,
@@ -77,24 +87,22 @@ written_cb (GObject      *source,
   g_autofree char *content = NULL;
   g_autoptr (GError) error = NULL;
   gboolean is_written = pp_panel_io_save_finish (result, &content, &error);
+  const char *fault = is_written ? NULL : say_fault (error);
 
   if (is_written)
     note_written (self, content);
   pp_watch_release (pp_file_state_of (self->window)->watch);
   clear_writing (self);
-  if (self->done == NULL)
-    {
-      destroy (self);
-      return;
-    }
   if (self->is_wanted)
+    pp_bench_keep_write (self);
+  else if (self->done == NULL)
+    end (self, fault);
+  else
     {
-      pp_bench_keep_write (self);
-      return;
+      if (!is_written)
+        self->timer = g_timeout_add_seconds (AGAIN_SECONDS, again_cb, self);
+      self->done (fault, self->data);
     }
-  if (!is_written)
-    self->timer = g_timeout_add_seconds (AGAIN_SECONDS, again_cb, self);
-  self->done (is_written ? NULL : say_fault (error), self->data);
 }
 
 PpBenchKeep *
@@ -107,6 +115,7 @@ pp_bench_keep_new (PpWindow        *window,
   g_return_val_if_fail (PP_IS_WINDOW (window) && done != NULL, NULL);
 
   self->window = g_object_ref (window);
+  self->document = g_object_ref (pp_window_get_document (window));
   self->done = done;
   self->data = data;
   return self;
@@ -119,7 +128,7 @@ pp_bench_keep_free (PpBenchKeep *self)
     return;
   self->done = NULL;
   g_clear_handle_id (&self->timer, g_source_remove);
-  if (self->document == NULL)
+  if (self->panel == NULL)
     destroy (self);
 }
 
@@ -127,7 +136,7 @@ gboolean
 pp_bench_keep_is_writing (PpBenchKeep *self)
 {
   g_return_val_if_fail (self != NULL, FALSE);
-  return self->document != NULL;
+  return self->panel != NULL;
 }
 
 void
@@ -136,14 +145,13 @@ pp_bench_keep_write (PpBenchKeep *self)
   PpWatch *watch;
   g_autofree char *path = NULL;
 
-  g_return_if_fail (self != NULL && pp_window_get_document (self->window) != NULL);
+  g_return_if_fail (self != NULL);
 
-  self->is_wanted = self->document != NULL;
+  self->is_wanted = self->panel != NULL;
   if (self->is_wanted)
     return;
   g_clear_handle_id (&self->timer, g_source_remove);
   watch = pp_file_state_of (self->window)->watch;
-  self->document = g_object_ref (pp_window_get_document (self->window));
   self->panel = pp_panel_ref (pp_document_get_panel (self->document));
   self->file = g_object_ref (pp_document_get_file (self->document));
   path = g_file_get_path (self->file);

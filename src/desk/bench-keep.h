@@ -17,11 +17,12 @@ typedef struct _PpBenchKeep PpBenchKeep;
 typedef void (*PpBenchKeepFunc) (const char *fault,
                                  gpointer    data);
 
-/* `window` outlives it. The document must have a file. */
+/* For the document that `window` has now, which must have a file. */
 PpBenchKeep *pp_bench_keep_new  (PpWindow        *window,
                                  PpBenchKeepFunc  done,
                                  gpointer         data);
-/* Nothing is told after this; what is being written is written. */
+/* `done` is told nothing after this; what is wanted is written, and if that fails, the window says
+ * so. */
 void         pp_bench_keep_free (PpBenchKeep     *self);
 /* Writes the present panel; while one is being written, the one that is then present after it. */
 void         pp_bench_keep_write (PpBenchKeep    *self);
