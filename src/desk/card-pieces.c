@@ -6,6 +6,7 @@
 
 #include "desk/card-pieces.h"
 
+#include "desk/edit-acts.h"
 #include "desk/length-entry.h"
 #include "desk/template.h"
 #include "panel/edit.h"
@@ -33,18 +34,24 @@ move_to (PpCardPieces *self,
          gboolean      stepped)
 {
   PpDocument *document = pp_card_face_get_document (PP_CARD_FACE (self));
-  guint n = g_strv_length (self->ids);
-  g_autofree char *label = g_strdup_printf (ngettext ("Move %u piece", "Move %u pieces", n), n);
+  g_auto (GStrv) movable = NULL;
+  g_autofree char *label = NULL;
   GError *error = NULL;
   PpPanel *next;
   PpBox box;
+  guint n;
 
   if (document == NULL)
     return;
   box = pp_place_box (pp_document_get_panel (document), (const char * const *) self->ids);
   if (pp_box_is_empty (box))
     return;
-  next = pp_edit_move (pp_document_get_panel (document), (const char * const *) self->ids,
+  movable = pp_edit_acts_filter_movable (document, (const char * const *) self->ids);
+  if (movable == NULL)
+    return;
+  n = g_strv_length (movable);
+  label = g_strdup_printf (ngettext ("Move %u piece", "Move %u pieces", n), n);
+  next = pp_edit_move (pp_document_get_panel (document), (const char * const *) movable,
                        isnan (left) ? 0 : left - box.x0, isnan (top) ? 0 : top - box.y0, &error);
   pp_card_face_take (PP_CARD_FACE (self), next, error, label, stepped ? key : NULL);
 }

@@ -51,13 +51,13 @@ take (PpDocument         *document,
   return pp_edit_acts_take (document, next, error, label, merge_key);
 }
 
-/* The chosen that stay put, or those that do not. (transfer full) */
+/* Those that stay put, or those that do not. `ids` is nullable. (transfer full) */
 static char **
-filter_chosen (PpDocument *document,
-               gboolean    pinned)
+filter (PpDocument         *document,
+        const char * const *ids,
+        gboolean            pinned)
 {
   const PpPanel *panel = pp_document_get_panel (document);
-  const char * const *ids = get_chosen (document);
   g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
 
   for (guint i = 0; ids != NULL && ids[i] != NULL; i++)
@@ -67,10 +67,11 @@ filter_chosen (PpDocument *document,
 }
 
 char **
-pp_edit_acts_list_movable (PpDocument *document)
+pp_edit_acts_filter_movable (PpDocument         *document,
+                             const char * const *ids)
 {
-  g_auto (GStrv) pinned = filter_chosen (document, TRUE);
-  g_auto (GStrv) movable = filter_chosen (document, FALSE);
+  g_auto (GStrv) pinned = filter (document, ids, TRUE);
+  g_auto (GStrv) movable = filter (document, ids, FALSE);
   g_autofree char *sentence = NULL;
 
   if (pinned[0] != NULL)
@@ -80,6 +81,12 @@ pp_edit_acts_list_movable (PpDocument *document)
       g_signal_emit_by_name (document, "refused", sentence);
     }
   return movable[0] != NULL ? g_steal_pointer (&movable) : NULL;
+}
+
+char **
+pp_edit_acts_list_movable (PpDocument *document)
+{
+  return pp_edit_acts_filter_movable (document, get_chosen (document));
 }
 
 /* Unlike the middle of a box it stays where it is when they are turned about it. */

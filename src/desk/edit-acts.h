@@ -35,6 +35,9 @@ void     pp_edit_acts_choose_all (PpDocument *document);
 /* The chosen pieces that may be moved, after telling by "refused" of those that stay put; NULL if
  * there are none. (transfer full) */
 char   **pp_edit_acts_list_movable (PpDocument *document);
+/* Likewise of those with these ids (nullable). (transfer full) (nullable) */
+char   **pp_edit_acts_filter_movable (PpDocument         *document,
+                                      const char * const *ids);
 /* How far a copy lies from its original, mm each way. */
 double   pp_edit_acts_get_shift  (const PpPanel *panel);
 /* As pp_document_take(), of pieces, with a plain sentence for more than a panel holds. */
