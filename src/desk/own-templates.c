@@ -162,9 +162,16 @@ pp_own_templates_rename (GFile       *file,
 }
 
 gboolean
-pp_own_templates_put_away (GFile   *file,
-                           GError **error)
+pp_own_templates_put_away (GFile *file)
 {
   g_return_val_if_fail (G_IS_FILE (file), FALSE);
-  return g_file_trash (file, NULL, NULL) || g_file_delete (file, NULL, error);
+  return g_file_trash (file, NULL, NULL);
+}
+
+gboolean
+pp_own_templates_delete (GFile   *file,
+                         GError **error)
+{
+  g_return_val_if_fail (G_IS_FILE (file), FALSE);
+  return g_file_delete (file, NULL, error);
 }

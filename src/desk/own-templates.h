@@ -30,8 +30,10 @@ gboolean   pp_own_templates_keep       (const PpPanel  *panel,
 gboolean   pp_own_templates_rename     (GFile          *file,
                                         const char     *name,
                                         GError        **error);
-/* Into the wastebasket where there is one; else it is gone. */
-gboolean   pp_own_templates_put_away   (GFile          *file,
+/* Into the wastebasket; FALSE where there is none. */
+gboolean   pp_own_templates_put_away   (GFile          *file);
+/* For good. */
+gboolean   pp_own_templates_delete     (GFile          *file,
                                         GError        **error);
 
 G_END_DECLS

@@ -133,17 +133,47 @@ typedef struct
 } PuttingAway;
 
 static void
-answered_cb (int      answer,
-             gpointer data)
+putting_away_free (PuttingAway *self)
 {
-  PuttingAway *self = data;
-  g_autoptr (GError) error = NULL;
-
-  if (answer == 0 && !pp_own_templates_put_away (self->file, &error))
-    pp_ask_tell (GTK_WINDOW (self->window), error->message);
   g_object_unref (self->window);
   g_object_unref (self->file);
   g_free (self);
+}
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (PuttingAway, putting_away_free)
+
+static void
+for_good_cb (int      answer,
+             gpointer data)
+{
+  g_autoptr (PuttingAway) self = data;
+  g_autoptr (GError) error = NULL;
+
+  if (answer == 0 && !pp_own_templates_delete (self->file, &error))
+    pp_ask_tell (GTK_WINDOW (self->window), error->message);
+}
+
+/* (transfer full) `self` */
+static void
+ask_for_good (PuttingAway *self)
+{
+  const char * const buttons[] = { _("_Delete it"), _("_Leave it"), NULL };
+  g_autofree char *name = dup_name (self->file);
+  g_autofree char *question = g_strdup_printf (_("Delete the template “%s” for good?"), name);
+  const PpAsk ask = { .question = question, .buttons = buttons, .losing = 0,
+                      .detail = _("Its folder has no wastebasket, so it cannot be brought back.") };
+
+  pp_ask (GTK_WINDOW (self->window), &ask, for_good_cb, self);
+}
+
+static void
+answered_cb (int      answer,
+             gpointer data)
+{
+  g_autoptr (PuttingAway) self = data;
+
+  if (answer == 0 && !pp_own_templates_put_away (self->file))
+    ask_for_good (g_steal_pointer (&self));
 }
 
 void
