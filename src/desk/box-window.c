@@ -12,6 +12,7 @@
 #include "desk/ask.h"
 #include "desk/count-entry.h"
 #include "desk/figure-entry.h"
+#include "desk/file-words.h"
 #include "desk/last-folder.h"
 #include "desk/piece-shelf.h"
 #include "desk/settings.h"
@@ -31,6 +32,7 @@ struct _PpBoxWindow
   char          *path;   /* of the box */
   GPtrArray     *pieces; /* as last read; NULL: it cannot be read */
   char          *id;     /* of the one chosen; NULL: none */
+  gboolean       told;   /* the sentence is about what was done last, not about the box */
 
   GtkLabel      *sentence;
   GtkWidget     *body;
@@ -77,11 +79,31 @@ show_chosen (PpBoxWindow *self)
 }
 
 static void
-tell (PpBoxWindow *self,
-      const char  *sentence)
+say (PpBoxWindow *self,
+     const char  *sentence)
 {
   gtk_label_set_text (self->sentence, sentence != NULL ? sentence : "");
   gtk_widget_set_visible (GTK_WIDGET (self->sentence), sentence != NULL);
+}
+
+/* How the box is, where that needs a word; what was told of the last act stays until the next. */
+static void
+say_state (PpBoxWindow *self,
+           const char  *sentence)
+{
+  if (sentence == NULL && self->told)
+    return;
+  self->told = FALSE;
+  say (self, sentence);
+}
+
+/* What came of an act. */
+static void
+tell (PpBoxWindow *self,
+      const char  *sentence)
+{
+  self->told = TRUE;
+  say (self, sentence);
 }
 
 static void
@@ -116,26 +138,31 @@ look (PpBoxWindow *self)
   if (self->pieces == NULL)
     {
       pp_piece_shelf_clear (self->shelf);
-      tell (self, error->message);
+      say_state (self, error->message);
     }
   else
     {
       fill_shelf (self);
-      tell (self, self->pieces->len > 0 ? NULL
-                  : _("The box is empty. A piece of the tray is put in here by its menu: a right "
-                      "click on it, or the Menu key."));
+      say_state (self, self->pieces->len > 0 ? NULL
+                       : _("The box is empty. A piece of the tray is put in here by its menu: a "
+                           "right click on it, or the Menu key."));
     }
   show_chosen (self);
 }
 
+/* `said` (nullable): what to tell if it is done. */
 static void
 finish (PpBoxWindow *self,
         gboolean     done,
+        const char  *said,
         GError      *error)
 {
+  self->told = FALSE;
   look (self);
   if (!done)
     tell (self, error->message);
+  else if (said != NULL)
+    tell (self, said);
   g_clear_error (&error);
 }
 
@@ -162,7 +189,7 @@ count_cb (PpFigureEntry *entry,
   if (piece == NULL)
     return;
   done = pp_box_count (self->path, piece->id, (int) value - (int) piece->count, &error);
-  finish (self, done, error);
+  finish (self, done, NULL, error);
 }
 
 static void
@@ -210,7 +237,7 @@ removed_cb (int      answer,
   if (answer != 0 || self->id == NULL)
     return;
   done = pp_box_remove (self->path, self->id, &error);
-  finish (self, done, error);
+  finish (self, done, NULL, error);
 }
 
 /* There is no undo in the box, since others share it. */
@@ -268,17 +295,63 @@ import_file (PpBoxWindow *self,
 
   pieces = pp_box_load (path, &error);
   done = pieces != NULL && pp_box_import (self->path, pieces, &error);
-  finish (self, done, error);
+  finish (self, done, _("What that file holds is in the box now."), error);
 }
 
 static void
 export_file (PpBoxWindow *self,
              const char  *path)
 {
+  g_autofree char *name = g_filename_display_basename (path);
+  /* Translators: the name of a file. */
+  g_autofree char *said = g_strdup_printf (_("What the box holds stands in “%s” now."), name);
   GError *error = NULL;
   gboolean done = pp_box_save (self->pieces, path, &error);
 
-  finish (self, done, error);
+  finish (self, done, said, error);
+}
+
+typedef struct
+{
+  PpBoxWindow *window;
+  char        *path;
+} Replacing;
+
+static void
+replace_cb (int      answer,
+            gpointer data)
+{
+  Replacing *self = data;
+
+  if (answer == 1 && self->window->pieces != NULL)
+    export_file (self->window, self->path);
+  g_object_unref (self->window);
+  g_free (self->path);
+  g_free (self);
+}
+
+/* The file dialog asked about the name as it was typed; with the ending it is another. */
+static void
+export_as (PpBoxWindow *self,
+           const char  *typed)
+{
+  g_autofree char *path = pp_file_path_with_ending (typed, "." ENDING);
+  const char * const buttons[] = { _("_Cancel"), _("_Replace"), NULL };
+  g_autofree char *name = g_filename_display_basename (path);
+  g_autofree char *question = NULL;
+  PpAsk ask = { .buttons = buttons, .losing = 1 };
+  Replacing *replacing;
+
+  if (g_str_equal (path, typed) || !g_file_test (path, G_FILE_TEST_EXISTS))
+    {
+      export_file (self, path);
+      return;
+    }
+  question = g_strdup_printf (_("There is a file “%s” already. Replace it?"), name);
+  ask.question = question;
+  replacing = g_new (Replacing, 1);
+  *replacing = (Replacing) { g_object_ref (self), g_steal_pointer (&path) };
+  pp_ask (GTK_WINDOW (self), &ask, replace_cb, replacing);
 }
 
 static void
@@ -298,7 +371,7 @@ file_cb (GtkNativeDialog *dialog,
   if (path != NULL && gtk_file_chooser_get_action (chooser) == GTK_FILE_CHOOSER_ACTION_OPEN)
     import_file (self, path);
   else if (path != NULL && self->pieces != NULL)
-    export_file (self, path);
+    export_as (self, path);
   g_object_unref (dialog);
 }
 
