@@ -36,8 +36,11 @@ describe_folder (GFile *file)
   g_autoptr (GFile) folder = g_file_get_parent (file);
   g_autofree char *name = folder != NULL ? g_file_get_parse_name (folder) : NULL;
 
-  if (name != NULL && g_str_has_prefix (name, g_get_home_dir ()))
-    return g_strconcat ("~", name + strlen (g_get_home_dir ()), NULL);
+  const char *home = g_get_home_dir ();
+
+  if (name != NULL && g_str_has_prefix (name, home)
+      && (name[strlen (home)] == '\0' || name[strlen (home)] == G_DIR_SEPARATOR))
+    return g_strconcat ("~", name + strlen (home), NULL);
   return g_steal_pointer (&name);
 }
 
