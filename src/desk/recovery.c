@@ -120,7 +120,7 @@ ask (Recovery  *self,
 {
   g_autofree char *title = pp_document_dup_title (self->document);
   g_autofree char *question = g_strdup_printf (_("Petalpane closed before “%s” was saved."), title);
-  const char * const buttons[] = { _("Ask _later"), _("_Leave it out"), _("_Open it"), NULL };
+  const char * const buttons[] = { _("_Ask later"), _("_Leave it out"), _("_Open it"), NULL };
   const PpAsk words = {
     .question = question,
     .detail = _("What you did was kept aside. Open it, and it is as you left it; your file stays "
