@@ -36,6 +36,7 @@ changed_cb (GtkEditable  *editable,
 
   gtk_widget_set_sensitive (GTK_WIDGET (self->accept), *name != '\0');
   gtk_widget_set_visible (GTK_WIDGET (self->fault), FALSE);
+  gtk_accessible_reset_state (GTK_ACCESSIBLE (self->entry), GTK_ACCESSIBLE_STATE_INVALID);
 }
 
 static void
@@ -117,5 +118,7 @@ pp_name_dialog_refuse (PpNameDialog *self,
 
   gtk_label_set_text (self->fault, sentence);
   gtk_widget_set_visible (GTK_WIDGET (self->fault), TRUE);
+  gtk_accessible_update_state (GTK_ACCESSIBLE (self->entry), GTK_ACCESSIBLE_STATE_INVALID,
+                               GTK_ACCESSIBLE_INVALID_TRUE, -1);
   gtk_widget_grab_focus (GTK_WIDGET (self->entry));
 }

@@ -213,7 +213,7 @@ def pulled_out(session):
     folder.rename(away)
     press(desk, 'Placed')
     desk.find('button', 'Save as…')
-    words = [node.name for node in desk.find_all('label') if path.name in node.name or 'written' in node.name]
+    words = [node.name for node in desk.find_all() if path.name in node.name or 'written' in node.name]
     check('what could not be written is said', words, [node.name for node in desk.find_all('label')])
     desk.find('label', 'Step 2 of 3')
     press(desk, 'Placed')

@@ -54,7 +54,7 @@ def keep(session):
     desk.key('ctrl+a')
     desk.type('Two by the door')
     desk.key('Return')
-    check('a name that is taken is refused', desk.find('label', 'There is a template of that name already.') is not None)
+    check('a name that is taken is refused', desk.find(None, 'There is a template of that name already.') is not None)
     desk.key('Escape')
     desk.wait_gone('text box', 'Name')
     steps.end(desk)

@@ -141,7 +141,7 @@ def box(session):
     desk.key('ctrl+b')
     desk.click(desk.find('label', 'Cornflower'))
     desk.press('button', 'One to the tray')
-    desk.find('label', 'Cornflower is in the tray now.')
+    desk.find(None, 'Cornflower is in the tray now.')
     fill(desk, 'In the box', '9')
     wait_for('the count in the box', lambda: json.loads(held.read_bytes())['pieces'][0]['count'] == 9)
     desk.key('Escape')
