@@ -68,7 +68,7 @@ show_zoom (PpDryRunPage *self)
   pp_ruler_set (self->down, zoom, units);
   pp_tray_set_scale (self->tray, zoom->scale);
   gtk_label_set_text (self->unit, units == PP_UNITS_INCH ? _("in") : _("mm"));
-  text = g_strdup_printf (_("%.0f %%"), zoom->scale * 25.4 / 96 * 100);
+  text = pp_true_scale_format (GTK_WIDGET (self), zoom->scale);
   gtk_label_set_text (self->zoom, text);
 }
 

@@ -79,8 +79,7 @@ moved_cb (PpSheetsView *view,
   guint page = pp_sheets_view_get_page (view);
   guint n = pp_sheets_view_get_n_pages (view);
   g_autofree char *place = n > 0 ? g_strdup_printf (_("Page %u of %u"), page, n) : g_strdup ("");
-  g_autofree char *zoom = g_strdup_printf (_("%.0f %%"), pp_sheets_view_get_scale (view)
-                                                         * PP_MM_PER_INCH / 96 * 100);
+  g_autofree char *zoom = pp_true_scale_format (GTK_WIDGET (view), pp_sheets_view_get_scale (view));
 
   gtk_label_set_text (self->place, place);
   gtk_label_set_text (self->zoom, n > 0 ? zoom : "");
