@@ -286,8 +286,14 @@ pp_sheet_maker_ask (PpSheetMaker        *self,
 void
 pp_sheet_maker_stop (PpSheetMaker *self)
 {
+  gboolean is_waiting;
+
   g_return_if_fail (PP_IS_SHEET_MAKER (self));
+
+  is_waiting = self->panel != NULL && self->work == NULL; /* behind a picture: no set comes back */
   cancel (self);
+  if (is_waiting)
+    g_signal_emit (self, signals[FAILED], 0, NULL);
 }
 
 double
