@@ -27,7 +27,8 @@ PpDocument     *pp_piece_bench_get_document (PpPieceBench   *self);
 PpUnits         pp_piece_bench_get_units    (PpPieceBench   *self);
 /* (transfer none), until it is changed. */
 const PpMaking *pp_piece_bench_get_making   (PpPieceBench   *self);
-/* What it makes now; NULL where nothing can be made of it yet. (transfer none) */
+/* What it makes now; where nothing can be made of that, the last that could be, in whichever way;
+ * NULL: nothing was made yet. (transfer none) (nullable) */
 const PpPiece  *pp_piece_bench_get_piece    (PpPieceBench   *self);
 /* Makes a copy of `next` the present making: one step of undo, or the same as the last one with an
  * equal `merge_key` (nullable). */
