@@ -4,25 +4,11 @@
  */
 #include "cli/panel-answers.h"
 
+#include "check/heights.h"
 #include "cli/deadline.h"
 #include "file/panel-read.h"
 #include "panel/edit.h"
 #include "sheet/left-out.h"
-
-static void
-find_heights (PpPanelAnswers *self)
-{
-  guint n = self->check->n;
-
-  self->bases = g_new0 (double, n + 1);
-  self->tops = g_new0 (double, n + 1);
-  for (guint i = 0; i < n; i++)
-    if (self->check->rests[i]->state != PP_STATE_FLOATS)
-      {
-        self->bases[i] = self->check->rests[i]->base;
-        self->tops[i] = self->check->rests[i]->top;
-      }
-}
 
 static PpPanel *
 load_panel (const char    *file,
@@ -68,7 +54,7 @@ pp_panel_answers_init (PpPanelAnswers *self,
     return FALSE;
   self->gallery = pp_gallery_new (self->panel, NULL);
   self->left_out = pp_left_out_findings (self->panel, self->gallery);
-  find_heights (self);
+  pp_heights_of (self->check, &self->bases, &self->tops);
   return TRUE;
 }
 

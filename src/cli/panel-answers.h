@@ -16,7 +16,7 @@ typedef struct
   PpPlan    *plan;
   PpGallery *gallery;
   GPtrArray *left_out; /* PpFinding: art-left-out */
-  double    *bases;    /* mm, of each placement; 0 for a floating one */
+  double    *bases;    /* mm, of each placement; NAN for a floating one */
   double    *tops;
 } PpPanelAnswers;
 

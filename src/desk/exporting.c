@@ -7,6 +7,7 @@
 #include "desk/exporting.h"
 
 #include "art/picture.h"
+#include "check/heights.h"
 #include "desk/sheet-answers.h"
 #include "desk/export-wish.h"
 #include "desk/file-words.h"
@@ -108,15 +109,9 @@ draw_png (const PpSheetAnswers *answers,
 {
   const PpCheck *check = answers->check;
   const PpViewFrom view = { .from_behind = picture->from_behind };
-  g_autofree double *bases = g_new0 (double, check->n + 1);
-  g_autofree double *tops = g_new0 (double, check->n + 1);
+  g_autofree double *bases = NULL, *tops = NULL;
 
-  for (guint i = 0; i < check->n; i++)
-    if (check->rests[i]->state != PP_STATE_FLOATS)
-      {
-        bases[i] = check->rests[i]->base;
-        tops[i] = check->rests[i]->top;
-      }
+  pp_heights_of (check, &bases, &tops);
   return pp_picture_png (check->scene, answers->gallery, bases, tops, &view, picture->width,
                          error);
 }

@@ -124,8 +124,6 @@ draw_page (PpGlueMap     *self,
 
       bases[i] = pp_document_get_base (self->document, id);
       tops[i] = pp_document_get_top (self->document, id);
-      bases[i] = isnan (bases[i]) ? 0 : bases[i];
-      tops[i] = isnan (tops[i]) ? pp_draw_guess_top (scene->bodies[i]) : tops[i];
     }
   pp_draw_scene (cr, scene, gallery, bases, tops, &front);
 }

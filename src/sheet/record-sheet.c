@@ -5,6 +5,7 @@
 #include "config.h"
 
 #include "art/draw.h"
+#include "check/heights.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "sheet/facts.h"
@@ -53,18 +54,11 @@ draw_in_colour (PpBook       *book,
                 const PpMap *map)
 {
   const PpCheck *check = book->job->check;
-  g_autofree double *bases = g_new (double, MAX (check->n, 1));
-  g_autofree double *tops = g_new (double, MAX (check->n, 1));
+  g_autofree double *bases = NULL, *tops = NULL;
 
   if (pp_book_is_counting (book))
     return;
-  for (guint i = 0; i < check->n; i++)
-    {
-      gboolean floats = check->rests[i]->state == PP_STATE_FLOATS;
-
-      bases[i] = floats ? (double) NAN : check->rests[i]->base;
-      tops[i] = floats ? (double) NAN : check->rests[i]->top;
-    }
+  pp_heights_of (check, &bases, &tops);
   cairo_save (book->cr);
   pp_map_apply (map, book->cr);
   pp_draw_scene (book->cr, check->scene, book->job->gallery, bases, tops, NULL);
