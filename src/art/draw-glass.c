@@ -130,10 +130,13 @@ draw_fused (cairo_t       *cr,
 void
 pp_draw_pocket_glass (cairo_t       *cr,
                       const PpFused *fused,
-                      const PpBody  *stem)
+                      const PpBody  *stem,
+                      PpPoint        shift)
 {
   cairo_save (cr);
+  cairo_translate (cr, shift.x, shift.y);
   clip_to (cr, stem->outline);
+  cairo_translate (cr, -shift.x, -shift.y);
   draw_fused (cr, fused, VEIL_OVER_STEM);
   cairo_restore (cr);
 }

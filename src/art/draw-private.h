@@ -21,9 +21,18 @@ void pp_draw_glass (cairo_t       *cr,
                     double         veil);
 void pp_draw_knots (cairo_t       *cr,
                     const PpScene *scene);
-/* The glass of the fused part in whose pocket a stem stands, once more over that stem. */
+/* The glass of the fused part in whose pocket a stem stands, once more over that stem, which is seen
+ * `shift` from where it lies. */
 void pp_draw_pocket_glass (cairo_t       *cr,
                            const PpFused *fused,
-                           const PpBody  *stem);
+                           const PpBody  *stem,
+                           PpPoint        shift);
+
+/* As pp_draw_get_shift(), with what is taken where a height is not known. */
+PpPoint pp_draw_get_shift_of (const PpScene    *scene,
+                              const double     *heights,
+                              const double     *tops,
+                              const PpViewFrom *view,
+                              guint             body);
 
 G_END_DECLS

@@ -98,14 +98,6 @@ get_wire_shift (const PpScene *scene,
   return (PpPoint) { shift * slant.x / steep, shift * slant.y / steep };
 }
 
-static double
-get_base (const PpBody *body,
-          const double *heights,
-          guint         i)
-{
-  return heights == NULL || isnan (heights[i]) ? 0 : heights[i];
-}
-
 double
 pp_draw_guess_top (const PpBody *body)
 {
@@ -149,12 +141,25 @@ pp_draw_bare (cairo_t          *cr,
 void
 pp_draw_pocket_front (cairo_t       *cr,
                       const PpScene *scene,
-                      guint          body)
+                      guint          body,
+                      PpPoint        shift)
 {
   g_return_if_fail (cr != NULL && scene != NULL && body < scene->n_bodies);
 
   if (scene->pockets[body] != PP_NO_INDEX)
-    pp_draw_pocket_glass (cr, scene->parts[scene->pockets[body]].fused, scene->bodies[body]);
+    pp_draw_pocket_glass (cr, scene->parts[scene->pockets[body]].fused, scene->bodies[body], shift);
+}
+
+PpPoint
+pp_draw_get_shift_of (const PpScene    *scene,
+                      const double     *heights,
+                      const double     *tops,
+                      const PpViewFrom *view,
+                      guint             body)
+{
+  const double base = heights == NULL || isnan (heights[body]) ? 0 : heights[body];
+
+  return pp_draw_get_shift (view, base, get_top (scene->bodies[body], tops, body));
 }
 
 static void
@@ -170,7 +175,7 @@ draw_from_front (cairo_t          *cr,
     {
       const PpBody *body = scene->bodies[i];
       double top = get_top (body, tops, i);
-      PpPoint shift = pp_draw_get_shift (view, get_base (body, heights, i), top);
+      PpPoint shift = pp_draw_get_shift_of (scene, heights, tops, view, i);
 
       cairo_save (cr);
       cairo_translate (cr, shift.x, shift.y);
@@ -179,7 +184,7 @@ draw_from_front (cairo_t          *cr,
         pp_draw_shadow (cr, body, top);
       pp_draw_body (cr, body, pp_gallery_get (gallery, body->piece));
       cairo_restore (cr);
-      pp_draw_pocket_front (cr, scene, i);
+      pp_draw_pocket_front (cr, scene, i, shift);
     }
 }
 

@@ -47,14 +47,16 @@ void pp_draw_bare         (cairo_t          *cr,
 PpPoint pp_draw_get_shift (const PpViewFrom *view,
                            double            base,
                            double            top);
-/* What stands in front of a stem in a pocket: the pocket's glass over it once more. */
+/* What stands in front of a stem in a pocket: the pocket's glass once more over where the stem is
+ * seen, `shift` from where it lies. */
 void pp_draw_pocket_front (cairo_t          *cr,
                            const PpScene    *scene,
-                           guint             body);
+                           guint             body,
+                           PpPoint           shift);
 /* What is guessed of a body's top before it has settled: as if flat on the glass. */
 double pp_draw_guess_top  (const PpBody     *body);
 /* The whole arrangement. `heights` (nullable): base height of each placement in mm, for shadows
- * and the shift of an oblique view; `tops` likewise. */
+ * and the shift of an oblique view, NAN for one that floats; `tops` likewise. */
 void pp_draw_scene        (cairo_t          *cr,
                            const PpScene    *scene,
                            PpGallery        *gallery,

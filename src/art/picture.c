@@ -7,15 +7,18 @@
 #include "art/picture.h"
 
 #include "art/colour.h"
+#include "art/draw-private.h"
 #include "panel/i18n.h"
 
 #define MARGIN_SHARE 0.04 /* of the longer side */
 #define MAX_PIXELS (256.0 * 1024 * 1024)
 
-/* Background and all that reaches beyond it, with the margin. */
+/* Background and all that reaches beyond it as it is seen, with the margin. */
 static PpBox
-get_extent (const PpScene *scene,
-            gboolean       from_behind)
+get_extent (const PpScene    *scene,
+            const double     *heights,
+            const double     *tops,
+            const PpViewFrom *view)
 {
   PpBox background = pp_outline_get_box (scene->background_outline);
   PpBox box = background;
@@ -23,8 +26,12 @@ get_extent (const PpScene *scene,
   for (guint i = 0; i < scene->panel->fused->len; i++)
     box = pp_box_union (box, pp_outline_get_box (pp_panel_fused (scene->panel, i)->outline));
   for (guint i = 0; i < scene->n_bodies; i++)
-    box = pp_box_union (box, scene->bodies[i]->box);
-  if (from_behind)
+    {
+      PpPoint shift = pp_draw_get_shift_of (scene, heights, tops, view, i);
+
+      box = pp_box_union (box, pp_box_move (scene->bodies[i]->box, shift));
+    }
+  if (view != NULL && view->from_behind)
     {
       double sum = background.x0 + background.x1;
 
@@ -77,7 +84,7 @@ pp_picture_png (const PpScene    *scene,
                 GError          **error)
 {
   g_autoptr (GByteArray) png = g_byte_array_new ();
-  PpBox box = get_extent (scene, view != NULL && view->from_behind);
+  PpBox box = get_extent (scene, heights, tops, view);
   cairo_surface_t *surface;
   cairo_status_t status;
   cairo_t *cr;

@@ -127,6 +127,17 @@ is_in_sight (PpCanvas     *self,
   return fmax (a.x, b.x) > 0 && fmin (a.x, b.x) < width && b.y > 0 && a.y < height;
 }
 
+/* mm from where it lies to where it is seen. */
+static PpPoint
+get_shift (PpCanvas     *self,
+           const PpBody *body)
+{
+  double base = pp_document_get_base (self->document, body->placement->id);
+  PpViewFrom view = pp_canvas_get_view (self);
+
+  return pp_draw_get_shift (&view, isnan (base) ? 0 : base, get_top (self, body));
+}
+
 static void
 draw_one (PpCanvas *self,
           cairo_t  *cr,
@@ -135,11 +146,8 @@ draw_one (PpCanvas *self,
           int       height)
 {
   const PpBody *body = self->scene->bodies[i];
-  const char *id = body->placement->id;
   gboolean in_pocket = self->scene->pockets[i] != PP_NO_INDEX;
-  double base = pp_document_get_base (self->document, id);
-  PpViewFrom view = pp_canvas_get_view (self);
-  PpPoint shift = pp_draw_get_shift (&view, isnan (base) ? 0 : base, get_top (self, body));
+  PpPoint shift = get_shift (self, body);
   int factor = gtk_widget_get_scale_factor (GTK_WIDGET (self));
   PpSprite *sprite;
   PpPoint at;
@@ -168,7 +176,7 @@ draw_pocket_front (PpCanvas *self,
     return;
   cairo_save (cr);
   enter_panel (self, cr);
-  pp_draw_pocket_front (cr, self->scene, i);
+  pp_draw_pocket_front (cr, self->scene, i, get_shift (self, self->scene->bodies[i]));
   cairo_restore (cr);
 }
 

@@ -84,6 +84,25 @@ test_beyond_the_edge (void)
   cairo_surface_destroy (surface);
 }
 
+/* Seen from the right a piece whose middle is 10 mm up, at the left edge, is seen 10 mm beyond it. */
+static void
+test_beyond_the_edge_aslant (void)
+{
+  const PpPlacement edge = { .x = 0, .y = 40 };
+  const PpViewFrom right = { .sideways = 45 };
+  const double base = 8, top = 12;
+  g_auto (Arrangement) self = { 0 };
+  g_autoptr (GBytes) png = NULL;
+  cairo_surface_t *surface;
+
+  arrangement_init (&self, &edge, TRUE);
+  png = pp_picture_png (&self.scene, self.gallery, &base, &top, &right, 1188, NULL);
+  surface = read_png (png);
+  g_assert_cmpint (cairo_image_surface_get_height (surface), ==, 888);
+  g_assert_cmphex (get_colour (surface, 94, 494), ==, 0x0000ff);
+  cairo_surface_destroy (surface);
+}
+
 static void
 test_from_behind (void)
 {
@@ -153,6 +172,7 @@ main (int   argc,
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/picture/size", test_size);
   g_test_add_func ("/picture/beyond-the-edge", test_beyond_the_edge);
+  g_test_add_func ("/picture/beyond-the-edge-aslant", test_beyond_the_edge_aslant);
   g_test_add_func ("/picture/from-behind", test_from_behind);
   g_test_add_func ("/picture/refused", test_refused);
   g_test_add_func ("/picture/too-many-pixels", test_too_many_pixels);
