@@ -104,7 +104,7 @@ prepare_cb (GtkDragSource *source,
   g_autoptr (GdkPaintable) picture = gtk_widget_paintable_new (GTK_WIDGET (row));
 
   gtk_drag_source_set_icon (source, picture, (int) x, (int) y);
-  return gdk_content_provider_new_typed (G_TYPE_INT, gtk_list_box_row_get_index (row));
+  return gdk_content_provider_new_typed (GTK_TYPE_LIST_BOX_ROW, row);
 }
 
 static gboolean
@@ -114,9 +114,13 @@ drop_cb (GtkDropTarget *target,
          double         y,
          GtkListBoxRow *row)
 {
-  int from = g_value_get_int (value);
+  GtkListBoxRow *dragged = g_value_get_object (value);
+  int from = gtk_list_box_row_get_index (dragged);
   int to = gtk_list_box_row_get_index (row);
 
+  /* of another window, or of steps that are no more */
+  if (gtk_widget_get_parent (GTK_WIDGET (dragged)) != gtk_widget_get_parent (GTK_WIDGET (row)))
+    return FALSE;
   if (from != to)
     g_signal_emit (list_of (row), move_signal, 0, (guint) from, (guint) to);
   return TRUE;
@@ -126,7 +130,7 @@ static void
 make_movable (GtkWidget *row)
 {
   GtkDragSource *source = gtk_drag_source_new ();
-  GtkDropTarget *target = gtk_drop_target_new (G_TYPE_INT, GDK_ACTION_COPY);
+  GtkDropTarget *target = gtk_drop_target_new (GTK_TYPE_LIST_BOX_ROW, GDK_ACTION_COPY);
 
   g_signal_connect (source, "prepare", G_CALLBACK (prepare_cb), row);
   g_signal_connect (target, "drop", G_CALLBACK (drop_cb), row);
