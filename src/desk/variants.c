@@ -141,7 +141,11 @@ pp_variants_offer (PpWindow *window,
 
   path = g_file_get_path (file);
   if (path == NULL)
-    return;
+    {
+      pp_ask_tell (GTK_WINDOW (window), _("Only files on this computer can be opened: copy the "
+                                          "file to a folder here first."));
+      return;
+    }
   self = g_new (Offer, 1);
   *self = (Offer) { g_object_ref (window), g_object_ref (file), is_size };
   pp_panel_io_load_async (path, loaded_cb, self);
