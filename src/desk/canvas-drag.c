@@ -170,7 +170,7 @@ move_hole (PpCanvas *self)
   moved = pp_hole_new (&draft, &error);
   if (moved != NULL)
     next = pp_edit_move_hole (self->drag.panel, moved, &error);
-  pp_canvas_drag_take (self, next, g_steal_pointer (&error), _("Move hole"));
+  pp_canvas_drag_take (self, next, g_steal_pointer (&error), _("Move the hole"));
 }
 
 static void

@@ -59,7 +59,7 @@ nudge_hole (PpCanvas *self,
   hole = pp_hole_new (&draft, &error);
   if (hole != NULL)
     next = pp_edit_move_hole (panel, hole, &error);
-  pp_document_take (self->document, next, g_steal_pointer (&error), _("Move hole"), MERGE);
+  pp_document_take (self->document, next, g_steal_pointer (&error), _("Move the hole"), MERGE);
 }
 
 static void

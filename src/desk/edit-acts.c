@@ -262,7 +262,7 @@ remove_hole (PpDocument *document)
   GError *error = NULL;
   PpPanel *next = pp_edit_remove_hole (pp_document_get_panel (document), id, &error);
 
-  pp_document_take (document, next, error, _("Remove hole"), NULL);
+  pp_document_take (document, next, error, _("Remove the hole"), NULL);
 }
 
 static void
