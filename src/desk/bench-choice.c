@@ -126,7 +126,7 @@ ask_about_above (PpBenchView *self,
     {
       g_autofree char *other = pp_bench_words_name (self->plan, above[i]);
 
-      g_string_append_printf (others, "%s%s", i > 0 ? ", " : "", other);
+      pp_bench_words_append (others, other);
     }
   question = g_strdup_printf (_("Glued on “%s”: %s. Has that come off too?"), name, others->str);
   begin (self, question);
@@ -271,8 +271,7 @@ static char *
 describe (PpBenchView *self,
           guint        job)
 {
-  PpSheetJob sheet_job = { .check = self->plan->check, .plan = self->plan,
-                           .units = self->plan->check->panel->units };
+  PpSheetJob sheet_job = pp_plan_job (self->plan);
   g_autoptr (PpJobWords) words = pp_job_words_new (&sheet_job, job);
 
   return g_strdup_printf ("%s, %s", words->name, words->place);

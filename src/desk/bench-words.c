@@ -25,20 +25,25 @@ typedef struct
   PpSheetJob     job;
 } Saying;
 
-static PpSheetJob
-job_of (const PpPlan *plan)
-{
-  return (PpSheetJob) { .check = plan->check, .plan = plan, .units = plan->check->panel->units };
-}
-
 static char *
 name_of_job (const PpPlan *plan,
              guint         job)
 {
-  PpSheetJob sheet_job = job_of (plan);
+  PpSheetJob sheet_job = pp_plan_job (plan);
   g_autoptr (PpJobWords) words = pp_job_words_new (&sheet_job, job);
 
   return g_strdup (words->name);
+}
+
+void
+pp_bench_words_append (GString    *list,
+                       const char *part)
+{
+  g_return_if_fail (list != NULL && part != NULL);
+
+  if (list->len > 0)
+    g_string_append (list, C_("between parts of a list", ", "));
+  g_string_append (list, part);
 }
 
 char *
@@ -90,7 +95,7 @@ static void
 add_supports (GString      *text,
               const PpPlan *plan)
 {
-  PpSheetJob job = job_of (plan);
+  PpSheetJob job = pp_plan_job (plan);
   g_autoptr (GString) list = g_string_new (NULL);
 
   for (guint i = 0; i < plan->n_steps; i++)
@@ -102,7 +107,7 @@ add_supports (GString      *text,
         {
           g_autofree char *line = g_strdup_printf (_("%s (%s)"), name, step->support);
 
-          g_string_append_printf (list, "%s%s", list->len > 0 ? ", " : "", line);
+          pp_bench_words_append (list, line);
         }
     }
   if (list->len > 0)
@@ -167,12 +172,8 @@ say_needs (const Saying *saying)
 {
   guint step = (guint) (saying->bench->step - saying->plan->steps);
   g_autoptr (PpStepWords) words = pp_step_words_new (&saying->job, step);
-  guint n_dabs = (guint) g_ascii_strtoull (words->dabs, NULL, 10);
-  g_autofree char *dabs = n_dabs > 0 ? g_strdup_printf (ngettext ("%u dab", "%u dabs", n_dabs),
-                                                        n_dabs) : g_strdup ("");
 
-  return g_strconcat (dabs, *dabs != '\0' && *words->support != '\0' ? ", " : "", words->support,
-                      NULL);
+  return pp_step_needs_format (words);
 }
 
 static void
@@ -291,7 +292,7 @@ add_trims (GString      *text,
       if (isnan (age) || age < glue->grab || age >= glue->hard || ++n > 3)
         continue;
       name = numbered_name (saying->plan, job);
-      g_string_append_printf (names, "%s%s", names->len > 0 ? ", " : "", name);
+      pp_bench_words_append (names, name);
     }
   if (n == 0)
     return;
@@ -339,7 +340,7 @@ pp_bench_words_new (const PpBench *bench,
 
   g_return_val_if_fail (bench != NULL && plan != NULL && panel != NULL && now != NULL, NULL);
 
-  const Saying saying = { bench, plan, panel, now, job_of (plan) };
+  const Saying saying = { bench, plan, panel, now, pp_plan_job (plan) };
 
   self = g_new0 (PpBenchWords, 1);
   self->next = bench->next;

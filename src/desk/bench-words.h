@@ -43,6 +43,10 @@ void          pp_bench_words_free   (PpBenchWords   *self);
 char         *pp_bench_words_name   (const PpPlan   *plan,
                                      const char     *job);
 
+/* Adds one more to what is listed: "Oxeye, Fern". */
+void          pp_bench_words_append (GString        *list,
+                                     const char     *part);
+
 /* The last act that may have been a stray press: the id of a job placed, "" for a mixing, NULL for
  * none. (transfer full) */
 char         *pp_bench_find_last    (const PpPanel  *panel);

@@ -48,18 +48,6 @@ append (GtkWidget  *box,
     gtk_box_append (GTK_BOX (box), make_label (text, css_class));
 }
 
-/* "2 dabs, hold, or prop 4.5 mm" */
-static char *
-get_needs (const PpStepWords *step)
-{
-  guint n_dabs = (guint) g_ascii_strtoull (step->dabs, NULL, 10);
-  g_autofree char *dabs = n_dabs > 0 ? g_strdup_printf (ngettext ("%u dab", "%u dabs", n_dabs),
-                                                        n_dabs) : g_strdup ("");
-
-  return g_strconcat (dabs, *dabs != '\0' && *step->support != '\0' ? ", " : "", step->support,
-                      NULL);
-}
-
 static GtkWidget *
 make_face (const PpSheetJob *job,
            guint             index)
@@ -67,7 +55,7 @@ make_face (const PpSheetJob *job,
   g_autoptr (PpJobWords) words = pp_job_words_new (job, job->plan->steps[index].job);
   g_autoptr (PpStepWords) step = pp_step_words_new (job, index);
   g_autofree char *number = g_strdup_printf ("%u", index + 1);
-  g_autofree char *needs = get_needs (step);
+  g_autofree char *needs = pp_step_needs_format (step);
   GtkWidget *face = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 9);
   GtkWidget *middle = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
   GtkWidget *badge = gtk_label_new (number);
@@ -312,15 +300,14 @@ pp_glue_list_init (PpGlueList *self)
 static void
 fill (PpGlueList *self)
 {
-  PpSheetJob job = { .plan = self->plan };
+  PpSheetJob job;
   GtkWidget *row;
 
   while ((row = gtk_widget_get_first_child (GTK_WIDGET (self->box))) != NULL)
     gtk_list_box_remove (self->box, row);
   if (self->plan == NULL)
     return;
-  job.check = self->plan->check;
-  job.units = job.check->panel->units;
+  job = pp_plan_job (self->plan);
   for (guint i = 0; i < self->plan->n_steps; i++)
     gtk_list_box_append (self->box, make_row (&job, i));
 }

@@ -68,12 +68,6 @@ get_plan (PpGluePage *self)
   return pp_document_get_plan (self->document);
 }
 
-static PpSheetJob
-job_of (const PpPlan *plan)
-{
-  return (PpSheetJob) { .check = plan->check, .plan = plan, .units = plan->check->panel->units };
-}
-
 static void
 say (GtkLabel   *label,
      const char *text)
@@ -107,7 +101,7 @@ static void
 say_plan (PpGluePage   *self,
           const PpPlan *plan)
 {
-  PpSheetJob job = job_of (plan);
+  PpSheetJob job = pp_plan_job (plan);
   gboolean has_steps = plan->exists && plan->n_steps > 0;
   g_autofree char *summary = has_steps ? pp_plan_format (plan) : NULL;
   g_autofree char *remark = has_steps ? remark_on (plan) : g_strdup (pp_no_order_words (&job));
@@ -230,7 +224,7 @@ tell_bar (PpGluePage   *self,
           guint         from,
           guint         to)
 {
-  PpSheetJob job = job_of (plan);
+  PpSheetJob job = pp_plan_job (plan);
   g_autoptr (PpJobWords) moved = pp_job_words_new (&job, plan->steps[from].job);
   g_autoptr (PpJobWords) other = pp_job_words_new (&job, asked.job);
   const char *first = from < to ? moved->name : other->name;

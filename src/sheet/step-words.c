@@ -145,6 +145,12 @@ sentence_of (const PpStepWords *self,
   return g_string_free (text, FALSE);
 }
 
+PpSheetJob
+pp_plan_job (const PpPlan *plan)
+{
+  return (PpSheetJob) { .check = plan->check, .plan = plan, .units = plan->check->panel->units };
+}
+
 PpStepWords *
 pp_step_words_new (const PpSheetJob *job,
                    guint             step)
@@ -163,7 +169,8 @@ pp_step_words_new (const PpSheetJob *job,
     }
   else
     {
-      self->dabs = g_strdup_printf ("%u", job->check->joints[index - n_knots]->n_dabs);
+      self->n_dabs = job->check->joints[index - n_knots]->n_dabs;
+      self->dabs = g_strdup_printf ("%u", self->n_dabs);
       self->support = support_of (job, step, job->check->rests[index - n_knots]);
     }
   self->sentence = sentence_of (self, words, step + 1);
@@ -181,14 +188,26 @@ pp_step_words_free (PpStepWords *self)
 }
 
 char *
+pp_step_needs_format (const PpStepWords *step)
+{
+  g_autofree char *dabs = NULL;
+
+  if (step->n_dabs == 0)
+    return g_strdup (step->support);
+  dabs = g_strdup_printf (ngettext ("%u dab", "%u dabs", step->n_dabs), step->n_dabs);
+  if (*step->support == '\0')
+    return g_steal_pointer (&dabs);
+  return g_strconcat (dabs, C_("between parts of a list", ", "), step->support, NULL);
+}
+
+char *
 pp_step_act_format (const PpJobWords  *words,
                     const PpStepWords *step)
 {
   GString *text = g_string_new (words->act);
-  guint n_dabs = (guint) g_ascii_strtoull (step->dabs, NULL, 10);
 
-  if (n_dabs > 0)
-    g_string_append_printf (text, ngettext ("\n%u dab", "\n%u dabs", n_dabs), n_dabs);
+  if (step->n_dabs > 0)
+    g_string_append_printf (text, ngettext ("\n%u dab", "\n%u dabs", step->n_dabs), step->n_dabs);
   if (*step->support != '\0')
     g_string_append_printf (text, "\n%s", step->support);
   g_string_append_printf (text, "\n%s", step->clock);

@@ -32,6 +32,9 @@ char  *pp_hour_format     (guint         half_hours);
 /* Minutes since the clock was started, as a timer shows them: "12:30", "1:05:00". */
 char  *pp_clock_format    (double        minutes);
 
+/* What the words are asked of, in the panel's units. All is borrowed of the plan. */
+PpSheetJob pp_plan_job    (const PpPlan *plan);
+
 /* Of a job: 0 and 1 are the knots where there is a wire, then the placements. */
 typedef struct
 {
@@ -58,7 +61,8 @@ gboolean    pp_stands_over       (const PpCheck    *check);
 /* Of a step of the plan. */
 typedef struct
 {
-  char *dabs;     /* "3" */
+  guint n_dabs;
+  char *dabs;     /* "3"; "" of a knot */
   char *support;  /* "prop 4.5 mm", "hold, or prop 4.5 mm", "hold or weight" */
   char *clock;    /* "12:30", "wait for 24:00", and a second line "hold to 35:00" */
   char *sentence; /* all of it: "7. Oxeye, 3 dabs: its middle ..." */
@@ -68,7 +72,9 @@ PpStepWords *pp_step_words_new  (const PpSheetJob *job,
                                  guint             step);
 void         pp_step_words_free (PpStepWords      *self);
 
-/* All that is done with the piece, on lines: "Sedge", "2 dabs, prop 5.5 mm", "3:15". */
+/* "2 dabs, hold, or prop 4.5 mm"; "" for nothing. (transfer full) */
+char        *pp_step_needs_format (const PpStepWords *step);
+/* All that is done with the piece, on lines: "Sedge", "2 dabs", "prop 5.5 mm", "3:15". */
 char        *pp_step_act_format (const PpJobWords  *words,
                                  const PpStepWords *step);
 
