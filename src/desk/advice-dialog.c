@@ -110,7 +110,8 @@ add_changes (PpAdviceDialog *self)
   for (guint i = 0; i < self->advice->changes->len; i++)
     {
       const PpChange *change = g_ptr_array_index (self->advice->changes, i);
-      g_autofree char *sentence = g_strconcat (change->text, ".", NULL);
+      /* Translators: a change, "the wire 12 mm longer", as a sentence of its own. */
+      g_autofree char *sentence = g_strdup_printf (_("%s."), change->text);
 
       add_line (self->changes, sentence);
     }

@@ -73,10 +73,11 @@ say_changes (const PpAdvice *advice)
     {
       const PpChange *change = g_ptr_array_index (advice->changes, i);
 
-      g_string_append_printf (text, "%s%s", i > 0 ? "; " : "", change->text);
+      /* Translators: between the changes that make up one sentence. */
+      g_string_append_printf (text, "%s%s", i > 0 ? C_("between changes", "; ") : "", change->text);
     }
-  g_string_append_c (text, '.');
-  return g_string_free (g_steal_pointer (&text), FALSE);
+  /* Translators: a change, "the wire 12 mm longer", as a sentence of its own. */
+  return g_strdup_printf (_("%s."), text->str);
 }
 
 static void

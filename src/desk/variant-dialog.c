@@ -126,9 +126,12 @@ show_advice (PpVariantDialog *self,
   g_autoptr (GPtrArray) left = g_ptr_array_new_with_free_func (g_free);
 
   for (guint i = 0; advice != NULL && i < advice->changes->len; i++)
-    g_ptr_array_add (righted, g_strconcat (((const PpChange *) g_ptr_array_index (advice->changes,
-                                                                                  i))->text,
-                                           ".", NULL));
+    {
+      const PpChange *change = g_ptr_array_index (advice->changes, i);
+
+      /* Translators: a change, "the wire 12 mm longer", as a sentence of its own. */
+      g_ptr_array_add (righted, g_strdup_printf (_("%s."), change->text));
+    }
   for (guint i = 0; advice != NULL && i < advice->left->len; i++)
     g_ptr_array_add (left, g_strdup (((const PpFinding *) g_ptr_array_index (advice->left,
                                                                              i))->text));
