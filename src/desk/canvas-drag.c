@@ -9,6 +9,7 @@
 #include "config.h"
 
 #include "desk/canvas-private.h"
+#include "desk/tray-words.h"
 #include "desk/tray.h"
 #include "panel/edit.h"
 #include "panel/i18n.h"
@@ -107,7 +108,7 @@ get_piece_name (PpCanvas   *self,
 {
   const PpPlacement *placement = pp_panel_find_placement (self->drag.panel, id, NULL);
 
-  return pp_panel_get_piece_of (self->drag.panel, placement)->name;
+  return pp_tray_words_name (pp_panel_get_piece_of (self->drag.panel, placement));
 }
 
 static void
