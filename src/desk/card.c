@@ -12,9 +12,9 @@
 #include "desk/card-piece.h"
 #include "desk/card-pieces.h"
 #include "desk/card-wire.h"
+#include "desk/key-tips.h"
 #include "desk/template.h"
 #include "desk/typing.h"
-#include "panel/i18n.h"
 
 struct _PpCard
 {
@@ -29,7 +29,6 @@ struct _PpCard
   PpCardFace *glass;
   PpCardFace *fused;
   PpCardFace *face;  /* the one shown, or NULL */
-  gboolean    has_keys; /* the tooltips name them */
 };
 
 G_DEFINE_FINAL_TYPE (PpCard, pp_card, GTK_TYPE_WIDGET)
@@ -125,43 +124,6 @@ key_cb (GtkEventController *controller,
   return GDK_EVENT_STOP;
 }
 
-/* The key of a button's action behind its tooltip: "Mirror (M)". */
-static void
-name_key (GtkWidget      *button,
-          GtkApplication *application)
-{
-  const char *action = gtk_actionable_get_action_name (GTK_ACTIONABLE (button));
-  const char *act = gtk_widget_get_tooltip_text (button);
-  g_auto (GStrv) keys = NULL;
-  g_autofree char *key = NULL, *text = NULL;
-  GdkModifierType state;
-  guint value;
-
-  if (action == NULL || act == NULL)
-    return;
-  keys = gtk_application_get_accels_for_action (application, action);
-  if (keys[0] == NULL || !gtk_accelerator_parse (keys[0], &value, &state))
-    return;
-  key = gtk_accelerator_get_label (value, state);
-  /* Translators: what a button does, and the key that does the same. */
-  text = g_strdup_printf (_("%s (%s)"), act, key);
-  gtk_widget_set_tooltip_text (button, text);
-}
-
-static void
-name_keys_under (GtkWidget      *widget,
-                 GtkApplication *application)
-{
-  if (GTK_IS_ACTIONABLE (widget))
-    {
-      name_key (widget, application);
-      return;
-    }
-  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL;
-       child = gtk_widget_get_next_sibling (child))
-    name_keys_under (child, application);
-}
-
 static GtkSizeRequestMode
 pp_card_get_request_mode (GtkWidget *widget)
 {
@@ -201,22 +163,6 @@ pp_card_size_allocate (GtkWidget *widget,
 }
 
 static void
-pp_card_map (GtkWidget *widget)
-{
-  PpCard *self = PP_CARD (widget);
-  GtkRoot *root = gtk_widget_get_root (widget);
-  GtkApplication *application
-    = GTK_IS_WINDOW (root) ? gtk_window_get_application (GTK_WINDOW (root)) : NULL;
-
-  if (!self->has_keys && application != NULL)
-    {
-      name_keys_under (widget, application);
-      self->has_keys = TRUE;
-    }
-  GTK_WIDGET_CLASS (pp_card_parent_class)->map (widget);
-}
-
-static void
 hand_out (PpCard     *self,
           PpDocument *document)
 {
@@ -247,7 +193,6 @@ pp_card_class_init (PpCardClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = pp_card_dispose;
-  widget_class->map = pp_card_map;
   widget_class->get_request_mode = pp_card_get_request_mode;
   widget_class->measure = pp_card_measure;
   widget_class->size_allocate = pp_card_size_allocate;
@@ -276,6 +221,7 @@ static void
 pp_card_init (PpCard *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  pp_key_tips_add (GTK_WIDGET (self));
 }
 
 void

@@ -9,6 +9,8 @@
 
 #include "desk/key-tips.h"
 
+#include "panel/i18n.h"
+
 /* Of the action with its target, as "Ctrl+0". (transfer full) (nullable) */
 static char *
 find_key (GtkWidget *widget)
@@ -45,7 +47,8 @@ query_cb (GtkWidget  *widget,
 
   if (key == NULL)
     return FALSE;
-  text = words != NULL ? g_strdup_printf ("%s (%s)", words, key) : g_strdup (key);
+  /* Translators: what a button does, and the key that does the same. */
+  text = words != NULL ? g_strdup_printf (_("%s (%s)"), words, key) : g_strdup (key);
   gtk_tooltip_set_text (tooltip, text);
   return TRUE;
 }
