@@ -8,6 +8,7 @@
 
 #include "desk/card-fused-private.h"
 
+#include "desk/fold.h"
 #include "desk/fuse-acts.h"
 #include "desk/length-entry.h"
 #include "desk/template.h"
@@ -346,6 +347,7 @@ pp_card_fused_class_init (PpCardFusedClass *klass)
   G_OBJECT_CLASS (klass)->dispose = pp_card_fused_dispose;
   G_OBJECT_CLASS (klass)->finalize = pp_card_fused_finalize;
   PP_CARD_FACE_CLASS (klass)->refresh = pp_card_fused_refresh;
+  g_type_ensure (PP_TYPE_FOLD);
   g_type_ensure (PP_TYPE_LENGTH_ENTRY);
   g_type_ensure (PP_TYPE_TEXT_ENTRY);
   gtk_widget_class_set_template_from_resource (widget_class,

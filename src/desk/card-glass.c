@@ -6,6 +6,7 @@
 
 #include "desk/card-glass.h"
 
+#include "desk/fold.h"
 #include "desk/length-entry.h"
 #include "desk/note-view.h"
 #include "desk/template.h"
@@ -351,6 +352,7 @@ pp_card_glass_class_init (PpCardGlassClass *klass)
 
   G_OBJECT_CLASS (klass)->dispose = pp_card_glass_dispose;
   PP_CARD_FACE_CLASS (klass)->refresh = pp_card_glass_refresh;
+  g_type_ensure (PP_TYPE_FOLD);
   g_type_ensure (PP_TYPE_LENGTH_ENTRY);
   g_type_ensure (PP_TYPE_NOTE_VIEW);
   g_type_ensure (PP_TYPE_TEXT_ENTRY);

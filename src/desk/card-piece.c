@@ -12,6 +12,7 @@
 #include "desk/angle-entry.h"
 #include "desk/arrange-acts.h"
 #include "desk/count-entry.h"
+#include "desk/fold.h"
 #include "desk/length-entry.h"
 #include "desk/placement-words.h"
 #include "desk/pocket-list.h"
@@ -408,6 +409,7 @@ pp_card_piece_class_init (PpCardPieceClass *klass)
   PP_CARD_FACE_CLASS (klass)->refresh = pp_card_piece_refresh;
   g_type_ensure (PP_TYPE_ANGLE_ENTRY);
   g_type_ensure (PP_TYPE_COUNT_ENTRY);
+  g_type_ensure (PP_TYPE_FOLD);
   g_type_ensure (PP_TYPE_LENGTH_ENTRY);
   g_type_ensure (PP_TYPE_TEXT_ENTRY);
   gtk_widget_class_set_template_from_resource (widget_class,

@@ -8,6 +8,7 @@
 
 #include "desk/card-wire.h"
 
+#include "desk/fold.h"
 #include "desk/length-entry.h"
 #include "desk/load-entry.h"
 #include "desk/template.h"
@@ -173,6 +174,7 @@ pp_card_wire_class_init (PpCardWireClass *klass)
 
   G_OBJECT_CLASS (klass)->dispose = pp_card_wire_dispose;
   PP_CARD_FACE_CLASS (klass)->refresh = pp_card_wire_refresh;
+  g_type_ensure (PP_TYPE_FOLD);
   g_type_ensure (PP_TYPE_LENGTH_ENTRY);
   g_type_ensure (PP_TYPE_LOAD_ENTRY);
   gtk_widget_class_set_template_from_resource (widget_class,
