@@ -11,8 +11,6 @@
 #include "art/colour.h"
 #include "art/draw.h"
 
-#include <string.h>
-
 #define PASSES 3
 #define SOFTNESS 0.9           /* mm, of a piece that lies flat */
 #define SOFTNESS_PER_MM 0.08

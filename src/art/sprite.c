@@ -91,12 +91,6 @@ pp_sprite_new (const PpBody       *body,
   return self;
 }
 
-PpSprite *
-pp_sprite_ref (PpSprite *self)
-{
-  return g_rc_box_acquire (self);
-}
-
 static void
 sprite_clear (gpointer data)
 {
@@ -149,11 +143,4 @@ pp_sprite_get_extents (const PpSprite        *self,
 {
   g_return_if_fail (self != NULL && extents != NULL);
   *extents = self->extents;
-}
-
-gsize
-pp_sprite_get_bytes (const PpSprite *self)
-{
-  g_return_val_if_fail (self != NULL, 0);
-  return (gsize) self->extents.width * (gsize) self->extents.height * 4;
 }

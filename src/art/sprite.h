@@ -30,7 +30,6 @@ typedef struct
 PpSprite *pp_sprite_new   (const PpBody       *body,
                            PpArt              *art,
                            const PpSpriteWish *wish);
-PpSprite *pp_sprite_ref   (PpSprite           *self);
 void      pp_sprite_unref (PpSprite           *self);
 /* Whether it is what pp_sprite_new() would give; where the body lies does not matter. */
 gboolean  pp_sprite_suits (const PpSprite     *self,
@@ -45,7 +44,6 @@ void      pp_sprite_lay   (const PpSprite     *self,
 /* The pixels it covers when its origin lies at (0, 0). */
 void      pp_sprite_get_extents (const PpSprite        *self,
                                  cairo_rectangle_int_t *extents);
-gsize     pp_sprite_get_bytes   (const PpSprite        *self);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpSprite, pp_sprite_unref)
 

@@ -24,7 +24,6 @@ struct _PpAdviceDialog
   GtkBox     *cured;
   GtkWidget  *leaves;
   GtkBox     *left;
-  GtkWidget  *accept;
   PpAdvice   *advice;
 };
 
@@ -79,7 +78,6 @@ pp_advice_dialog_class_init (PpAdviceDialogClass *klass)
   gtk_widget_class_bind_template_child (widget_class, PpAdviceDialog, cured);
   gtk_widget_class_bind_template_child (widget_class, PpAdviceDialog, leaves);
   gtk_widget_class_bind_template_child (widget_class, PpAdviceDialog, left);
-  gtk_widget_class_bind_template_child (widget_class, PpAdviceDialog, accept);
   gtk_widget_class_bind_template_callback (widget_class, accept_cb);
   gtk_widget_class_bind_template_callback (widget_class, leave_cb);
   gtk_widget_class_add_binding_action (widget_class, GDK_KEY_Escape, 0, "window.close", NULL);
@@ -100,7 +98,6 @@ add_line (GtkBox     *box,
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
   gtk_label_set_xalign (GTK_LABEL (label), 0);
   gtk_label_set_max_width_chars (GTK_LABEL (label), LINE_CHARS);
-  gtk_widget_add_css_class (label, "pp-advice-line");
   gtk_box_append (box, label);
 }
 

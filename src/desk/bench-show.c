@@ -12,7 +12,6 @@
 #include "desk/bell.h"
 #include "desk/css-class.h"
 #include "panel/i18n.h"
-#include "panel/measure.h"
 #include "sheet/words.h"
 
 #define FLASHES 8 /* of FLASH_MS, when a mix is soon past */

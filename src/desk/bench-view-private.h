@@ -64,11 +64,7 @@ struct _PpBenchView
   GtkLabel      *take_back_words;
   GtkWidget     *happened;
   GtkPopover    *happenings;
-  GtkWidget     *fell;
-  GtkWidget     *broke;
-  GtkWidget     *elsewhere;
   GtkWidget     *remixed;
-  GtkWidget     *pause;
 };
 
 /* bench-show.c */

@@ -373,11 +373,7 @@ bind_controls (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, PpBenchView, take_back_words);
   gtk_widget_class_bind_template_child (widget_class, PpBenchView, happened);
   gtk_widget_class_bind_template_child (widget_class, PpBenchView, happenings);
-  gtk_widget_class_bind_template_child (widget_class, PpBenchView, fell);
-  gtk_widget_class_bind_template_child (widget_class, PpBenchView, broke);
-  gtk_widget_class_bind_template_child (widget_class, PpBenchView, elsewhere);
   gtk_widget_class_bind_template_child (widget_class, PpBenchView, remixed);
-  gtk_widget_class_bind_template_child (widget_class, PpBenchView, pause);
 }
 
 static void

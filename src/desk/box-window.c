@@ -36,8 +36,6 @@ struct _PpBoxWindow
 
   GtkLabel      *sentence;
   GtkWidget     *body;
-  GtkDropDown   *kinds;
-  GtkDropDown   *orders;
   PpPieceShelf  *shelf;
   GtkWidget     *acts;
   GtkLabel      *chosen;
@@ -450,8 +448,6 @@ pp_box_window_class_init (PpBoxWindowClass *klass)
                                                "/org/petalpane/Petalpane/box-window.ui");
   gtk_widget_class_bind_template_child (widget_class, PpBoxWindow, sentence);
   gtk_widget_class_bind_template_child (widget_class, PpBoxWindow, body);
-  gtk_widget_class_bind_template_child (widget_class, PpBoxWindow, kinds);
-  gtk_widget_class_bind_template_child (widget_class, PpBoxWindow, orders);
   gtk_widget_class_bind_template_child (widget_class, PpBoxWindow, shelf);
   gtk_widget_class_bind_template_child (widget_class, PpBoxWindow, acts);
   gtk_widget_class_bind_template_child (widget_class, PpBoxWindow, chosen);

@@ -133,10 +133,11 @@ closed_cb (GtkPopover *menu,
   g_idle_add (drop_cb, g_object_ref (self));
 }
 
-void
-pp_canvas_open_popover (PpCanvas           *self,
-                        GtkWidget          *popover,
-                        const GdkRectangle *at)
+/* Opens a popover (transfer floating) beside `at`, widget px; one at a time. */
+static void
+open_popover (PpCanvas           *self,
+              GtkWidget          *popover,
+              const GdkRectangle *at)
 {
   g_return_if_fail (self->menu == NULL);
 
@@ -160,7 +161,7 @@ pp_canvas_open_menu (PpCanvas *self,
   popover = gtk_popover_menu_new_from_model (G_MENU_MODEL (menu));
   gtk_popover_set_has_arrow (GTK_POPOVER (popover), FALSE);
   gtk_widget_set_halign (popover, GTK_ALIGN_START);
-  pp_canvas_open_popover (self, popover, &(GdkRectangle) { (int) px.x, (int) px.y, 1, 1 });
+  open_popover (self, popover, &(GdkRectangle) { (int) px.x, (int) px.y, 1, 1 });
 }
 
 void
@@ -179,7 +180,7 @@ pp_canvas_open_swap (PpCanvas *self)
                            gtk_widget_get_height (GTK_WIDGET (self)) / 2, 1, 1 };
   chooser = pp_swap_chooser_new (self->document);
   gtk_popover_set_position (GTK_POPOVER (chooser), GTK_POS_RIGHT);
-  pp_canvas_open_popover (self, chooser, &box);
+  open_popover (self, chooser, &box);
 }
 
 /* Beside what is chosen, else in the middle. */

@@ -23,9 +23,9 @@ is_pin (PpCanvas *self,
 
 /* A pin stands above its place, so that what is there can be seen and pressed; pins of one place
  * stand in a row. A small mark stands on its place. */
-PpPoint
-pp_canvas_get_pin (PpCanvas *self,
-                   guint     index)
+static PpPoint
+get_pin (PpCanvas *self,
+         guint     index)
 {
   GPtrArray *findings = pp_document_get_findings (self->document);
   const PpFinding *finding = g_ptr_array_index (findings, index);
@@ -59,7 +59,7 @@ hit_any (PpCanvas *self,
   double size = pp_pin_get_size (gtk_widget_get_pango_context (GTK_WIDGET (self)));
 
   for (guint i = 0; i < findings->len; i++)
-    if (pp_point_distance (pp_canvas_get_pin (self, i), px)
+    if (pp_point_distance (get_pin (self, i), px)
         <= (is_pin (self, i) ? size : SMALL * size) / 2)
       return (int) i;
   return -1;
@@ -154,12 +154,12 @@ pp_canvas_draw_pins (PpCanvas        *self,
   draw_small_ones (self, cr, palette, size);
   for (guint i = findings->len; i-- > 0;)
     if (is_pin (self, i))
-      draw_stem (self, cr, palette, g_ptr_array_index (findings, i), pp_canvas_get_pin (self, i));
+      draw_stem (self, cr, palette, g_ptr_array_index (findings, i), get_pin (self, i));
   for (guint i = findings->len; i-- > 0;)
     if (is_pin (self, i))
       {
         const PpFinding *finding = g_ptr_array_index (findings, i);
-        PpPoint px = pp_canvas_get_pin (self, i);
+        PpPoint px = get_pin (self, i);
 
         pp_pin_draw (cr, pango, palette, finding->level, i + 1, px.x, px.y, size,
                      (int) i == self->lit);

@@ -8,7 +8,6 @@
 
 #include "desk/canvas-private.h"
 #include "desk/tray.h"
-#include "panel/edit.h"
 #include "panel/i18n.h"
 
 #define WHEEL_FACTOR 1.15

@@ -150,7 +150,6 @@ void      pp_canvas_draw_groups     (PpCanvas *self, cairo_t *cr, const PpPalett
 
 /* canvas-pins.c */
 void      pp_canvas_draw_pins       (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
-PpPoint   pp_canvas_get_pin         (PpCanvas *self, guint index);
 /* The finding whose pin is at a widget px, or -1. A small mark over a piece is not in the way of a
  * hand that takes the piece. */
 int       pp_canvas_hit_pin         (PpCanvas *self, PpPoint px, gboolean over_piece);
@@ -221,8 +220,6 @@ void      pp_canvas_add_keys        (PpCanvas *self);
 /* canvas-menu.c */
 void      pp_canvas_open_menu       (PpCanvas *self, PpPoint px);
 void      pp_canvas_open_menu_by_key (PpCanvas *self);
-/* Opens a popover (transfer floating) beside `at`, widget px; one at a time. */
-void      pp_canvas_open_popover    (PpCanvas *self, GtkWidget *popover, const GdkRectangle *at);
 
 /* canvas-children.c */
 void      pp_canvas_sync_children   (PpCanvas *self);

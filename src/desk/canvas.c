@@ -215,17 +215,11 @@ pp_canvas_size_allocate (GtkWidget *widget,
 }
 
 static void
-style_updated_cb (PpCanvas *self)
-{
-  pp_canvas_drop_layers (self);
-}
-
-static void
 pp_canvas_css_changed (GtkWidget         *widget,
                        GtkCssStyleChange *change)
 {
   GTK_WIDGET_CLASS (pp_canvas_parent_class)->css_changed (widget, change);
-  style_updated_cb (PP_CANVAS (widget));
+  pp_canvas_drop_layers (PP_CANVAS (widget));
 }
 
 static void
@@ -283,13 +277,6 @@ pp_canvas_set_document (PpCanvas   *self,
   self->look = (PpLook) { 0 };
   self->measuring = FALSE;
   pp_canvas_zoom_fit (self);
-}
-
-PpDocument *
-pp_canvas_get_document (PpCanvas *self)
-{
-  g_return_val_if_fail (PP_IS_CANVAS (self), NULL);
-  return self->document;
 }
 
 const PpZoom *
@@ -360,11 +347,4 @@ pp_canvas_set_measuring (PpCanvas *self,
   self->measuring = measuring;
   self->has_measured = FALSE;
   gtk_widget_queue_draw (GTK_WIDGET (self));
-}
-
-gboolean
-pp_canvas_get_measuring (PpCanvas *self)
-{
-  g_return_val_if_fail (PP_IS_CANVAS (self), FALSE);
-  return self->measuring;
 }

@@ -33,7 +33,6 @@ typedef struct
 /* `document` is nullable. Fits the glass. */
 void          pp_canvas_set_document   (PpCanvas     *self,
                                         PpDocument   *document);
-PpDocument   *pp_canvas_get_document   (PpCanvas     *self);
 const PpZoom *pp_canvas_get_zoom       (PpCanvas     *self);
 void          pp_canvas_zoom_fit       (PpCanvas     *self);
 /* `factor` times as large about the middle; pp_canvas_zoom_to() sets px a mm. */
@@ -47,7 +46,6 @@ void          pp_canvas_set_look       (PpCanvas     *self,
 /* While measuring, a drag lays a ruler instead of moving. */
 void          pp_canvas_set_measuring  (PpCanvas     *self,
                                         gboolean      measuring);
-gboolean      pp_canvas_get_measuring  (PpCanvas     *self);
 /* Brings a finding's pin into view and lights it up. */
 void          pp_canvas_show_finding   (PpCanvas     *self,
                                         guint         index);

@@ -8,8 +8,6 @@
 
 #include "desk/figure-entry.h"
 
-#include <math.h>
-
 typedef struct
 {
   PpDocument *document;

@@ -9,7 +9,6 @@
 #include "desk/choice.h"
 #include "desk/em.h"
 #include "desk/palette.h"
-#include "desk/template.h"
 #include "desk/wrap-layout.h"
 #include "panel/i18n.h"
 

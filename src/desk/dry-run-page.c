@@ -19,7 +19,6 @@
 #include "desk/true-scale.h"
 #include "desk/wrap-layout.h"
 #include "panel/i18n.h"
-#include "panel/measure.h"
 
 #define CARD_GAP 18 /* px between a piece and its card */
 #define ZOOM_STEP 1.25
@@ -29,7 +28,6 @@ struct _PpDryRunPage
   GtkWidget      parent_instance;
   PpDocument    *document;
 
-  GtkWidget     *body;
   PpCanvas      *canvas;
   GtkWidget     *drawing;
   GtkWidget     *walk;
@@ -288,7 +286,6 @@ zoom_true_cb (GtkWidget  *widget,
 static void
 bind_children (GtkWidgetClass *widget_class)
 {
-  gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, body);
   gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, canvas);
   gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, drawing);
   gtk_widget_class_bind_template_child (widget_class, PpDryRunPage, walk);

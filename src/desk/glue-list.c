@@ -7,7 +7,6 @@
 #include "desk/glue-list.h"
 
 #include "desk/mix-clock.h"
-#include "desk/template.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "sheet/order-plan.h"
@@ -141,7 +140,7 @@ make_row (const PpSheetJob *job,
   return row;
 }
 
-/* "from 12:30 on the clock, 4:30 of 5:00 used" */
+/* "Begin at 12:30; 4:30 of its 5:00 are used." */
 static char *
 say_times (const PpPlan *plan,
            guint         mix)

@@ -10,7 +10,6 @@
 #include "desk/glue-map-private.h"
 
 #include "art/draw.h"
-#include "art/hit.h"
 #include "glue/job.h"
 
 #include <math.h>
@@ -57,8 +56,7 @@ fit (PpGlueMap     *self,
 
 /* FALSE: later. */
 static gboolean
-is_down (PpGlueMap     *self,
-         const PpScene *scene,
+is_down (const PpScene *scene,
          guint          body)
 {
   return pp_job_is_done (scene->panel, scene->n_knots, scene->n_knots + body);
@@ -104,7 +102,7 @@ draw_bench (PpGlueMap     *self,
 
   pp_draw_bare (cr, scene, &front);
   for (guint i = 0; i < scene->n_bodies; i++)
-    if (is_down (self, scene, i))
+    if (is_down (scene, i))
       draw_down (self, cr, scene, gallery, i);
 }
 
@@ -134,7 +132,6 @@ draw_picture (PpGlueMap     *self,
 {
   int width = gtk_widget_get_width (GTK_WIDGET (self));
   int height = gtk_widget_get_height (GTK_WIDGET (self));
-  g_autoptr (PpGallery) none = NULL;
   PpGallery *gallery = pp_document_get_gallery (self->document);
   cairo_t *cr;
 

@@ -24,8 +24,6 @@
 
 G_DEFINE_FINAL_TYPE (PpHangingView, pp_hanging_view, GTK_TYPE_WIDGET)
 
-static guint followed;
-
 double
 pp_hanging_view_get_hole_px (PpHangingView *self,
                              const PpHole  *hole)
@@ -253,7 +251,6 @@ follow (PpHangingView *self)
     name_hook (self, hook);
   gtk_widget_queue_allocate (GTK_WIDGET (self));
   gtk_widget_queue_draw (GTK_WIDGET (self));
-  g_signal_emit (self, followed, 0);
 }
 
 /* Behind another page nothing is drawn, and nothing need be worked out. */
@@ -326,8 +323,6 @@ pp_hanging_view_class_init (PpHangingViewClass *klass)
   widget_class->snapshot = pp_hanging_view_snapshot;
   widget_class->size_allocate = pp_hanging_view_size_allocate;
   widget_class->map = pp_hanging_view_map;
-  followed = g_signal_new ("followed", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL,
-                           NULL, G_TYPE_NONE, 0);
   gtk_widget_class_set_css_name (widget_class, "pp-hanging-view");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
 }

@@ -5,7 +5,6 @@
  * Follows the document. Hook (and with it the wire's length) and holes that are not drilled are
  * dragged, or moved by the arrows once they have the focus: 1 mm or 1/16 in, with Shift 10 mm or
  * 1/2 in. What is drawn follows at once, with the mass of the last check.
- * Signal: followed, how it hangs may be another way now.
  */
 #pragma once
 

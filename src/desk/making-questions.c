@@ -8,7 +8,6 @@
 
 #include "desk/choice.h"
 #include "desk/count-entry.h"
-#include "desk/focus-within.h"
 #include "desk/length-entry.h"
 #include "desk/mass-entry.h"
 #include "desk/template.h"

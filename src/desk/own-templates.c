@@ -14,8 +14,9 @@
 
 #include <glib/gstdio.h>
 
-char *
-pp_own_templates_get_folder (void)
+/* In the file name encoding. (transfer full) */
+static char *
+get_folder (void)
 {
   return g_build_filename (g_get_user_data_dir (), "petalpane", "templates", NULL);
 }
@@ -47,7 +48,7 @@ list_names (const char *folder)
 GPtrArray *
 pp_own_templates_list (void)
 {
-  g_autofree char *folder = pp_own_templates_get_folder ();
+  g_autofree char *folder = get_folder ();
   g_autoptr (GPtrArray) names = list_names (folder);
   GPtrArray *files = g_ptr_array_new_with_free_func (g_object_unref);
 
@@ -59,7 +60,7 @@ pp_own_templates_list (void)
 char *
 pp_own_templates_get_state (void)
 {
-  g_autofree char *folder = pp_own_templates_get_folder ();
+  g_autofree char *folder = get_folder ();
   g_autoptr (GPtrArray) names = list_names (folder);
   GString *state = g_string_new (NULL);
 
@@ -81,7 +82,7 @@ pp_own_templates_get_state (void)
 static char *
 find_path (const char *name)
 {
-  g_autofree char *folder = pp_own_templates_get_folder ();
+  g_autofree char *folder = get_folder ();
   g_autofree char *shown = pp_file_name_suggest (name, PP_PANEL_ENDING);
   g_autofree char *base = g_filename_from_utf8 (shown, -1, NULL, NULL, NULL);
 

@@ -14,8 +14,6 @@
 
 G_BEGIN_DECLS
 
-/* In the file name encoding. (transfer full) */
-char      *pp_own_templates_get_folder (void);
 /* The files (GFile) by name, damaged ones too; empty where there are none. (transfer full) */
 GPtrArray *pp_own_templates_list       (void);
 /* Another string once there is another file, or another content of one. (transfer full) */

@@ -16,8 +16,10 @@
 /* NULL where the panel has no such figure. (transfer full) */
 typedef char *(*Say) (const PpCheck *check);
 
-char *
-pp_panel_figures_percent (double share)
+/* "97 %": whole and rounded down, so that only all is 100 %; "under 1 %" for a share that is not
+ * nothing. (transfer full) */
+static char *
+format_share (double share)
 {
   double whole = floor (100 * share + PP_TIE);
 
@@ -35,13 +37,13 @@ has_wire (const PpCheck *check)
 static char *
 say_straight (const PpCheck *check)
 {
-  return has_wire (check) ? pp_panel_figures_percent (check->conceal->hung.share) : NULL;
+  return has_wire (check) ? format_share (check->conceal->hung.share) : NULL;
 }
 
 static char *
 say_aslant (const PpCheck *check)
 {
-  return has_wire (check) ? pp_panel_figures_percent (check->conceal->worst.share) : NULL;
+  return has_wire (check) ? format_share (check->conceal->worst.share) : NULL;
 }
 
 static char *
@@ -51,8 +53,8 @@ say_knots (const PpCheck *check)
 
   if (!has_wire (check))
     return NULL;
-  first = pp_panel_figures_percent (check->conceal->knots[0].share);
-  second = pp_panel_figures_percent (check->conceal->knots[1].share);
+  first = format_share (check->conceal->knots[0].share);
+  second = format_share (check->conceal->knots[1].share);
   if (g_str_equal (first, second))
     return g_steal_pointer (&first);
   return g_strdup_printf (_("%s and %s"), first, second);
@@ -61,7 +63,7 @@ say_knots (const PpCheck *check)
 static char *
 say_covered (const PpCheck *check)
 {
-  return pp_panel_figures_percent (pp_coverage_of_glass (check->scene));
+  return format_share (pp_coverage_of_glass (check->scene));
 }
 
 static char *

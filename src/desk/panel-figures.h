@@ -16,11 +16,7 @@ G_BEGIN_DECLS
 G_DECLARE_FINAL_TYPE (PpPanelFigures, pp_panel_figures, PP, PANEL_FIGURES, GtkWidget)
 
 /* Shows the figures of a check; nothing for NULL. */
-void  pp_panel_figures_show     (PpPanelFigures *self,
-                                 const PpCheck  *check);
-
-/* "97 %": whole and rounded down, so that only all is 100 %; "under 1 %" for a share that is not
- * nothing. (transfer full) */
-char *pp_panel_figures_percent  (double          share);
+void pp_panel_figures_show (PpPanelFigures *self,
+                            const PpCheck  *check);
 
 G_END_DECLS

@@ -74,7 +74,6 @@ make_more (GFile          *file,
   gtk_menu_button_set_menu_model (GTK_MENU_BUTTON (more), menu);
   gtk_widget_set_valign (more, GTK_ALIGN_CENTER);
   gtk_widget_set_tooltip_text (more, _("What else can be done with it"));
-  gtk_widget_add_css_class (more, "pp-row-more");
   gtk_accessible_update_property (GTK_ACCESSIBLE (more), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   _("What else can be done with it"), -1);
   return more;

@@ -7,7 +7,6 @@
 #include "desk/picking-pane.h"
 
 #include "desk/choice.h"
-#include "desk/wrap-layout.h"
 #include "panel/i18n.h"
 
 #define LARGER 1.4

@@ -51,8 +51,6 @@ struct _PpPieceBench
   GtkLabel          *summary;
   GtkLabel          *missing;
   PpMakingQuestions *questions;
-  GtkWidget         *undo;
-  GtkWidget         *redo;
   GtkWidget         *put;
   GtkWidget         *put_on;
 };
@@ -383,8 +381,6 @@ bind_children (GtkWidgetClass *klass)
   gtk_widget_class_bind_template_child (klass, PpPieceBench, summary);
   gtk_widget_class_bind_template_child (klass, PpPieceBench, missing);
   gtk_widget_class_bind_template_child (klass, PpPieceBench, questions);
-  gtk_widget_class_bind_template_child (klass, PpPieceBench, undo);
-  gtk_widget_class_bind_template_child (klass, PpPieceBench, redo);
   gtk_widget_class_bind_template_child (klass, PpPieceBench, put);
   gtk_widget_class_bind_template_child (klass, PpPieceBench, put_on);
   gtk_widget_class_bind_template_callback (klass, key_cb);

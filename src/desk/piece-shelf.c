@@ -60,7 +60,6 @@ struct _PpPieceShelf
   int                 kind;
   PpShelfOrder        order;
 
-  GtkSearchEntry     *search;
   GtkGridView        *grid;
   GtkWidget          *nothing;
 };
@@ -237,7 +236,6 @@ pp_piece_shelf_class_init (PpPieceShelfClass *klass)
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/petalpane/Petalpane/piece-shelf.ui");
-  gtk_widget_class_bind_template_child (widget_class, PpPieceShelf, search);
   gtk_widget_class_bind_template_child (widget_class, PpPieceShelf, grid);
   gtk_widget_class_bind_template_child (widget_class, PpPieceShelf, nothing);
   gtk_widget_class_bind_template_callback (widget_class, search_cb);

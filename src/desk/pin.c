@@ -226,16 +226,6 @@ pp_pin_init (PpPin *self)
   self->level = PP_LEVEL_NOTE;
 }
 
-GtkWidget *
-pp_pin_new (PpLevel level,
-            guint   number)
-{
-  PpPin *self = g_object_new (PP_TYPE_PIN, NULL);
-
-  pp_pin_set (self, level, number);
-  return GTK_WIDGET (self);
-}
-
 char *
 pp_pin_dup_name (PpLevel level,
                  guint   number)

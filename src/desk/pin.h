@@ -34,10 +34,8 @@ double pp_pin_get_size (PangoContext *pango);
 #define PP_TYPE_PIN (pp_pin_get_type ())
 G_DECLARE_FINAL_TYPE (PpPin, pp_pin, PP, PIN, GtkWidget)
 
-GtkWidget *pp_pin_new (PpLevel  level,
-                       guint    number);
-void       pp_pin_set (PpPin   *self,
-                       PpLevel  level,
-                       guint    number);
+void pp_pin_set (PpPin   *self,
+                 PpLevel  level,
+                 guint    number);
 
 G_END_DECLS

@@ -63,9 +63,11 @@ draw_page_cb (GtkPrintOperation *operation,
   cairo_restore (cr);
 }
 
-GtkPrintOperation *
-pp_print_operation_new (PpSheetAnswers      *answers,
-                        const PpSheetChoice *choice)
+/* Prints what `answers` are of, on the paper of the choice unless the dialog comes to say another.
+ * answers: (transfer full). (transfer full) */
+static GtkPrintOperation *
+make_operation (PpSheetAnswers      *answers,
+                const PpSheetChoice *choice)
 {
   GtkPrintOperation *operation = gtk_print_operation_new ();
   g_autoptr (GtkPageSetup) setup = pp_print_memory_setup (&choice->paper);
@@ -131,7 +133,7 @@ static void
 print (Wish           *wish,
        PpSheetAnswers *answers)
 {
-  g_autoptr (GtkPrintOperation) operation = pp_print_operation_new (answers, wish->choice);
+  g_autoptr (GtkPrintOperation) operation = make_operation (answers, wish->choice);
   g_autoptr (GtkPrintSettings) settings = pp_print_memory_get ();
   g_autofree char *title = pp_document_dup_title (wish->document);
 

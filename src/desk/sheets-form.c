@@ -13,8 +13,6 @@
 #include "desk/template.h"
 #include "panel/i18n.h"
 
-#include <math.h>
-
 #define MOST_INSET 10.0 /* mm */
 
 /* A sheet to tick. */
@@ -34,7 +32,6 @@ struct _PpSheetsForm
   GtkBox         *blanks;
   GtkCheckButton *behind;
   GtkWidget      *inset_row;
-  GtkLabel       *inset_label;
   PpFigureEntry  *inset;
   GtkDropDown    *paper;
   GtkWidget      *sides;  /* of a paper of one's own */
@@ -174,7 +171,6 @@ bind_children (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, PpSheetsForm, blanks);
   gtk_widget_class_bind_template_child (widget_class, PpSheetsForm, behind);
   gtk_widget_class_bind_template_child (widget_class, PpSheetsForm, inset_row);
-  gtk_widget_class_bind_template_child (widget_class, PpSheetsForm, inset_label);
   gtk_widget_class_bind_template_child (widget_class, PpSheetsForm, inset);
   gtk_widget_class_bind_template_child (widget_class, PpSheetsForm, paper);
   gtk_widget_class_bind_template_child (widget_class, PpSheetsForm, sides);

@@ -36,7 +36,6 @@ struct _PpSheetsPage
   guint           timer;     /* while something is being made */
   guint           n_looks;
 
-  GtkWidget      *body;
   PpSheetsForm   *form;
   GtkWidget      *print;
   GtkDropDown    *format;
@@ -351,7 +350,6 @@ pp_sheets_page_dispose (GObject *object)
 static void
 bind_children (GtkWidgetClass *widget_class)
 {
-  gtk_widget_class_bind_template_child (widget_class, PpSheetsPage, body);
   gtk_widget_class_bind_template_child (widget_class, PpSheetsPage, form);
   gtk_widget_class_bind_template_child (widget_class, PpSheetsPage, print);
   gtk_widget_class_bind_template_child (widget_class, PpSheetsPage, format);

@@ -52,18 +52,10 @@ static const struct
 };
 
 static void
-set_colour (cairo_t       *cr,
-            const GdkRGBA *colour,
-            double         alpha)
-{
-  pp_palette_set (cr, colour, alpha);
-}
-
-static void
 stroke (cairo_t         *cr,
         const PpPalette *palette)
 {
-  set_colour (cr, &palette->ink, 0.85);
+  pp_palette_set (cr, &palette->ink, 0.85);
   cairo_stroke (cr);
 }
 
@@ -72,7 +64,7 @@ static void
 fill_glass (cairo_t         *cr,
             const PpPalette *palette)
 {
-  set_colour (cr, &palette->accent, 0.13);
+  pp_palette_set (cr, &palette->accent, 0.13);
   cairo_fill_preserve (cr);
   stroke (cr, palette);
 }
@@ -86,7 +78,7 @@ draw_flower (cairo_t         *cr,
 {
   cairo_save (cr);
   cairo_translate (cr, x, y);
-  set_colour (cr, &palette->accent, 0.75);
+  pp_palette_set (cr, &palette->accent, 0.75);
   for (guint i = 0; i < N_PETALS; i++)
     {
       cairo_save (cr);
@@ -98,7 +90,7 @@ draw_flower (cairo_t         *cr,
       cairo_fill (cr);
     }
   cairo_arc (cr, 0, 0, size * 0.24, 0, 2 * G_PI);
-  set_colour (cr, &palette->caution, 0.9);
+  pp_palette_set (cr, &palette->caution, 0.9);
   cairo_fill (cr);
   cairo_restore (cr);
 }
@@ -115,11 +107,11 @@ draw_panel (cairo_t         *cr,
   cairo_line_to (cr, x + 0.5, y + 0.75);
   stroke (cr, palette);
   cairo_arc (cr, x, y, LINE * 1.3, 0, 2 * G_PI);
-  set_colour (cr, &palette->ink, 1);
+  pp_palette_set (cr, &palette->ink, 1);
   cairo_fill (cr);
   cairo_rectangle (cr, x - 1, y + 0.35, 2, 2.7);
   fill_glass (cr, palette);
-  set_colour (cr, &palette->done, 0.9);
+  pp_palette_set (cr, &palette->done, 0.9);
   cairo_move_to (cr, x - 0.35, y + 2.6);
   cairo_curve_to (cr, x - 0.3, y + 2, x - 0.2, y + 1.6, x - 0.35, y + 1.15);
   cairo_move_to (cr, x - 0.3, y + 2.6);
@@ -134,7 +126,7 @@ static void
 draw_wall (cairo_t         *cr,
            const PpPalette *palette)
 {
-  set_colour (cr, &palette->line, 0.28);
+  pp_palette_set (cr, &palette->line, 0.28);
   cairo_rectangle (cr, 0.2, 0.2, 8.6, 4.4);
   cairo_fill (cr);
   draw_panel (cr, palette, 4.5, 0.75);
@@ -146,7 +138,7 @@ draw_wall (cairo_t         *cr,
   cairo_line_to (cr, 7.5, 4.6);
   cairo_curve_to (cr, 7.8, 4.2, 7.75, 3.7, 7.35, 3.2);
   cairo_close_path (cr);
-  set_colour (cr, &palette->caution, 0.25);
+  pp_palette_set (cr, &palette->caution, 0.25);
   cairo_fill_preserve (cr);
   stroke (cr, palette);
   cairo_arc (cr, 7.7, 3.85, 0.36, -G_PI / 2.2, G_PI / 2.4);
@@ -163,7 +155,7 @@ draw_window (cairo_t         *cr,
              const PpPalette *palette)
 {
   cairo_rectangle (cr, 1.9, 0.3, 5.2, 4.1);
-  set_colour (cr, &palette->note, 0.16);
+  pp_palette_set (cr, &palette->note, 0.16);
   cairo_fill_preserve (cr);
   stroke (cr, palette);
   cairo_rectangle (cr, 2.15, 0.55, 4.7, 3.6);
@@ -171,13 +163,13 @@ draw_window (cairo_t         *cr,
   cairo_move_to (cr, 2.15, 3.3);
   cairo_curve_to (cr, 3.3, 2.6, 4.2, 3.4, 5, 3);
   cairo_curve_to (cr, 5.8, 2.6, 6.4, 2.9, 6.85, 3.1);
-  set_colour (cr, &palette->done, 0.7);
+  pp_palette_set (cr, &palette->done, 0.7);
   cairo_stroke (cr);
   cairo_arc (cr, 6.1, 1.3, 0.4, 0, 2 * G_PI);
-  set_colour (cr, &palette->caution, 0.45);
+  pp_palette_set (cr, &palette->caution, 0.45);
   cairo_fill (cr);
   cairo_rectangle (cr, 1.5, 4.4, 6, 0.3);
-  set_colour (cr, &palette->line, 0.5);
+  pp_palette_set (cr, &palette->line, 0.5);
   cairo_fill_preserve (cr);
   stroke (cr, palette);
   draw_panel (cr, palette, 4.5, 0.65);
@@ -269,7 +261,7 @@ draw_touching (cairo_t         *cr,
       cairo_line_to (cr, 1.8 + HALF * t, TOP - LINE / 2 - lift (kind, t) - thick);
     }
   cairo_close_path (cr);
-  set_colour (cr, &palette->accent, 0.5);
+  pp_palette_set (cr, &palette->accent, 0.5);
   cairo_fill_preserve (cr);
   stroke (cr, palette);
 }

@@ -9,7 +9,6 @@
 #include "advise/again.h"
 #include "advise/fit.h"
 #include "advise/vary.h"
-#include "panel/edit.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "panel/tolerance.h"

@@ -29,7 +29,6 @@ struct _PpWindow
   PpDocument          *document;
 
   GtkStack            *stack;
-  PpStartPage         *start_page;
   GtkBox              *switcher;
   GtkRevealer         *telling;
   GtkLabel            *sentence;
@@ -38,7 +37,6 @@ struct _PpWindow
   GtkWidget           *undo;
   GtkWidget           *redo;
   GtkWidget           *history;
-  GtkWidget           *menu;
 };
 
 G_DEFINE_FINAL_TYPE (PpWindow, pp_window, GTK_TYPE_APPLICATION_WINDOW)
@@ -240,7 +238,6 @@ pp_window_class_init (PpWindowClass *klass)
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/petalpane/Petalpane/window.ui");
   gtk_widget_class_bind_template_child (widget_class, PpWindow, stack);
-  gtk_widget_class_bind_template_child (widget_class, PpWindow, start_page);
   gtk_widget_class_bind_template_child (widget_class, PpWindow, switcher);
   gtk_widget_class_bind_template_child (widget_class, PpWindow, telling);
   gtk_widget_class_bind_template_child (widget_class, PpWindow, sentence);
@@ -249,7 +246,6 @@ pp_window_class_init (PpWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, PpWindow, undo);
   gtk_widget_class_bind_template_child (widget_class, PpWindow, redo);
   gtk_widget_class_bind_template_child (widget_class, PpWindow, history);
-  gtk_widget_class_bind_template_child (widget_class, PpWindow, menu);
   gtk_widget_class_bind_template_callback (widget_class, begin_cb);
   gtk_widget_class_bind_template_callback (widget_class, open_cb);
   gtk_widget_class_bind_template_callback (widget_class, put_away_cb);

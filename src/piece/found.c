@@ -10,8 +10,6 @@
 #include "piece/trace.h"
 #include "shape/polygon.h"
 
-#include <string.h>
-
 #define LEAST_AREA 10.0   /* mm² of a piece; less is a speck */
 #define LEAST_HOLE 4.0    /* mm²; less is a glint */
 #define LEAST_DEPTH 0.7   /* mm from its border to its inmost dot: letters have less */

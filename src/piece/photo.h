@@ -27,7 +27,6 @@ typedef enum
   PP_PHOTO_ERROR_FORMAT, /* no picture that the system's loaders open, or not whole */
   PP_PHOTO_ERROR_SIZE,   /* too large or too small */
   PP_PHOTO_ERROR_FRAME,  /* the frame is not found, or its four points cannot be */
-  PP_PHOTO_ERROR_EMPTY,  /* nothing lies on the ground */
 } PpPhotoError;
 
 GQuark pp_photo_error_quark (void);

@@ -4,8 +4,6 @@
  */
 #include "piece/round.h"
 
-#include <string.h>
-
 #define MOST_SIDE 1600      /* pixels of the small picture */
 #define BLOCKS 24           /* along its longer side, for how bright the surroundings are */
 #define BRIGHT_SHARE 0.85   /* of the pixels of a block are darker than its surroundings' light */

@@ -7,7 +7,6 @@
 #include "sheet/bars.h"
 
 #include "panel/i18n.h"
-#include "sheet/furniture.h"
 #include "sheet/text.h"
 
 #define MM_PER_INCH 25.4

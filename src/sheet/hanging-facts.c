@@ -52,9 +52,8 @@ add_wire (PpFacts       *facts,
 }
 
 static char *
-hook_below_top_format (const PpHang *hang,
-                       double        below,
-                       PpUnits        units)
+hook_below_top_format (double  below,
+                       PpUnits units)
 {
   g_autofree char *length = pp_length_format (fabs (below), units);
 
@@ -77,7 +76,7 @@ add_hook (PpFacts       *facts,
   pp_facts_add (facts, _("Hook, from the left of the glass"),
                 pp_length_format (hang->hook.x - glass.x0, units));
   pp_facts_add (facts, _("Hook and the top of the glass"),
-                hook_below_top_format (hang, hang->hook.y - glass.y0, units));
+                hook_below_top_format (hang->hook.y - glass.y0, units));
   pp_facts_take (facts,
                  g_strdup_printf (_("Hook over the floor, for the middle of the glass at %s"),
                                   eye_text),

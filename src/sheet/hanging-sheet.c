@@ -14,8 +14,6 @@
 #include "sheet/kinds.h"
 #include "sheet/words.h"
 
-#include <string.h>
-
 #define FIGURE_SHARE 0.5      /* of the page */
 static double
 draw_facts (PpBook *book,

@@ -10,7 +10,6 @@
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "sheet/bars.h"
-#include "sheet/furniture.h"
 #include "sheet/kinds.h"
 #include "sheet/text.h"
 

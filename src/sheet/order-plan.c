@@ -7,8 +7,6 @@
 #include "sheet/order-plan.h"
 
 #include "panel/i18n.h"
-#include "panel/measure.h"
-#include "sheet/bead.h"
 #include "sheet/furniture.h"
 #include "sheet/key.h"
 #include "sheet/labels.h"
@@ -16,7 +14,6 @@
 #include "sheet/marks.h"
 #include "sheet/numbers.h"
 #include "sheet/signs.h"
-#include "sheet/text.h"
 #include "sheet/words.h"
 
 #include <math.h>
