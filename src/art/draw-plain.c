@@ -18,7 +18,6 @@
 typedef struct
 {
   cairo_t  *cr;
-  PpBox     box;
   PpPoint   middle;
   double    across; /* smaller side */
   double    along;  /* larger side */
@@ -27,7 +26,7 @@ typedef struct
   PpColour  light;
 } Plain;
 
-/* To a frame whose y runs along the piece from -1 to 1 and x across it, origin in its middle. */
+/* To a frame, mm, whose y runs along the piece and x across it, origin in its middle. */
 static void
 enter_own_axes (const Plain *self)
 {
@@ -170,7 +169,6 @@ pp_draw_plain (cairo_t       *cr,
   double width = pp_box_width (box);
   double height = pp_box_height (box);
   Plain self = { .cr = cr,
-                 .box = box,
                  .middle = pp_box_middle (box),
                  .across = fmin (width, height),
                  .along = fmax (width, height),

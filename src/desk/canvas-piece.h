@@ -1,8 +1,9 @@
-/* canvas-piece.h: the child of the canvas that stands for one placement.
+/* canvas-piece.h: the child that stands for one placement on the canvas, or a hole or the hook.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Draws nothing and takes no pointer; it has the focus and the words. Private to the canvas.
+ * Draws nothing and takes no pointer; it has the focus and the words. Private to the canvas and the
+ * hanging view.
  */
 #pragma once
 

@@ -23,8 +23,6 @@
 #include "panel/i18n.h"
 #include "sheet/words.h"
 
-
-/* Wide enough for what a step says; where the text is large, the glass needs the room more. */
 #define LOOK_MS 150       /* how often the search is looked at */
 #define MOMENT 3          /* looks that pass before it is said that there is a search */
 
