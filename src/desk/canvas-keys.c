@@ -158,23 +158,14 @@ pressed_cb (GtkEventControllerKey *keys,
             PpCanvas              *self)
 {
   gboolean is_large = (state & GDK_SHIFT_MASK) != 0;
+  PpPoint way;
 
   if (self->document == NULL || (state & (GDK_CONTROL_MASK | GDK_ALT_MASK)) != 0)
     return FALSE;
+  if (pp_nudge_find_way (keyval, &way))
+    return nudge (self, way.x, way.y, is_large);
   switch (keyval)
     {
-    case GDK_KEY_Left:
-    case GDK_KEY_KP_Left:
-      return nudge (self, -1, 0, is_large);
-    case GDK_KEY_Right:
-    case GDK_KEY_KP_Right:
-      return nudge (self, 1, 0, is_large);
-    case GDK_KEY_Up:
-    case GDK_KEY_KP_Up:
-      return nudge (self, 0, -1, is_large);
-    case GDK_KEY_Down:
-    case GDK_KEY_KP_Down:
-      return nudge (self, 0, 1, is_large);
     case GDK_KEY_Page_Down:
     case GDK_KEY_KP_Page_Down:
       return walk (self, 1);

@@ -300,30 +300,6 @@ nudge_hole (PpHangingView *self,
 }
 
 static gboolean
-find_way (guint    key,
-          PpPoint *way)
-{
-  static const struct
-  {
-    guint   keys[2];
-    PpPoint way;
-  } ways[] = {
-    { { GDK_KEY_Left, GDK_KEY_KP_Left }, { -1, 0 } },
-    { { GDK_KEY_Right, GDK_KEY_KP_Right }, { 1, 0 } },
-    { { GDK_KEY_Up, GDK_KEY_KP_Up }, { 0, -1 } },
-    { { GDK_KEY_Down, GDK_KEY_KP_Down }, { 0, 1 } },
-  };
-
-  for (guint i = 0; i < G_N_ELEMENTS (ways); i++)
-    if (key == ways[i].keys[0] || key == ways[i].keys[1])
-      {
-        *way = ways[i].way;
-        return TRUE;
-      }
-  return FALSE;
-}
-
-static gboolean
 key_cb (GtkEventControllerKey *controller,
         guint                  key,
         guint                  code,
@@ -340,7 +316,7 @@ key_cb (GtkEventControllerKey *controller,
       cancel (self);
       return GDK_EVENT_STOP;
     }
-  if (self->document == NULL || child == NULL || self->drag.is_on || !find_way (key, &way))
+  if (self->document == NULL || child == NULL || self->drag.is_on || !pp_nudge_find_way (key, &way))
     return GDK_EVENT_PROPAGATE;
   step = pp_nudge_step (pp_document_get_panel (self->document)->units,
                         (state & GDK_SHIFT_MASK) != 0);
@@ -366,7 +342,7 @@ released_cb (GtkEventControllerKey *controller,
 {
   PpPoint way;
 
-  if (self->document != NULL && !self->drag.is_on && find_way (key, &way))
+  if (self->document != NULL && !self->drag.is_on && pp_nudge_find_way (key, &way))
     pp_document_seal (self->document);
 }
 

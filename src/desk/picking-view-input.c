@@ -6,6 +6,8 @@
 
 #include "desk/picking-view-private.h"
 
+#include "desk/nudge.h"
+
 #define GRIP 28.0      /* px from a mark at which it is taken */
 #define CLICK 6.0      /* px: a shorter drag is a press */
 #define STEP_MM 1.0    /* of the cross */
@@ -190,34 +192,6 @@ drag_end_cb (GtkGestureDrag *drag,
   pp_picking_view_redraw (self);
 }
 
-/* How far an arrow key goes; FALSE for other keys. */
-static gboolean
-get_way (guint    key,
-         PpPoint *way)
-{
-  switch (key)
-    {
-    case GDK_KEY_Left:
-    case GDK_KEY_KP_Left:
-      *way = (PpPoint) { -1, 0 };
-      return TRUE;
-    case GDK_KEY_Right:
-    case GDK_KEY_KP_Right:
-      *way = (PpPoint) { 1, 0 };
-      return TRUE;
-    case GDK_KEY_Up:
-    case GDK_KEY_KP_Up:
-      *way = (PpPoint) { 0, -1 };
-      return TRUE;
-    case GDK_KEY_Down:
-    case GDK_KEY_KP_Down:
-      *way = (PpPoint) { 0, 1 };
-      return TRUE;
-    default:
-      return FALSE;
-    }
-}
-
 static gboolean
 key_to_mark (PpPickingView *self,
              guint          key,
@@ -228,7 +202,7 @@ key_to_mark (PpPickingView *self,
 
   if (self->n_marks == 0)
     return FALSE;
-  if (get_way (key, &way))
+  if (pp_nudge_find_way (key, &way))
     {
       move_mark (self, (PpPoint) { self->marks[self->mark].x + way.x * step,
                                    self->marks[self->mark].y + way.y * step });
@@ -256,7 +230,7 @@ key_to_choose (PpPickingView *self,
 
   if (n == 0)
     return FALSE;
-  if (get_way (key, &way))
+  if (pp_nudge_find_way (key, &way))
     {
       choose (self, way.x + way.y > 0 ? (self->chosen + 1) % n : (self->chosen + n - 1) % n);
       pp_picking_view_bring_in (self, self->places[self->chosen]);
@@ -276,7 +250,7 @@ key_to_stroke (PpPickingView *self,
   double step = (self->units == PP_UNITS_INCH ? STEP_INCH : STEP_MM) * (is_far ? FAR_STEPS : 1);
   PpPoint way;
 
-  if (get_way (key, &way))
+  if (pp_nudge_find_way (key, &way))
     {
       if (!self->has_cross)
         self->cross = self->found != NULL && self->chosen < self->found->n_pieces
