@@ -20,50 +20,26 @@ zoom_cb (GSimpleAction *action,
   gtk_widget_activate_action (pp_window_get_page (window), name, NULL);
 }
 
-static void
-heights_cb (GSimpleAction *action,
-            GVariant      *state,
-            gpointer       window)
+/* What one of these actions shows or hides. */
+static gboolean *
+find_part (PpLook     *look,
+           const char *action)
 {
-  PpLook look = pp_canvas_get_look (pp_window_get_canvas (window));
-
-  look.heights = g_variant_get_boolean (state);
-  pp_canvas_set_look (pp_window_get_canvas (window), look);
-  g_simple_action_set_state (action, state);
+  if (g_str_equal (action, "heights"))
+    return &look->heights;
+  if (g_str_equal (action, "glue"))
+    return &look->glue;
+  return g_str_equal (action, "groups") ? &look->groups : &look->from_behind;
 }
 
 static void
-glue_cb (GSimpleAction *action,
+look_cb (GSimpleAction *action,
          GVariant      *state,
          gpointer       window)
 {
   PpLook look = pp_canvas_get_look (pp_window_get_canvas (window));
 
-  look.glue = g_variant_get_boolean (state);
-  pp_canvas_set_look (pp_window_get_canvas (window), look);
-  g_simple_action_set_state (action, state);
-}
-
-static void
-groups_cb (GSimpleAction *action,
-           GVariant      *state,
-           gpointer       window)
-{
-  PpLook look = pp_canvas_get_look (pp_window_get_canvas (window));
-
-  look.groups = g_variant_get_boolean (state);
-  pp_canvas_set_look (pp_window_get_canvas (window), look);
-  g_simple_action_set_state (action, state);
-}
-
-static void
-from_behind_cb (GSimpleAction *action,
-                GVariant      *state,
-                gpointer       window)
-{
-  PpLook look = pp_canvas_get_look (pp_window_get_canvas (window));
-
-  look.from_behind = g_variant_get_boolean (state);
+  *find_part (&look, g_action_get_name (G_ACTION (action))) = g_variant_get_boolean (state);
   pp_canvas_set_look (pp_window_get_canvas (window), look);
   g_simple_action_set_state (action, state);
 }
@@ -82,10 +58,10 @@ static const GActionEntry entries[] = {
   { "zoom-out", zoom_cb },
   { "zoom-fit", zoom_cb },
   { "zoom-true", zoom_cb },
-  { "heights", NULL, NULL, "false", heights_cb },
-  { "glue", NULL, NULL, "false", glue_cb },
-  { "groups", NULL, NULL, "false", groups_cb },
-  { "from-behind", NULL, NULL, "false", from_behind_cb },
+  { "heights", NULL, NULL, "false", look_cb },
+  { "glue", NULL, NULL, "false", look_cb },
+  { "groups", NULL, NULL, "false", look_cb },
+  { "from-behind", NULL, NULL, "false", look_cb },
   { "measure", NULL, NULL, "false", measure_cb },
 };
 
