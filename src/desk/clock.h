@@ -20,4 +20,13 @@ pp_clock_now (const PpClock *self)
   return self->now != NULL ? self->now (self->data) : g_date_time_new_now_local ();
 }
 
+/* "2026-06-14", by the system. (transfer full) */
+static inline char *
+pp_clock_today (void)
+{
+  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
+
+  return g_date_time_format (now, "%Y-%m-%d");
+}
+
 G_END_DECLS

@@ -10,6 +10,7 @@
 #include "desk/opening.h"
 
 #include "desk/ask.h"
+#include "desk/clock.h"
 #include "desk/file-state.h"
 #include "desk/file-words.h"
 #include "desk/last-folder.h"
@@ -63,8 +64,7 @@ find_place (PpWindow       *window,
 static PpPanel *
 date (const PpPanel *panel)
 {
-  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
-  g_autofree char *today = g_date_time_format (now, "%Y-%m-%d");
+  g_autofree char *today = pp_clock_today ();
   PpPanel draft = *panel;
 
   draft.created = today;

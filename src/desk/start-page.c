@@ -6,6 +6,7 @@
 
 #include "desk/start-page.h"
 
+#include "desk/clock.h"
 #include "desk/focus-within.h"
 #include "desk/new-panel-form.h"
 #include "desk/own-templates.h"
@@ -52,8 +53,7 @@ begin_cb (PpNewPanelForm   *form,
           const PpNewPanel *wish,
           PpStartPage      *self)
 {
-  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
-  g_autofree char *today = g_date_time_format (now, "%Y-%m-%d");
+  g_autofree char *today = pp_clock_today ();
   g_autoptr (GPtrArray) tray = pp_starter_pieces ();
   g_autoptr (GError) error = NULL;
   g_autoptr (PpPanel) panel = NULL;

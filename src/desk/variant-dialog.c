@@ -6,6 +6,7 @@
 
 #include "desk/variant-dialog.h"
 
+#include "desk/clock.h"
 #include "desk/em.h"
 #include "desk/panel-picture.h"
 #include "desk/size-form.h"
@@ -309,8 +310,7 @@ begin_search (PpVariantDialog *self)
 static PpPanel *
 make_variant (PpVariantDialog *self)
 {
-  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
-  g_autofree char *today = g_date_time_format (now, "%Y-%m-%d");
+  g_autofree char *today = pp_clock_today ();
 
   return pp_variant_new (self->panel, &self->wish, today, &self->fault);
 }
