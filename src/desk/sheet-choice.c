@@ -9,9 +9,9 @@
 #include "panel/i18n.h"
 
 static const PpSheetFormat formats[] = {
-  { PP_SHEET_PDF, N_("PDF, all pages in one file") },
-  { PP_SHEET_SVG, N_("SVG drawings, one a page") },
-  { PP_SHEET_PNG, N_("PNG pictures, one a page") },
+  { PP_SHEET_PDF, "pdf", N_("PDF, all pages in one file") },
+  { PP_SHEET_SVG, "svg", N_("SVG drawings, one a page") },
+  { PP_SHEET_PNG, "png", N_("PNG pictures, one a page") },
 };
 
 static const PpSheetPaper papers[] = {

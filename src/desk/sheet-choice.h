@@ -27,6 +27,7 @@ void           pp_sheet_choice_free (PpSheetChoice       *self);
 typedef struct
 {
   PpSheetFormats  format;
+  const char     *id;     /* "pdf", by which the settings know it */
   const char     *title;  /* marked for translation, not translated */
 } PpSheetFormat;
 

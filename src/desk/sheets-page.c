@@ -407,7 +407,7 @@ add_formats (PpSheetsPage *self)
   for (guint i = 0; i < n; i++)
     {
       gtk_string_list_append (list, _(formats[i].title));
-      if (g_str_equal (formats[i].title, kept))
+      if (g_str_equal (formats[i].id, kept))
         chosen = i;
     }
   gtk_drop_down_set_model (self->format, G_LIST_MODEL (list));
@@ -421,7 +421,7 @@ format_cb (PpSheetsPage *self)
   const PpSheetFormat *formats = pp_sheet_formats (&n);
 
   pp_settings_keep_text (PP_SETTINGS_FORMAT,
-                         formats[gtk_drop_down_get_selected (self->format)].title);
+                         formats[gtk_drop_down_get_selected (self->format)].id);
 }
 
 static void
