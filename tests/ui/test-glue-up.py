@@ -88,23 +88,6 @@ def order(session):
     steps.end(desk)
 
 
-def wire_undone(session):
-    """The numbers of before stay while another order is looked for, but not those of the knots of a
-    wire that is gone."""
-    path = write(session, 'wire-undone.petalpane')
-    desk = steps.open_file(session, path, 3)
-    desk.key('alt+2')
-    desk.press('button', 'Put a wire on')
-    go_to_page(desk)
-    wait_for('the knots', lambda: len(get_rows(desk)) == 5)
-    desk.key('ctrl+z')
-    wait_for('the knots to go', lambda: len(get_rows(desk)) == 3)
-    desk.key('ctrl+shift+z')
-    wait_for('the knots again', lambda: len(get_rows(desk)) == 5)
-    check('the wire goes and comes on the page of the order', len(get_rows(desk)) == 5)
-    steps.end(desk)
-
-
 def get_rows(desk):
     return [node for node in desk.find_all('list item') if 'Clock:' in node.name]
 
@@ -312,4 +295,4 @@ def place_of(path, job):
     return f'{next(p["x"] for p in steps.read(path)["placements"] if p["id"] == job):.0f} mm from the left'
 
 
-run(Session(), [order, dragged, wire_undone, forbidden, bench, elsewhere, pulled_out])
+run(Session(), [order, dragged, forbidden, bench, elsewhere, pulled_out])

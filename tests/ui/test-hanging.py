@@ -73,23 +73,6 @@ def dragged(session):
     steps.end(desk)
 
 
-def undone_in_a_drag(session):
-    """Undo while the pointer holds a hole, then Escape: what was done before stays."""
-    desk, path = start(session, 'hanging undone')
-    steps.tab_to(desk, 'hook', lambda node: node.name.startswith('Hook, '))
-    desk.key('shift+Up')
-    longer = get_length(save_until(desk, path, lambda p: get_length(p) > 140))
-    a = get_middles(desk)[1]
-    desk.drag(a, (a[0] - 33, a[1] + 21), let_go=False)
-    # not as other keys: those let go of the pointer's button first
-    desk.xdo('key', 'ctrl+z', 'sleep', 0.3, 'key', 'Escape', 'sleep', 0.3, 'mouseup', 1)
-    find_hole_there = begins('Hole A, 90 mm from the left')
-    desk.find('image', find_hole_there)
-    check('undo takes back the drag, and Escape nothing more', desk.find('button', 'Undo: Length of the wire') is not None)
-    check('so the wire is as long as before it', abs(get_length(read(path)) - longer) < 1e-9, get_length(read(path)))
-    steps.end(desk)
-
-
 def by_keys(session):
     desk, path = start(session, 'hanging keys')
     steps.tab_to(desk, 'hook', lambda node: node.name.startswith('Hook, '))
@@ -183,4 +166,4 @@ def killed(session):
     check('nothing is left behind', not list(drafts.iterdir()), list(drafts.iterdir()))
 
 
-run(Session(), [dragged, undone_in_a_drag, by_keys, drilled, where_to_drill, without_wire, killed])
+run(Session(), [dragged, by_keys, drilled, where_to_drill, without_wire, killed])
