@@ -21,8 +21,8 @@ void pp_draw_glass (cairo_t       *cr,
                     double         veil);
 void pp_draw_knots (cairo_t       *cr,
                     const PpScene *scene);
-/* The glass of the fused part in whose pocket a stem stands, once more over that stem, which is seen
- * `shift` from where it lies. */
+/* The glass of the fused part in whose pocket a stem stands, once more over that stem, which is
+ * seen `shift` from where it lies. */
 void pp_draw_pocket_glass (cairo_t       *cr,
                            const PpFused *fused,
                            const PpBody  *stem,

@@ -68,7 +68,7 @@ say_fault (const GError *error)
   return error->message;
 }
 
-/* Once the bench is left there is no further try: the document stays unsaved, and is asked about. */
+/* Once the bench is left there is no further try: the document stays unsaved and is asked about. */
 static void
 end (PpBenchKeep *self,
      const char  *fault)

@@ -2,7 +2,8 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What it opens goes by its property "active". Whether it stands open is told to assistive technology.
+ * What it opens goes by its property "active". Whether it stands open is told to assistive
+ * technology.
  */
 #pragma once
 
