@@ -14,7 +14,7 @@
 #define ABOUT 1.5         /* mm about a dot that its edge stands out from */
 #define SHARP 0.4f        /* of a slope, that must be beyond what is about it */
 #define RINGING 2.0       /* mm about an edge, where */
-#define RINGING_SHARE 0.12f /* of it is no other */
+#define RINGING_SHARE 0.2f /* of it is no other */
 #define SMOOTHINGS 3      /* before edges are looked for, so that noise makes few */
 
 /* How much faster than all about it some channels change at a dot; 0 where it is hardly faster. */
