@@ -8,11 +8,11 @@
 
 #include "desk/em.h"
 #include "desk/palette.h"
+#include "desk/lines.h"
 #include "desk/panel-picture.h"
 #include "panel/i18n.h"
 
 #define PICTURE_EM 26 /* side of the picture where there is room; at least half of that */
-#define LINE_CHARS 44
 
 struct _PpAdviceDialog
 {
@@ -90,18 +90,6 @@ pp_advice_dialog_init (PpAdviceDialog *self)
 }
 
 static void
-add_line (GtkBox     *box,
-          const char *words)
-{
-  GtkWidget *label = gtk_label_new (words);
-
-  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
-  gtk_label_set_xalign (GTK_LABEL (label), 0);
-  gtk_label_set_max_width_chars (GTK_LABEL (label), LINE_CHARS);
-  gtk_box_append (box, label);
-}
-
-static void
 add_changes (PpAdviceDialog *self)
 {
   for (guint i = 0; i < self->advice->changes->len; i++)
@@ -110,7 +98,7 @@ add_changes (PpAdviceDialog *self)
       /* Translators: a change, "the wire 12 mm longer", as a sentence of its own. */
       g_autofree char *sentence = g_strdup_printf (_("%s."), change->text);
 
-      add_line (self->changes, sentence);
+      pp_lines_add (self->changes, sentence);
     }
 }
 
@@ -120,7 +108,7 @@ add_findings (GtkWidget *heading,
               GPtrArray *findings)
 {
   for (guint i = 0; i < findings->len; i++)
-    add_line (box, ((const PpFinding *) g_ptr_array_index (findings, i))->text);
+    pp_lines_add (box, ((const PpFinding *) g_ptr_array_index (findings, i))->text);
   gtk_widget_set_visible (heading, findings->len > 0);
   gtk_widget_set_visible (GTK_WIDGET (box), findings->len > 0);
 }

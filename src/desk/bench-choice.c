@@ -10,6 +10,7 @@
 
 #include "desk/angle-entry.h"
 #include "desk/length-entry.h"
+#include "desk/lines.h"
 #include "glue/job.h"
 #include "glue/progress.h"
 #include "panel/i18n.h"
@@ -24,15 +25,6 @@ typedef enum
   MOVED,
 } What;
 
-static void
-clear (PpBenchView *self)
-{
-  GtkWidget *child;
-
-  while ((child = gtk_widget_get_first_child (GTK_WIDGET (self->answers))) != NULL)
-    gtk_box_remove (self->answers, child);
-}
-
 /* The focus goes back to the big control before its button goes, or GTK would give it to another
  * one, and the next Space would press that. */
 static void
@@ -41,7 +33,7 @@ close_choice (PpBenchView *self)
   self->is_choosing = FALSE;
   gtk_widget_set_visible (self->bar, TRUE);
   gtk_widget_grab_focus (self->act);
-  clear (self);
+  pp_lines_clear (self->answers);
 }
 
 void
@@ -78,7 +70,7 @@ begin (PpBenchView *self,
        const char  *question)
 {
   self->is_choosing = TRUE;
-  clear (self);
+  pp_lines_clear (self->answers);
   gtk_label_set_text (self->question, question);
   gtk_stack_set_visible_child_name (self->screen, "choice");
   gtk_widget_set_visible (self->bar, FALSE);

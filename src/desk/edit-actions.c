@@ -47,9 +47,14 @@ DEFINE_ACTION (fuse_vase, pp_fuse_acts_add_vase (document))
 DEFINE_ACTION (fuse_piece, pp_fuse_acts_piece (document))
 DEFINE_ACTION (stand, pp_fuse_acts_stand (document))
 DEFINE_ACTION (choose_next, pp_fuse_acts_choose_next (document))
-DEFINE_ACTION (to_tray,
-               gtk_widget_activate_action (pp_window_get_page (window), "page.to-tray", NULL);
-               (void) document)
+
+static void
+to_tray_cb (GSimpleAction *action,
+            GVariant      *parameter,
+            gpointer       window)
+{
+  gtk_widget_activate_action (pp_window_get_page (window), "page.to-tray", NULL);
+}
 
 static void
 act_cb (GSimpleAction *action,

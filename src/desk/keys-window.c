@@ -10,6 +10,7 @@
 #include "desk/keys-window.h"
 
 #include "desk/acts.h"
+#include "desk/page-window.h"
 #include "desk/wrap-layout.h"
 #include "panel/i18n.h"
 
@@ -276,38 +277,13 @@ make_groups (GtkApplication *application)
   return box;
 }
 
-static void
-add_escape (GtkWidget *window)
-{
-  GtkEventController *keys = gtk_shortcut_controller_new ();
-  GtkShortcut *escape = gtk_shortcut_new (gtk_keyval_trigger_new (GDK_KEY_Escape, 0),
-                                          gtk_named_action_new ("window.close"));
-
-  gtk_shortcut_controller_add_shortcut (GTK_SHORTCUT_CONTROLLER (keys), escape);
-  gtk_widget_add_controller (window, keys);
-}
-
 GtkWidget *
 pp_keys_window_new (GtkWindow *parent)
 {
-  GtkWidget *window = gtk_window_new ();
-  GtkWidget *scrolled = gtk_scrolled_window_new ();
+  GtkWidget *page = make_groups (gtk_window_get_application (parent));
+  GtkWidget *window = pp_page_window_new (parent, _("Keys"), page, WIDTH, HEIGHT);
 
-  gtk_window_set_title (GTK_WINDOW (window), _("Keys"));
   gtk_window_set_titlebar (GTK_WINDOW (window), gtk_header_bar_new ());
-  gtk_window_set_transient_for (GTK_WINDOW (window), parent);
   gtk_window_set_modal (GTK_WINDOW (window), TRUE);
-  gtk_window_set_destroy_with_parent (GTK_WINDOW (window), TRUE);
-  gtk_window_set_default_size (GTK_WINDOW (window), WIDTH, HEIGHT);
-  gtk_widget_add_css_class (window, "petalpane");
-  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scrolled), GTK_POLICY_NEVER,
-                                  GTK_POLICY_AUTOMATIC);
-  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scrolled),
-                                 make_groups (gtk_window_get_application (parent)));
-  gtk_accessible_update_property (GTK_ACCESSIBLE (scrolled), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _("Keys"), -1);
-  gtk_window_set_child (GTK_WINDOW (window), scrolled);
-  gtk_window_set_focus (GTK_WINDOW (window), scrolled);
-  add_escape (window);
   return window;
 }

@@ -13,8 +13,8 @@
 #include "desk/common-glass.h"
 #include "desk/focus-within.h"
 #include "desk/glass-preview.h"
-#include "desk/length-entry.h"
 #include "desk/settings.h"
+#include "desk/size-form.h"
 #include "desk/template.h"
 #include "desk/wrap-layout.h"
 #include "panel/i18n.h"
@@ -28,7 +28,6 @@ struct _PpNewPanelForm
   GtkWidget       parent_instance;
   PpNewPanel      wish;
   gboolean        is_showing;
-  PpChoice       *size_choices[PP_COMMON_SIZES];
   PpChoice       *thickness_choices[PP_COMMON_THICKNESSES];
 
   PpChoice       *wall;
@@ -38,11 +37,8 @@ struct _PpNewPanelForm
   PpChoice       *arch;
   PpChoice       *mm;
   PpChoice       *inches;
-  GtkWidget      *size_box;
+  PpSizeForm     *size;
   GtkWidget      *thickness_box;
-  PpLengthEntry  *width;
-  PpLengthEntry  *height;
-  GtkButton      *turn;
   PpGlassPreview *preview;
   GtkLabel       *summary;
   GtkWidget      *begin;
@@ -91,14 +87,7 @@ show_choices (PpNewPanelForm *self)
   activate (wish->shape == PP_SHAPE_ELLIPSE ? self->oval
             : wish->shape == PP_SHAPE_ARCH  ? self->arch
                                             : self->rectangle, TRUE);
-  for (guint i = 0; i < PP_COMMON_SIZES; i++)
-    {
-      g_autofree char *spoken = pp_common_size_speak (wish->units, i);
-      g_autofree char *words = pp_common_size_write (wish->units, i);
-
-      pp_choice_set_words (self->size_choices[i], words, spoken);
-      activate (self->size_choices[i], pp_common_size_is (wish, i));
-    }
+  pp_size_form_set (self->size, wish->units, wish->width, wish->height);
   for (guint i = 0; i < PP_COMMON_THICKNESSES; i++)
     {
       pp_choice_set_words (self->thickness_choices[i],
@@ -106,21 +95,6 @@ show_choices (PpNewPanelForm *self)
       activate (self->thickness_choices[i],
                 pp_common_is_close (wish->thickness, pp_common_thickness_get (wish->units, i)));
     }
-}
-
-static void
-show_sides (PpNewPanelForm *self)
-{
-  const PpNewPanel *wish = &self->wish;
-
-  pp_length_entry_set_units (self->width, wish->units);
-  pp_length_entry_set_units (self->height, wish->units);
-  pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->width), wish->width);
-  pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->height), wish->height);
-  gtk_button_set_label (self->turn, wish->width > wish->height ? _("Stand it upright")
-                                                               : _("Lay it sideways"));
-  gtk_widget_set_sensitive (GTK_WIDGET (self->turn),
-                            !pp_common_is_close (wish->width, wish->height));
 }
 
 /* Of a panel that is empty but for glass and holes. (transfer full) */
@@ -169,7 +143,6 @@ show (PpNewPanelForm *self)
 {
   self->is_showing = TRUE;
   show_choices (self);
-  show_sides (self);
   show_glass (self);
   self->is_showing = FALSE;
 }
@@ -228,14 +201,11 @@ units_cb (PpChoice       *choice,
 }
 
 static void
-size_cb (PpChoice       *choice,
+size_cb (PpSizeForm     *size,
          PpNewPanelForm *self)
 {
-  if (!is_chosen (self, choice))
-    return;
-  for (guint i = 0; i < PP_COMMON_SIZES; i++)
-    if (choice == self->size_choices[i])
-      pp_common_size_take (&self->wish, i);
+  self->wish.width = pp_size_form_get_width (size);
+  self->wish.height = pp_size_form_get_height (size);
   show (self);
 }
 
@@ -252,42 +222,9 @@ thickness_cb (PpChoice       *choice,
 }
 
 static void
-sized_cb (PpFigureEntry  *entry,
-          double          value,
-          gboolean        stepped,
-          PpNewPanelForm *self)
-{
-  if (entry == PP_FIGURE_ENTRY (self->width))
-    self->wish.width = value;
-  else
-    self->wish.height = value;
-  show (self);
-}
-
-static void
-turn_cb (GtkButton      *button,
-         PpNewPanelForm *self)
-{
-  double width = self->wish.width;
-
-  self->wish.width = self->wish.height;
-  self->wish.height = width;
-  show (self);
-}
-
-/* TRUE, and the focus goes there, if something stands in the field that cannot be taken. */
-static gboolean
-is_wrong (PpLengthEntry *entry)
-{
-  pp_figure_entry_commit (PP_FIGURE_ENTRY (entry));
-  return pp_figure_entry_has_fault (PP_FIGURE_ENTRY (entry))
-         && gtk_widget_grab_focus (GTK_WIDGET (entry));
-}
-
-static void
 begin (PpNewPanelForm *self)
 {
-  if (!is_wrong (self->width) && !is_wrong (self->height))
+  if (!pp_size_form_is_wrong (self->size))
     g_signal_emit (self, signals[BEGIN], 0, &self->wish);
 }
 
@@ -370,16 +307,12 @@ bind_children (GtkWidgetClass *klass)
   gtk_widget_class_bind_template_child (klass, PpNewPanelForm, arch);
   gtk_widget_class_bind_template_child (klass, PpNewPanelForm, mm);
   gtk_widget_class_bind_template_child (klass, PpNewPanelForm, inches);
-  gtk_widget_class_bind_template_child (klass, PpNewPanelForm, size_box);
+  gtk_widget_class_bind_template_child (klass, PpNewPanelForm, size);
   gtk_widget_class_bind_template_child (klass, PpNewPanelForm, thickness_box);
-  gtk_widget_class_bind_template_child (klass, PpNewPanelForm, width);
-  gtk_widget_class_bind_template_child (klass, PpNewPanelForm, height);
-  gtk_widget_class_bind_template_child (klass, PpNewPanelForm, turn);
   gtk_widget_class_bind_template_child (klass, PpNewPanelForm, preview);
   gtk_widget_class_bind_template_child (klass, PpNewPanelForm, summary);
   gtk_widget_class_bind_template_child (klass, PpNewPanelForm, begin);
-  gtk_widget_class_bind_template_callback (klass, sized_cb);
-  gtk_widget_class_bind_template_callback (klass, turn_cb);
+  gtk_widget_class_bind_template_callback (klass, size_cb);
   gtk_widget_class_bind_template_callback (klass, begin_cb);
   gtk_widget_class_bind_template_callback (klass, key_cb);
 }
@@ -399,28 +332,26 @@ pp_new_panel_form_class_init (PpNewPanelFormClass *klass)
                                  NULL, NULL, G_TYPE_NONE, 1, G_TYPE_POINTER);
   g_type_ensure (PP_TYPE_CHOICE);
   g_type_ensure (PP_TYPE_GLASS_PREVIEW);
-  g_type_ensure (PP_TYPE_LENGTH_ENTRY);
+  g_type_ensure (PP_TYPE_SIZE_FORM);
   g_type_ensure (PP_TYPE_WRAP_LAYOUT);
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/petalpane/Petalpane/new-panel-form.ui");
   bind_children (widget_class);
 }
 
-/* Fills a box with choices of one group, whose words are still to come. */
+/* The words are still to come. */
 static void
-add_choices (PpNewPanelForm *self,
-             GtkWidget      *box,
-             PpChoice      **choices,
-             guint           n,
-             GCallback       callback)
+add_thicknesses (PpNewPanelForm *self)
 {
-  for (guint i = 0; i < n; i++)
+  PpChoice **choices = self->thickness_choices;
+
+  for (guint i = 0; i < PP_COMMON_THICKNESSES; i++)
     {
       choices[i] = g_object_new (PP_TYPE_CHOICE, NULL);
       gtk_check_button_set_group (GTK_CHECK_BUTTON (choices[i]),
                                   i > 0 ? GTK_CHECK_BUTTON (choices[0]) : NULL);
-      gtk_box_append (GTK_BOX (box), GTK_WIDGET (choices[i]));
-      g_signal_connect (choices[i], "toggled", callback, self);
+      gtk_box_append (GTK_BOX (self->thickness_box), GTK_WIDGET (choices[i]));
+      g_signal_connect (choices[i], "toggled", G_CALLBACK (thickness_cb), self);
     }
 }
 
@@ -437,12 +368,7 @@ pp_new_panel_form_init (PpNewPanelForm *self)
 {
   self->wish = pp_new_panel_wish (find_units ());
   gtk_widget_init_template (GTK_WIDGET (self));
-  add_choices (self, self->size_box, self->size_choices, PP_COMMON_SIZES, G_CALLBACK (size_cb));
-  add_choices (self, self->thickness_box, self->thickness_choices, PP_COMMON_THICKNESSES,
-               G_CALLBACK (thickness_cb));
-  pp_figure_entry_set_range (PP_FIGURE_ENTRY (self->width), PP_LEAST_GLASS, PP_BACKGROUND_MAX_SIDE);
-  pp_figure_entry_set_range (PP_FIGURE_ENTRY (self->height), PP_LEAST_GLASS,
-                             PP_BACKGROUND_MAX_SIDE);
+  add_thicknesses (self);
   show (self);
   connect (self, self->wall, G_CALLBACK (place_cb));
   connect (self, self->window, G_CALLBACK (place_cb));

@@ -1,4 +1,4 @@
-/* size-form.c: another size for a piece of glass.
+/* size-form.c: the size of a piece of glass.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -13,7 +13,6 @@
 #include "desk/template.h"
 #include "desk/wrap-layout.h"
 #include "panel/i18n.h"
-#include "shape/background.h"
 
 struct _PpSizeForm
 {
@@ -157,17 +156,16 @@ pp_size_form_init (PpSizeForm *self)
 }
 
 void
-pp_size_form_set_panel (PpSizeForm    *self,
-                        const PpPanel *panel)
+pp_size_form_set (PpSizeForm *self,
+                  PpUnits     units,
+                  double      width,
+                  double      height)
 {
-  PpBox box;
+  g_return_if_fail (PP_IS_SIZE_FORM (self));
 
-  g_return_if_fail (PP_IS_SIZE_FORM (self) && panel != NULL);
-
-  box = pp_background_get_box (panel->background);
-  self->wish.units = panel->units;
-  self->wish.width = pp_box_width (box);
-  self->wish.height = pp_box_height (box);
+  self->wish.units = units;
+  self->wish.width = width;
+  self->wish.height = height;
   show (self);
 }
 

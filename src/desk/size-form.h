@@ -1,4 +1,4 @@
-/* size-form.h: another size for a piece of glass: a common one, or one of the maker's own.
+/* size-form.h: the size of a piece of glass: a common one, or one of the maker's own.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
@@ -15,13 +15,14 @@ G_BEGIN_DECLS
 #define PP_TYPE_SIZE_FORM (pp_size_form_get_type ())
 G_DECLARE_FINAL_TYPE (PpSizeForm, pp_size_form, PP, SIZE_FORM, GtkWidget)
 
-/* In the unit and with the size of this panel, to begin with. */
-void     pp_size_form_set_panel  (PpSizeForm    *self,
-                                  const PpPanel *panel);
-/* mm. */
-double   pp_size_form_get_width  (PpSizeForm    *self);
-double   pp_size_form_get_height (PpSizeForm    *self);
+/* mm; shown in `units`. Does not emit "changed". */
+void     pp_size_form_set        (PpSizeForm *self,
+                                  PpUnits     units,
+                                  double      width,
+                                  double      height);
+double   pp_size_form_get_width  (PpSizeForm *self);
+double   pp_size_form_get_height (PpSizeForm *self);
 /* TRUE, and the focus goes there, if something stands in a field that cannot be taken. */
-gboolean pp_size_form_is_wrong   (PpSizeForm    *self);
+gboolean pp_size_form_is_wrong   (PpSizeForm *self);
 
 G_END_DECLS

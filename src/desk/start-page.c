@@ -8,6 +8,7 @@
 
 #include "desk/clock.h"
 #include "desk/focus-within.h"
+#include "desk/lines.h"
 #include "desk/new-panel-form.h"
 #include "desk/own-templates.h"
 #include "desk/panel-row.h"
@@ -80,10 +81,7 @@ fill (PpStartPage    *self,
       gboolean        are_samples,
       const PpRowAct *acts)
 {
-  GtkWidget *old;
-
-  while ((old = gtk_widget_get_first_child (box)) != NULL)
-    gtk_box_remove (GTK_BOX (box), old);
+  pp_lines_clear (GTK_BOX (box));
   for (guint i = 0; i < files->len; i++)
     {
       GtkWidget *row = pp_panel_row_new (g_ptr_array_index (files, i), are_samples, acts);

@@ -8,6 +8,7 @@
 
 #include "desk/clock.h"
 #include "desk/em.h"
+#include "desk/lines.h"
 #include "desk/panel-picture.h"
 #include "desk/size-form.h"
 #include "desk/variant.h"
@@ -15,7 +16,6 @@
 
 #define PICTURE_EM 40 /* side of the picture where there is room; at least a third of that */
 #define HEIGHT_EM 50  /* of the window: what is said comes in later */
-#define LINE_CHARS 46
 #define LOOK_MSEC 100
 #define MOST_LINES 6 /* of one kind; the glass shows the rest */
 
@@ -76,27 +76,6 @@ get_made (PpVariantDialog *self)
                                              : NULL;
 }
 
-static void
-add_line (GtkBox     *box,
-          const char *words)
-{
-  GtkWidget *label = gtk_label_new (words);
-
-  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
-  gtk_label_set_xalign (GTK_LABEL (label), 0);
-  gtk_label_set_max_width_chars (GTK_LABEL (label), LINE_CHARS);
-  gtk_box_append (box, label);
-}
-
-static void
-clear (GtkBox *box)
-{
-  GtkWidget *child;
-
-  while ((child = gtk_widget_get_first_child (GTK_WIDGET (box))) != NULL)
-    gtk_box_remove (box, child);
-}
-
 /* Under its heading, which goes where there is nothing to say. The box stays: of one that was empty
  * and hidden GTK 4.8 remembers that its width does not change its height. `lines` is borrowed. */
 static void
@@ -106,15 +85,15 @@ show_lines (GtkWidget *heading,
 {
   guint n = MIN (lines->len, MOST_LINES);
 
-  clear (box);
+  pp_lines_clear (box);
   for (guint i = 0; i < n; i++)
-    add_line (box, g_ptr_array_index (lines, i));
+    pp_lines_add (box, g_ptr_array_index (lines, i));
   if (lines->len > n)
     {
       g_autofree char *more = g_strdup_printf (ngettext ("And %u more.", "And %u more.",
                                                          lines->len - n), lines->len - n);
 
-      add_line (box, more);
+      pp_lines_add (box, more);
     }
   gtk_widget_set_visible (heading, lines->len > 0);
 }
@@ -486,7 +465,16 @@ show_to_make (PpVariantDialog *self)
 
   gtk_widget_set_visible (self->make, !self->wish.is_size);
   gtk_widget_set_visible (GTK_WIDGET (self->to_make), !self->wish.is_size);
-  add_line (self->to_make, list != NULL ? list : _("None: the tray holds all that it needs."));
+  pp_lines_add (self->to_make, list != NULL ? list : _("None: the tray holds all that it needs."));
+}
+
+/* As it is, to begin with. */
+static void
+show_size (PpVariantDialog *self)
+{
+  PpBox glass = pp_background_get_box (self->panel->background);
+
+  pp_size_form_set (self->size, self->panel->units, pp_box_width (glass), pp_box_height (glass));
 }
 
 PpVariantDialog *
@@ -507,7 +495,7 @@ pp_variant_dialog_new (GtkWindow  *parent,
   gtk_window_set_default_size (GTK_WINDOW (self), -1,
                                (int) (HEIGHT_EM * pp_em_of (GTK_WIDGET (self))));
   gtk_widget_set_visible (GTK_WIDGET (self->size), is_size);
-  pp_size_form_set_panel (self->size, self->panel);
+  show_size (self);
   show_to_make (self);
   make (self);
   gtk_widget_grab_focus (is_size ? GTK_WIDGET (self->size) : self->accept);
