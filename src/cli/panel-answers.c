@@ -32,8 +32,8 @@ make_plan (const PpCheck  *check,
   if (effort == NULL)
     return pp_plan_new (check, 0, NULL, NULL, NULL, error);
   deadline = pp_deadline_new (effort->seconds);
-  return pp_plan_new_until (check, effort->steps, pp_deadline_get_enough (deadline), NULL, NULL,
-                            NULL, error);
+  return pp_plan_new_until (check, NULL, effort->steps, pp_deadline_get_enough (deadline), NULL,
+                            NULL, NULL, error);
 }
 
 gboolean

@@ -22,6 +22,8 @@ struct _PpChecker
   PpWork        *search;      /* of the plan: how far, and whether the best so far will do */
   const PpPanel *waiting;
   const PpCheck *last;
+  const PpCheck *ordered;     /* the check whose order is `order`; both or neither NULL */
+  PpOrder       *order;
   gboolean       is_running;
 };
 
@@ -41,7 +43,9 @@ typedef struct
 {
   const PpPanel *panel;
   const PpCheck *check;
-  PpWork        *search; /* NULL for a check */
+  PpWork        *search;  /* NULL for a check */
+  const PpCheck *ordered; /* and its order, to make that of `check` from */
+  PpOrder       *order;
 } Work;
 
 static void
@@ -52,6 +56,8 @@ free_work (gpointer data)
   pp_panel_unref (work->panel);
   pp_check_unref (work->check);
   pp_work_unref (work->search);
+  pp_check_unref (work->ordered);
+  pp_order_unref (work->order);
   g_free (work);
 }
 
@@ -73,6 +79,18 @@ check_in_thread (GTask        *task,
     g_task_return_pointer (task, check, (GDestroyNotify) pp_check_unref);
 }
 
+/* The order is kept though the plan be given up: in a drag the next one is made from it. */
+static void
+order_anew (Work *work)
+{
+  PpOrder *order = pp_order_new_after (work->check, work->ordered, work->order);
+
+  pp_order_unref (work->order);
+  work->order = order;
+  pp_check_unref (work->ordered);
+  work->ordered = pp_check_ref (work->check);
+}
+
 static void
 plan_in_thread (GTask        *task,
                 gpointer      source,
@@ -81,8 +99,11 @@ plan_in_thread (GTask        *task,
 {
   Work *work = data;
   g_autoptr (GError) error = NULL;
-  PpPlan *plan = pp_plan_new_until (work->check, 0, pp_work_get_cancellable (work->search),
-                                    cancellable, pp_work_report, work->search, &error);
+  PpPlan *plan;
+
+  order_anew (work);
+  plan = pp_plan_new_until (work->check, work->order, 0, pp_work_get_cancellable (work->search),
+                            cancellable, pp_work_report, work->search, &error);
 
   if (plan == NULL)
     g_task_return_error (task, g_steal_pointer (&error));
@@ -97,8 +118,11 @@ planned_cb (GObject      *source,
 {
   g_autoptr (PpChecker) self = data;
   g_autoptr (PpPlan) plan = g_task_propagate_pointer (G_TASK (result), NULL);
+  Work *work = g_task_get_task_data (G_TASK (result));
 
   self->is_running = FALSE;
+  self->ordered = g_steal_pointer (&work->ordered);
+  self->order = g_steal_pointer (&work->order);
   g_clear_object (&self->planning);
   g_clear_pointer (&self->search, pp_work_unref);
   if (plan != NULL)
@@ -120,6 +144,11 @@ start (PpChecker           *self,
   work->panel = panel;
   work->check = self->last != NULL ? pp_check_ref (self->last) : NULL;
   work->search = panel == NULL ? pp_work_ref (self->search) : NULL;
+  if (panel == NULL)
+    {
+      work->ordered = g_steal_pointer (&self->ordered);
+      work->order = g_steal_pointer (&self->order);
+    }
   g_task_set_task_data (task, work, free_work);
   self->is_running = TRUE;
   g_task_run_in_thread (task, in_thread);
@@ -172,6 +201,8 @@ pp_checker_dispose (GObject *object)
   g_clear_object (&self->planning);
   g_clear_pointer (&self->search, pp_work_unref);
   g_clear_pointer (&self->last, pp_check_unref);
+  g_clear_pointer (&self->ordered, pp_check_unref);
+  g_clear_pointer (&self->order, pp_order_unref);
   G_OBJECT_CLASS (pp_checker_parent_class)->dispose (object);
 }
 

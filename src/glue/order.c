@@ -14,6 +14,8 @@
 typedef struct
 {
   const PpCheck *check;
+  const PpCheck *before; /* nullable, with the order it had */
+  const PpOrder *known;
   guint          n_knots;
   PpRegion      *discs[2];
   PpStage       *stages;
@@ -40,6 +42,43 @@ overlaps (const Work *work,
 
   return pp_is_over (pp_region_overlap (work->check->scene->bodies[placement]->region, other),
                      limit);
+}
+
+/* Both are what they were, so they overlap as they did. */
+static gboolean
+are_known (const Work *work,
+           guint       lower,
+           guint       upper)
+{
+  PpBody **now = work->check->scene->bodies, **then;
+
+  if (work->known == NULL || upper >= work->before->n)
+    return FALSE;
+  then = work->before->scene->bodies;
+  return now[lower] == then[lower] && now[upper] == then[upper]
+         && pp_panel_get_limit (work->check->panel, PP_LIMIT_OVERLAP)
+                == pp_panel_get_limit (work->before->panel, PP_LIMIT_OVERLAP);
+}
+
+static gboolean
+is_listed (const PpOrder *order,
+           guint          lower,
+           guint          upper)
+{
+  for (guint i = 0; i < order->n_below[upper]; i++)
+    if (order->below[upper][i] == lower)
+      return TRUE;
+  return FALSE;
+}
+
+static gboolean
+lies_over (const Work *work,
+           guint       upper,
+           guint       lower)
+{
+  if (are_known (work, lower, upper))
+    return is_listed (work->known, lower, upper);
+  return overlaps (work, upper, work->check->scene->bodies[lower]->region);
 }
 
 static gboolean
@@ -99,7 +138,7 @@ look_below (Work   *work,
         continue;
 
       const gboolean rests = rests_on (work, upper, PP_OWNER (PP_OWNER_PLACEMENT, lower));
-      const gboolean over = overlaps (work, upper, bodies[lower]->region);
+      const gboolean over = lies_over (work, upper, lower);
 
       if (over)
         g_array_append_val (below, lower);
@@ -183,11 +222,19 @@ take_edges (GArray *edges,
 PpOrder *
 pp_order_new (const PpCheck *check)
 {
+  return pp_order_new_after (check, NULL, NULL);
+}
+
+PpOrder *
+pp_order_new_after (const PpCheck *check,
+                    const PpCheck *before,
+                    const PpOrder *known)
+{
   PpOrder *self;
 
-  g_return_val_if_fail (check != NULL, NULL);
+  g_return_val_if_fail (check != NULL && (before != NULL) == (known != NULL), NULL);
 
-  self = g_new0 (PpOrder, 1);
+  self = g_atomic_rc_box_new0 (PpOrder);
   self->n_knots = check->scene->n_knots;
   self->n_jobs = self->n_knots + check->n;
   self->stages = g_new (PpStage, self->n_jobs);
@@ -197,6 +244,8 @@ pp_order_new (const PpCheck *check)
 
   Work work = {
     .check = check,
+    .before = before,
+    .known = known,
     .n_knots = self->n_knots,
     .stages = self->stages,
     .closure = pp_closure_new (self->n_jobs),
@@ -219,11 +268,16 @@ pp_order_new (const PpCheck *check)
   return self;
 }
 
-void
-pp_order_free (PpOrder *self)
+PpOrder *
+pp_order_ref (PpOrder *self)
 {
-  if (self == NULL)
-    return;
+  return g_atomic_rc_box_acquire (self);
+}
+
+static void
+order_clear (gpointer data)
+{
+  PpOrder *self = data;
 
   for (guint placement = 0; placement < self->n_jobs - self->n_knots; placement++)
     g_free (self->below[placement]);
@@ -234,7 +288,13 @@ pp_order_free (PpOrder *self)
   g_free (self->hard);
   g_free (self->drawn);
   g_free (self->tucks);
-  g_free (self);
+}
+
+void
+pp_order_unref (PpOrder *self)
+{
+  if (self != NULL)
+    g_atomic_rc_box_release_full (self, order_clear);
 }
 
 gboolean *

@@ -43,8 +43,14 @@ typedef struct
 } PpOrder;
 
 /* (transfer full) */
-PpOrder *pp_order_new   (const PpCheck *check);
-void     pp_order_free  (PpOrder       *self);
+PpOrder *pp_order_new       (const PpCheck *check);
+/* The same answer, sooner: `known` (nullable) is the order of the check `before`, and which pieces
+ * overlap is asked again only where one of the two is another than it was. */
+PpOrder *pp_order_new_after (const PpCheck *check,
+                             const PpCheck *before,
+                             const PpOrder *known);
+PpOrder *pp_order_ref       (PpOrder       *self);
+void     pp_order_unref     (PpOrder       *self);
 
 /* Of each job, whether a way of hard edges leads to it from `job`; not `job` itself. Every edge
  * leads to a higher job. Free with g_free(). (transfer full) */
@@ -56,6 +62,6 @@ char    *pp_job_dup_id  (const PpPanel *panel,
                          guint          n_knots,
                          guint          job);
 
-G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpOrder, pp_order_free)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpOrder, pp_order_unref)
 
 G_END_DECLS

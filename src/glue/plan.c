@@ -326,11 +326,12 @@ pp_plan_new (const PpCheck  *check,
              gpointer        data,
              GError        **error)
 {
-  return pp_plan_new_until (check, max_steps, NULL, cancellable, progress, data, error);
+  return pp_plan_new_until (check, NULL, max_steps, NULL, cancellable, progress, data, error);
 }
 
 PpPlan *
 pp_plan_new_until (const PpCheck  *check,
+                   PpOrder        *order,
                    guint64         max_steps,
                    GCancellable   *enough,
                    GCancellable   *cancellable,
@@ -344,7 +345,7 @@ pp_plan_new_until (const PpCheck  *check,
   g_auto (Work) work = { 0 };
 
   self->check = pp_check_ref (check);
-  self->order = pp_order_new (check);
+  self->order = order != NULL ? pp_order_ref (order) : pp_order_new (check);
   work_init (&work, self);
 
   g_autoptr (PpSchedule) schedule = pp_schedule_new (&work.problem, max_steps, enough, cancellable,
@@ -373,7 +374,7 @@ plan_clear (gpointer data)
   g_free (self->steps);
   g_free (self->mixes);
   g_clear_pointer (&self->findings, g_ptr_array_unref);
-  pp_order_free (self->order);
+  pp_order_unref (self->order);
   pp_check_unref (self->check);
 }
 

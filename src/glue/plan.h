@@ -57,8 +57,10 @@ PpPlan *pp_plan_new   (const PpCheck  *check,
                        PpProgressFunc  progress,
                        gpointer        data,
                        GError        **error);
-/* The same, but cancelling `enough` (nullable) ends the search with the best plan so far. */
+/* The same, but cancelling `enough` (nullable) ends the search with the best plan so far, and
+ * `order` (nullable, referenced) is that of the check, if it was asked for before. */
 PpPlan *pp_plan_new_until (const PpCheck  *check,
+                           PpOrder        *order,
                            guint64         max_steps,
                            GCancellable   *enough,
                            GCancellable   *cancellable,

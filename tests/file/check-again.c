@@ -1,4 +1,4 @@
-/* check-again.c: a check made from the one before says the same, number for number.
+/* check-again.c: a check and an order made from the ones before say the same, number for number.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
@@ -8,6 +8,7 @@
  */
 #include "file/check-write.h"
 #include "file/panel-read.h"
+#include "glue/order.h"
 #include "panel/edit.h"
 
 #define STEPS 20
@@ -141,6 +142,23 @@ compare (const PpCheck *again,
     }
 }
 
+/* An order made from the one before is the one made from nothing. */
+static void
+compare_orders (const PpOrder *after,
+                const PpOrder *anew,
+                guint          n)
+{
+  g_assert_cmpmem (after->hard, after->n_hard * sizeof (PpEdge), anew->hard,
+                   anew->n_hard * sizeof (PpEdge));
+  g_assert_cmpmem (after->drawn, after->n_drawn * sizeof (PpEdge), anew->drawn,
+                   anew->n_drawn * sizeof (PpEdge));
+  g_assert_cmpmem (after->tucks, after->n_tucks * sizeof (PpEdge), anew->tucks,
+                   anew->n_tucks * sizeof (PpEdge));
+  for (guint i = 0; i < n; i++)
+    g_assert_cmpmem (after->below[i], after->n_below[i] * sizeof (guint), anew->below[i],
+                     anew->n_below[i] * sizeof (guint));
+}
+
 static void
 test_row (gconstpointer data)
 {
@@ -150,21 +168,30 @@ test_row (gconstpointer data)
   g_autoptr (GRand) dice = g_rand_new_with_seed (row->seed);
   PpPanel *panel = pp_panel_load (path, NULL);
   PpCheck *check;
+  PpOrder *order;
 
   g_assert_nonnull (panel);
   check = pp_check_new (panel, NULL, NULL, NULL, NULL, NULL);
+  order = pp_order_new (check);
   for (int step = 0; step < STEPS; step++)
     {
       PpPanel *next = edit (dice, panel);
       PpCheck *again = pp_check_new (next, check, NULL, NULL, NULL, NULL);
       g_autoptr (PpCheck) anew = pp_check_new (next, NULL, NULL, NULL, NULL, NULL);
 
+      PpOrder *after = pp_order_new_after (again, check, order);
+      g_autoptr (PpOrder) fresh = pp_order_new (anew);
+
       compare (again, anew);
+      compare_orders (after, fresh, again->n);
+      pp_order_unref (order);
       pp_check_unref (check);
       pp_panel_unref (panel);
+      order = after;
       check = again;
       panel = next;
     }
+  pp_order_unref (order);
   pp_check_unref (check);
   pp_panel_unref (panel);
 }
