@@ -54,19 +54,26 @@ enum
 static GParamSpec *props[N_PROPS];
 
 static void
-show_zoom (PpDryRunPage *self)
+show_rulers (PpDryRunPage *self)
 {
   const PpZoom *zoom = pp_canvas_get_zoom (self->canvas);
   PpUnits units = PP_UNITS_MM;
-  g_autofree char *text = NULL;
 
   if (self->document != NULL)
     units = pp_document_get_panel (self->document)->units;
   pp_ruler_set (self->across, zoom, units);
   pp_ruler_set (self->down, zoom, units);
-  pp_tray_set_scale (self->tray, zoom->scale);
   gtk_label_set_text (self->unit, units == PP_UNITS_INCH ? _("in") : _("mm"));
-  text = pp_true_scale_format (GTK_WIDGET (self), zoom->scale);
+}
+
+/* Asks the display which monitor it is: not for every frame of a drag. */
+static void
+show_zoom (PpDryRunPage *self)
+{
+  double scale = pp_canvas_get_zoom (self->canvas)->scale;
+  g_autofree char *text = pp_true_scale_format (GTK_WIDGET (self), scale);
+
+  pp_tray_set_scale (self->tray, scale);
   gtk_label_set_text (self->zoom, text);
 }
 
@@ -74,6 +81,7 @@ static void
 zoomed_cb (PpCanvas     *canvas,
            PpDryRunPage *self)
 {
+  show_rulers (self);
   show_zoom (self);
   gtk_widget_queue_allocate (GTK_WIDGET (self->overlay));
 }
@@ -184,7 +192,7 @@ static void
 changed_cb (PpDocument   *document,
             PpDryRunPage *self)
 {
-  show_zoom (self);
+  show_rulers (self);
   moved_cb (document, self);
 }
 
@@ -211,6 +219,7 @@ set_document (PpDryRunPage *self,
     return;
   g_signal_connect (document, "changed", G_CALLBACK (changed_cb), self);
   g_signal_connect (document, "chosen", G_CALLBACK (moved_cb), self);
+  show_rulers (self);
   show_zoom (self);
 }
 
