@@ -42,10 +42,8 @@ pp_command_again (int    argc,
                          _("Writes another panel like this one, with nothing glued, knotted or "
                            "drilled yet, and lists the pieces to make for it."), &file))
     return PP_EXIT_UNUSABLE;
-  if (out == NULL)
-    return pp_command_fail (NULL, _("-o must name the panel file to write."));
-  if (pp_command_is_same_file (out, file))
-    return pp_command_fail (out, _("the new panel needs a file of its own."));
+  if (!pp_command_check_output (out, file))
+    return PP_EXIT_UNUSABLE;
   panel = pp_panel_load (file, &error);
   if (panel == NULL)
     return pp_command_fail (file, error->message);

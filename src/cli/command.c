@@ -22,7 +22,7 @@ pp_command_fail (const char *file,
 int
 pp_command_print_json (const GString *json)
 {
-  if (fwrite (json->str, 1, json->len, stdout) != json->len || fflush (stdout) != 0)
+  if (json == NULL || fwrite (json->str, 1, json->len, stdout) != json->len || fflush (stdout) != 0)
     return pp_command_fail (NULL, _("the answers could not be written out."));
   return PP_EXIT_DONE;
 }
@@ -35,6 +35,19 @@ pp_command_is_same_file (const char *a,
 
   return g_stat (a, &one) == 0 && g_stat (b, &other) == 0 && one.st_dev == other.st_dev
          && one.st_ino == other.st_ino;
+}
+
+gboolean
+pp_command_check_output (const char *out,
+                         const char *file)
+{
+  if (out == NULL)
+    pp_command_fail (NULL, _("-o must name the panel file to write."));
+  else if (pp_command_is_same_file (out, file))
+    pp_command_fail (out, _("the new panel needs a file of its own."));
+  else
+    return TRUE;
+  return FALSE;
 }
 
 gboolean

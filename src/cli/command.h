@@ -57,8 +57,13 @@ gboolean pp_command_parse_options (int                 argc,
 gboolean pp_command_is_same_file (const char *a,
                                   const char *b);
 
-/* On standard output, in UTF-8 whatever the locale, so not by g_print (). Returns the exit
- * status. */
+/* Whether `out` (nullable) is a name under which another panel than that of `file` may be written.
+ * FALSE after a complaint on standard error. */
+gboolean pp_command_check_output (const char *out,
+                                  const char *file);
+
+/* `json` (nullable: an error) on standard output, in UTF-8 whatever the locale, so not by
+ * g_print (). Returns the exit status. */
 int      pp_command_print_json (const GString *json);
 
 /* One sentence on standard error, after the program's name and, if given, the file's.

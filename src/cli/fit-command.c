@@ -58,9 +58,7 @@ pp_command_fit (int    argc,
                          _("Spaces a layout out anew for another size of glass and puts it right. "
                            "No piece is scaled."), &file))
     return PP_EXIT_UNUSABLE;
-  if (out == NULL)
-    return pp_command_fail (NULL, _("-o must name the panel file to write."));
-  if (pp_command_is_same_file (out, file))
-    return pp_command_fail (out, _("the new panel needs a file of its own."));
+  if (!pp_command_check_output (out, file))
+    return PP_EXIT_UNUSABLE;
   return fit (file, out, width, height);
 }

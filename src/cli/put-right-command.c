@@ -138,8 +138,8 @@ pp_command_put_right (int    argc,
   if (!pp_command_parse (argc, argv, entries,
                          _("Looks for a better panel, writes it and says what to move."), &file))
     return PP_EXIT_UNUSABLE;
-  if (wish.out == NULL)
-    return pp_command_fail (NULL, _("-o must name the panel file to write."));
+  if (!pp_command_check_output (wish.out, file))
+    return PP_EXIT_UNUSABLE;
   if (wish.steps < 0 || wish.seconds < 0 || !isfinite (wish.seconds))
     return pp_command_fail (NULL, _("--steps and --seconds must not be negative."));
   if (wish.only != NULL && !pp_finding_is_code (wish.only))

@@ -173,13 +173,14 @@ def check_effort(folder):
 
 
 def check_own_file(folder, path):
-    """What is read is never written over, but by put-right, whose panel is the same one."""
+    """What is read is never written over."""
     own = write(folder, 'own.petalpane', GOOD)
     with open(own, encoding='utf-8') as file:
         before = file.read()
     check_unusable('again into its own file', run('again', own, '-o', own), 'own.petalpane')
     check_unusable('fit into its own file',
                    run('fit', own, '-o', own, '--width=300', '--height=300'), 'own.petalpane')
+    check_unusable('put-right into its own file', run('put-right', own, '-o', own), 'own.petalpane')
     with open(own, encoding='utf-8') as file:
         check('it is as it was', file.read() == before)
     out = os.path.join(folder, 'right.petalpane')
