@@ -35,6 +35,8 @@ pp_box_save (GPtrArray   *pieces,
 {
   g_autoptr (GString) text = pp_box_write (pieces);
 
+  if (!pp_json_was_written (text, error))
+    return FALSE;
   if (pieces->len > PP_PANEL_MAX_TRAY || text->len > PP_JSON_MAX_BYTES)
     {
       g_set_error (error, PP_FILE_ERROR, PP_FILE_ERROR_LIMIT,

@@ -7,7 +7,9 @@
  */
 #include "file/json-write.h"
 
+#include "file/file-error.h"
 #include "file/json-layout.h"
+#include "panel/i18n.h"
 
 #include <math.h>
 
@@ -15,12 +17,26 @@ struct _PpJsonWriter
 {
   GString *text;
   GString *open; /* the bracket of each level */
+  gboolean has_failed;
 };
+
+/* As g_return_if_fail (), kept in mind until the end. */
+#define FAIL_UNLESS(self, good) \
+  G_STMT_START \
+  { \
+    if (!(good)) \
+      { \
+        g_return_if_fail_warning (G_LOG_DOMAIN, G_STRFUNC, #good); \
+        (self)->has_failed = TRUE; \
+        return; \
+      } \
+  } \
+  G_STMT_END
 
 PpJsonWriter *
 pp_json_writer_new (void)
 {
-  PpJsonWriter *self = g_new (PpJsonWriter, 1);
+  PpJsonWriter *self = g_new0 (PpJsonWriter, 1);
 
   self->text = g_string_new (NULL);
   self->open = g_string_new (NULL);
@@ -101,14 +117,14 @@ void
 pp_json_write_begin_object (PpJsonWriter *self,
                             const char   *name)
 {
-  g_return_if_fail (can_begin (self, name));
+  FAIL_UNLESS (self, can_begin (self, name));
   begin_level (self, name, '{');
 }
 
 void
 pp_json_write_end_object (PpJsonWriter *self)
 {
-  g_return_if_fail (is_in (self, '{'));
+  FAIL_UNLESS (self, is_in (self, '{'));
   end_level (self, '}');
 }
 
@@ -116,14 +132,14 @@ void
 pp_json_write_begin_array (PpJsonWriter *self,
                            const char   *name)
 {
-  g_return_if_fail (can_begin (self, name));
+  FAIL_UNLESS (self, can_begin (self, name));
   begin_level (self, name, '[');
 }
 
 void
 pp_json_write_end_array (PpJsonWriter *self)
 {
-  g_return_if_fail (is_in (self, '['));
+  FAIL_UNLESS (self, is_in (self, '['));
   end_level (self, ']');
 }
 
@@ -132,8 +148,8 @@ pp_json_write_string (PpJsonWriter *self,
                       const char   *name,
                       const char   *string)
 {
-  g_return_if_fail (can_begin (self, name));
-  g_return_if_fail (string != NULL && g_utf8_validate (string, -1, NULL));
+  FAIL_UNLESS (self, can_begin (self, name));
+  FAIL_UNLESS (self, string != NULL && g_utf8_validate (string, -1, NULL));
   begin_value (self, name);
   pp_json_append_string (self->text, string);
 }
@@ -143,8 +159,8 @@ pp_json_write_number (PpJsonWriter *self,
                       const char   *name,
                       double        number)
 {
-  g_return_if_fail (can_begin (self, name));
-  g_return_if_fail (isfinite (number));
+  FAIL_UNLESS (self, can_begin (self, name));
+  FAIL_UNLESS (self, isfinite (number));
   begin_value (self, name);
   pp_json_append_number (self->text, number);
 }
@@ -154,7 +170,7 @@ pp_json_write_integer (PpJsonWriter *self,
                        const char   *name,
                        gint64        integer)
 {
-  g_return_if_fail (can_begin (self, name));
+  FAIL_UNLESS (self, can_begin (self, name));
   begin_value (self, name);
   g_string_append_printf (self->text, "%" G_GINT64_FORMAT, integer);
 }
@@ -164,7 +180,7 @@ pp_json_write_boolean (PpJsonWriter *self,
                        const char   *name,
                        gboolean      boolean)
 {
-  g_return_if_fail (can_begin (self, name));
+  FAIL_UNLESS (self, can_begin (self, name));
   append_token (self, name, boolean ? "true" : "false");
 }
 
@@ -172,7 +188,7 @@ void
 pp_json_write_null (PpJsonWriter *self,
                     const char   *name)
 {
-  g_return_if_fail (can_begin (self, name));
+  FAIL_UNLESS (self, can_begin (self, name));
   append_token (self, name, "null");
 }
 
@@ -180,7 +196,7 @@ void
 pp_json_write_members (PpJsonWriter *self,
                        const char   *members)
 {
-  g_return_if_fail (is_in (self, '{'));
+  FAIL_UNLESS (self, is_in (self, '{'));
   if (members == NULL || *members == '\0')
     return;
   begin_value (self, NULL);
@@ -190,10 +206,26 @@ pp_json_write_members (PpJsonWriter *self,
 GString *
 pp_json_writer_finish (PpJsonWriter *self)
 {
-  GString *laid_out;
+  GString *laid_out = NULL;
 
-  g_return_val_if_fail (self->open->len == 0 && self->text->len > 0, NULL);
-  laid_out = pp_json_layout (self->text->str);
+  if (!self->has_failed)
+    {
+      g_return_val_if_fail (self->open->len == 0 && self->text->len > 0, NULL);
+      laid_out = pp_json_layout (self->text->str);
+    }
   g_string_truncate (self->text, 0);
+  g_string_truncate (self->open, 0);
+  self->has_failed = FALSE;
   return laid_out;
+}
+
+gboolean
+pp_json_was_written (const GString *text,
+                     GError       **error)
+{
+  if (text != NULL)
+    return TRUE;
+  g_set_error_literal (error, PP_FILE_ERROR, PP_FILE_ERROR_VALUE,
+                       _("It holds what no file can hold; nothing was written."));
+  return FALSE;
 }

@@ -17,7 +17,7 @@
  *
  * The name goes with the value so that neither can be forgotten: inside an object name is
  * required, elsewhere it is NULL. A call that breaks the rules below is a bug of the caller; it
- * is reported and writes nothing, name included, so that the text stays JSON.
+ * is reported, and then there is no text in the end, so that nobody saves half of what he has.
  */
 #pragma once
 
@@ -64,7 +64,11 @@ void pp_json_write_members (PpJsonWriter *self,
                             const char   *members);
 
 /* The text, laid out by pp_json_layout; the writer is empty again. Everything begun must have been
- * ended. (transfer full) */
+ * ended. NULL where a call broke the rules. (transfer full) */
 GString *pp_json_writer_finish (PpJsonWriter *self);
+
+/* Whether there is a text to save. Errors: PP_FILE_ERROR_VALUE. */
+gboolean pp_json_was_written (const GString *text,
+                              GError       **error);
 
 G_END_DECLS

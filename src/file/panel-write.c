@@ -105,20 +105,31 @@ pp_panel_write (const PpPanel *panel)
   return pp_json_writer_finish (w);
 }
 
-gboolean
-pp_panel_save (const PpPanel *panel,
-               const char    *path,
-               GError       **error)
+GString *
+pp_panel_write_readable (const PpPanel *panel,
+                         GError       **error)
 {
   g_autoptr (GString) text = pp_panel_write (panel);
 
+  if (!pp_json_was_written (text, error))
+    return NULL;
   if (text->len > PP_JSON_MAX_BYTES)
     {
       g_set_error (error, PP_FILE_ERROR, PP_FILE_ERROR_LIMIT,
                    _("This panel takes more than %d MiB and could not be opened again; take "
                      "pieces with large drawings off the tray first."),
                    PP_JSON_MAX_BYTES / (1024 * 1024));
-      return FALSE;
+      return NULL;
     }
-  return pp_file_save (path, text->str, text->len, error);
+  return g_steal_pointer (&text);
+}
+
+gboolean
+pp_panel_save (const PpPanel *panel,
+               const char    *path,
+               GError       **error)
+{
+  g_autoptr (GString) text = pp_panel_write_readable (panel, error);
+
+  return text != NULL && pp_file_save (path, text->str, text->len, error);
 }

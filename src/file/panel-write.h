@@ -12,9 +12,13 @@ G_BEGIN_DECLS
  * again it is the same text to the byte. (transfer full) */
 GString *pp_panel_write (const PpPanel *panel);
 
+/* The same, or NULL. Errors: PP_FILE_ERROR_LIMIT for a panel too large to be read again. */
+GString *pp_panel_write_readable (const PpPanel *panel,
+                                  GError       **error);
+
 /* Writes it in place of the file at `path` (in the file name encoding), which stays as it was
- * unless all goes well. Errors: PP_FILE_ERROR_IO, as of pp_file_save(); PP_FILE_ERROR_LIMIT for a
- * panel too large to be read again. */
+ * unless all goes well. Errors: PP_FILE_ERROR_IO, as of pp_file_save(), and as of
+ * pp_panel_write_readable(). */
 gboolean pp_panel_save  (const PpPanel *panel,
                          const char    *path,
                          GError       **error);

@@ -54,12 +54,18 @@ check_outline (const PpOutline *outline,
                const char      *member,
                GError         **error)
 {
+  PpBox box;
+
   if (outline == NULL)
     {
       g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_VALUE,
                    _("%s: is missing and must be given."), member);
       return FALSE;
     }
+  box = pp_outline_get_box (outline);
+  if (!pp_rule_finite (box.x1 - box.x0, member, error)
+      || !pp_rule_finite (box.y1 - box.y0, member, error))
+    return FALSE;
   if (longer_side (outline) <= PP_OUTLINE_MAX_SIDE)
     return TRUE;
   g_set_error (error, PP_PANEL_ERROR, PP_PANEL_ERROR_LIMIT,

@@ -35,9 +35,9 @@ get_rise (const PpSquared *squared,
                      pp_photo_get_height (squared->photo) / 2.0 };
 
   *rise = (Rise) { .scale = 1 };
-  if (isnan (rim.lens) || rim.rim == 0)
+  if (isnan (rim.lens) || (rim.rim == 0 && isfinite (rim.lens)))
     return TRUE;
-  if (!(rim.rim >= 0 && rim.rim < rim.lens))
+  if (!isfinite (rim.lens) || !(rim.rim >= 0 && rim.rim < rim.lens))
     {
       g_set_error_literal (error, PP_PANEL_ERROR, PP_PANEL_ERROR_VALUE,
                            _("The height of the rim must be from 0 to that of the lens."));

@@ -4,6 +4,7 @@
  *
  * The judge of reading back is json-glib, behind the scanner.
  */
+#include "file/file-error.h"
 #include "file/json-layout.h"
 #include "file/json-scan.h"
 #include "file/json-write.h"
@@ -354,7 +355,7 @@ test_once_more (void)
   g_assert_cmpstr (again->str, ==, "true\n");
 }
 
-/* Each of these is a bug of the caller: told, and nothing of it is written. */
+/* Each of these is a bug of the caller: told, and there is no text to save; the next one is. */
 static void
 test_misuse (void)
 {
@@ -362,6 +363,7 @@ test_misuse (void)
                                    "*can_begin*", "*is_in*",    "*can_begin*" };
   g_autoptr (PpJsonWriter) writer = pp_json_writer_new ();
   g_autoptr (GString) text = NULL;
+  g_autoptr (GError) error = NULL;
 
   for (guint i = 0; i < G_N_ELEMENTS (expected); i++)
     g_test_expect_message (NULL, G_LOG_LEVEL_CRITICAL, expected[i]);
@@ -375,8 +377,12 @@ test_misuse (void)
   pp_json_write_end_object (writer);
   pp_json_write_null (writer, NULL); /* a second value */
   g_test_assert_expected_messages ();
+  g_assert_null (pp_json_writer_finish (writer));
+  g_assert_false (pp_json_was_written (NULL, &error));
+  g_assert_error (error, PP_FILE_ERROR, PP_FILE_ERROR_VALUE);
+  pp_json_write_null (writer, NULL);
   text = pp_json_writer_finish (writer);
-  g_assert_cmpstr (text->str, ==, "{}\n");
+  g_assert_cmpstr (text->str, ==, "null\n");
 }
 
 static void

@@ -637,6 +637,23 @@ test_art (void)
   check_made (&piece, &draft, "art", PP_PANEL_ERROR_LIMIT);
 }
 
+/* An outline that was computed from what is no number is refused. */
+static void
+test_nowhere (void)
+{
+  static const PpPoint points[] = { { NAN, NAN }, { NAN, NAN }, { NAN, NAN } };
+  static const PpPoint far[] = { { 0, 0 }, { INFINITY, 0 }, { 0, 9 } };
+  g_autoptr (PpOutline) nowhere = pp_outline_new_ring (points, G_N_ELEMENTS (points));
+  g_autoptr (PpOutline) endless = pp_outline_new_ring (far, G_N_ELEMENTS (far));
+  Draft draft;
+
+  fill_piece (&draft, TRUE);
+  draft.piece.outline = nowhere;
+  check_made (&piece, &draft, "outline", PP_PANEL_ERROR_VALUE);
+  draft.piece.outline = endless;
+  check_made (&piece, &draft, "outline", PP_PANEL_ERROR_VALUE);
+}
+
 /* A free background is as large as its outline, another has none. */
 static void
 test_free (void)
@@ -915,6 +932,7 @@ add_all (void)
     }
   g_test_add_func ("/record/count", test_count);
   g_test_add_func ("/record/art", test_art);
+  g_test_add_func ("/record/nowhere", test_nowhere);
   g_test_add_func ("/record/free", test_free);
   g_test_add_func ("/record/other-defaults", test_other_defaults);
   g_test_add_func ("/record/copies", test_copies);

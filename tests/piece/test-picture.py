@@ -247,6 +247,8 @@ def check_refused(folder):
         'corners without a frame': (jpeg, ('--dpi', '72', '--corners', '9,9,99,9,99,99,9,99')),
         'no dots': (jpeg, ('--dpi', '0')),
         'dots that are no number': (jpeg, ('--dpi', 'nan')),
+        'dots without end': (jpeg, ('--dpi', 'inf')),
+        'a slider that is no number': (jpeg, ('--dpi', '72', '--more', 'nan')),
         'a length of nothing': (jpeg, ('--length', '9,9,99,9,0')),
         'a length between one point': (jpeg, ('--length', '9,9,9,9,50')),
         'a length of kilometres': (jpeg, ('--length', '9,9,10,9,2999')),
@@ -260,8 +262,11 @@ def check_refused(folder):
         check(f'refused: {name}', done.returncode == 2 and done.stdout == b''
               and words.count('\n') == 1 and words.endswith('.\n'), f'{done.returncode} {words}')
     picture, _ = scan(150, (250, 250, 250), photographed.DEEP)
-    done = run(folder, picture, '--dpi', '150', '--camera', '100', '--rim', '100')
-    check('refused: a rim at the lens', done.returncode == 2 and done.stdout == b'')
+    for name, rim, lens in (('a rim at the lens', '100', '100'), ('a lens at no height', '5', 'inf'),
+                            ('a lens that is nowhere', '5', 'nan'), ('a rim at no height', 'inf', '100'),
+                            ('a rim that is nowhere', 'nan', '100')):
+        done = run(folder, picture, '--dpi', '150', '--camera', lens, '--rim', rim)
+        check(f'refused: {name}', done.returncode == 2 and done.stdout == b'', done.stderr.decode())
 
 
 def main():
