@@ -74,7 +74,7 @@ is_named (int         fd,
          && mine.st_ino == named.st_ino;
 }
 
-/* The lock of a draft, or -1 and errno: EWOULDBLOCK if somebody holds it. */
+/* The lock of a draft, or -1 and errno: EWOULDBLOCK if somebody holds it. The file stays. */
 static int
 take_lock (const char *draft)
 {
@@ -87,12 +87,12 @@ take_lock (const char *draft)
 
       if (fd < 0)
         return -1;
-      if (flock (fd, LOCK_EX | LOCK_NB) == 0 && is_named (fd, path))
+      failure = flock (fd, LOCK_EX | LOCK_NB) == 0 ? 0 : errno;
+      if (failure == 0 && is_named (fd, path))
         return fd;
-      failure = errno;
       close (fd);
       errno = failure;
-      if (failure == EWOULDBLOCK)
+      if (failure != 0 && failure != EINTR)
         return -1;
     }
   errno = EWOULDBLOCK;
@@ -113,27 +113,44 @@ make (char *path,
   return self;
 }
 
+/* Under a name of its own. NULL and errno: EWOULDBLOCK if one who clears locks away was quicker,
+ * which then goes with the lock. */
+static PpDraft *
+make_new (const char *folder)
+{
+  g_autofree char *name = g_uuid_string_random ();
+  g_autofree char *file = g_strconcat (name, ENDING, NULL);
+  g_autofree char *path = g_build_filename (folder, file, NULL);
+  g_autofree char *lock_path = get_lock_path (path);
+  int lock = take_lock (path);
+  int failure = errno;
+
+  if (lock >= 0)
+    return make (g_steal_pointer (&path), lock);
+  if (failure != EWOULDBLOCK)
+    g_unlink (lock_path);
+  errno = failure;
+  return NULL;
+}
+
 PpDraft *
 pp_draft_new (const char  *folder,
               GError     **error)
 {
+  PpDraft *self = NULL;
   int failure;
 
   g_return_val_if_fail (folder != NULL, NULL);
 
   if (g_mkdir_with_parents (folder, 0700) == 0)
-    for (guint i = 0; i < TRIES; i++)
+    for (guint i = 0; i < TRIES && self == NULL; i++)
       {
-        g_autofree char *name = g_uuid_string_random ();
-        g_autofree char *file = g_strconcat (name, ENDING, NULL);
-        g_autofree char *path = g_build_filename (folder, file, NULL);
-        int lock = take_lock (path);
-
-        if (lock >= 0)
-          return make (g_steal_pointer (&path), lock);
-        if (errno != EWOULDBLOCK)
+        self = make_new (folder);
+        if (self == NULL && errno != EWOULDBLOCK)
           break;
       }
+  if (self != NULL)
+    return self;
   failure = errno;
   g_set_error (error, PP_FILE_ERROR, PP_FILE_ERROR_IO,
                _("What you do cannot be kept aside until you save it (%s): save often."),
@@ -175,12 +192,16 @@ pp_draft_unref (PpDraft *self)
 
 static GString *
 compose (const PpPanel       *panel,
-         const PpDraftOrigin *origin)
+         const PpDraftOrigin *origin,
+         GError             **error)
 {
   g_autofree char *uri = origin->path != NULL ? g_filename_to_uri (origin->path, NULL, NULL) : NULL;
-  g_autoptr (GString) body = pp_panel_write (panel);
-  GString *text = g_string_new (NULL);
+  g_autoptr (GString) body = pp_panel_write_readable (panel, error);
+  GString *text;
 
+  if (body == NULL)
+    return NULL;
+  text = g_string_new (NULL);
   g_string_append_printf (text, "%s\n%s\n%s\n", MARK, uri != NULL ? uri : NONE,
                           origin->content != NULL ? origin->content : NONE);
   g_string_append_len (text, body->str, (gssize) body->len);
@@ -198,7 +219,9 @@ pp_draft_write (PpDraft              *self,
 
   g_return_val_if_fail (self != NULL && panel != NULL && origin != NULL, FALSE);
 
-  text = compose (panel, origin);
+  text = compose (panel, origin, error);
+  if (text == NULL)
+    return FALSE;
   g_mutex_lock (&self->mutex);
   if (!self->is_discarded)
     good = pp_file_save (self->path, text->str, text->len, error);

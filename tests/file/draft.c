@@ -8,15 +8,21 @@
 #include "file/draft.h"
 
 #include "file/file-error.h"
+#include "file/json-scan.h"
 #include "file/panel-read.h"
 #include "file/panel-write.h"
+#include "panel/edit.h"
 
 #include "sample.h"
 
+#include <errno.h>
 #include <fcntl.h>
 #include <glib/gstdio.h>
 #include <signal.h>
+#include <string.h>
+#include <sys/file.h>
 #include <sys/stat.h>
+#include <sys/syscall.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -25,6 +31,19 @@ typedef struct
   char    *folder;
   PpPanel *panel;
 } Fixture;
+
+static int flock_failure; /* errno; 0: as the system does it */
+
+/* Stands before that of the C library. */
+int
+flock (int fd,
+       int operation)
+{
+  if (flock_failure == 0)
+    return (int) syscall (SYS_flock, fd, operation);
+  errno = flock_failure;
+  return -1;
+}
 
 static void
 set_up (Fixture       *self,
@@ -277,6 +296,60 @@ test_nowhere (Fixture       *self,
   g_assert_error (error, PP_FILE_ERROR, PP_FILE_ERROR_IO);
 }
 
+/* A file system without locks is told as what it is, and nothing is left there. */
+static void
+test_without_locks (Fixture       *self,
+                    gconstpointer  data)
+{
+  g_autoptr (GError) error = NULL;
+
+  flock_failure = ENOLCK;
+  g_assert_null (pp_draft_new (self->folder, &error));
+  flock_failure = 0;
+  g_assert_error (error, PP_FILE_ERROR, PP_FILE_ERROR_IO);
+  g_assert_nonnull (strstr (error->message, g_strerror (ENOLCK)));
+  g_assert_cmpuint (count_files (self->folder), ==, 0);
+}
+
+/* A panel with drawings of 64 MiB together. */
+static PpPanel *
+make_large (const PpPanel *panel)
+{
+  g_autofree char *drawing = g_strnfill (PP_PIECE_MAX_ART, ' ');
+  g_autoptr (GBytes) art = g_bytes_new_take (g_steal_pointer (&drawing), PP_PIECE_MAX_ART);
+  PpPiece draft = *(const PpPiece *) g_ptr_array_index (panel->tray, 0);
+  PpPanel *large = pp_panel_ref (panel);
+
+  draft.art = art;
+  for (gsize size = 0; size < PP_JSON_MAX_BYTES; size += PP_PIECE_MAX_ART)
+    {
+      g_autoptr (PpPiece) piece = pp_piece_new (&draft, NULL);
+      g_autoptr (PpPanel) before = large;
+
+      large = pp_edit_add_piece (before, piece, NULL, NULL);
+      g_assert_nonnull (large);
+    }
+  return large;
+}
+
+/* What could not be read again is refused, in the same words as where it is saved. */
+static void
+test_too_large (Fixture       *self,
+                gconstpointer  data)
+{
+  const PpDraftOrigin origin = { NULL, NULL };
+  g_autoptr (PpPanel) large = make_large (self->panel);
+  g_autoptr (PpDraft) draft = pp_draft_new (self->folder, NULL);
+  g_autofree char *file = g_build_filename (self->folder, "large.petalpane", NULL);
+  g_autoptr (GError) error = NULL, saving = NULL;
+
+  g_assert_false (pp_draft_write (draft, large, &origin, &error));
+  g_assert_error (error, PP_FILE_ERROR, PP_FILE_ERROR_LIMIT);
+  g_assert_false (pp_panel_save (large, file, &saving));
+  g_assert_cmpstr (error->message, ==, saving->message);
+  g_assert_cmpuint (count_files (self->folder), ==, 1); /* the lock */
+}
+
 int
 main (int    argc,
       char **argv)
@@ -290,7 +363,8 @@ main (int    argc,
     { "/draft/killed", test_killed },   { "/draft/saved", test_saved },
     { "/draft/two", test_two },         { "/draft/discarded", test_discarded },
     { "/draft/torn", test_torn },       { "/draft/cleared", test_cleared },
-    { "/draft/nowhere", test_nowhere },
+    { "/draft/nowhere", test_nowhere }, { "/draft/without-locks", test_without_locks },
+    { "/draft/too-large", test_too_large },
   };
 
   g_test_init (&argc, &argv, NULL);
