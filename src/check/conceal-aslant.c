@@ -6,50 +6,39 @@
  * front face shifted by the thickness of glass and wire, bent by Snell's law; the pieces it then
  * meets are those of midsurface.h.
  *
- * Whatever is moved on the panel moves its centre of mass, and with it the hook and all of the hung
- * wire. So of the check before only the screens are kept, of what rests as it did; what is looked
- * at is their rims (sight-row.h), which is soon done.
+ * Of the check before the screens are kept of what rests as it did, and what is known of each leg
+ * for as long as it hardly moves (sight-leg.h).
  */
 #include "check/conceal-private.h"
 
 #include "check/finding.h"
 #include "check/refraction.h"
-#include "check/sight-row.h"
+#include "check/sight-leg.h"
 
 #define PART 0.5 /* mm */
 #define RADIANS (G_PI / 180)
-
-/* A hole, the hook, a hole. */
-#define MOST_LEGS 2
 
 typedef struct
 {
   const PpPanel *panel;
   PpRun          run;
   GPtrArray     *screens; /* PpScreen: glass, then pieces, the flattest, soonest judged, first */
+  GPtrArray     *changed; /* PpScreen: new since before, or no longer there */
   guint          n_legs;
-  PpSightRow     rows[MOST_LEGS]; /* the legs as they are, before a view */
-  PpBox          reaches[MOST_LEGS];
-  PpPoint        slant;   /* the most of all views */
-  PpPoint        shift;
-  PpSightRoom    room;
+  PpSightRow     rows[PP_MOST_LEGS]; /* the legs as they are, before a view */
+  PpBox          reaches[PP_MOST_LEGS];
+  PpAslant       most;    /* of all views */
+  PpAslant       views[PP_N_VIEWS];
 } Looking;
-
-/* A leg in one view. */
-typedef struct
-{
-  PpSightRow row;
-  PpBox      reach;
-} Sight;
 
 /* Whether it may be before the wire in any view. */
 static gboolean
 may_hide (const Looking      *self,
           const PpMidsurface *piece)
 {
-  double far = hypot (self->slant.x, self->slant.y)
+  double far = hypot (self->most.slant.x, self->most.slant.y)
                    * fmax (fabs (piece->lowest), fabs (piece->highest))
-               + hypot (self->shift.x, self->shift.y) + PP_TIE;
+               + hypot (self->most.shift.x, self->most.shift.y) + PP_TIE;
 
   for (guint leg = 0; leg < self->n_legs; leg++)
     if (pp_box_meets (pp_box_grow (piece->cover.box, far), self->reaches[leg]))
@@ -133,6 +122,28 @@ add_glass (Looking       *self,
   g_ptr_array_extend (self->screens, now->glass, NULL, NULL);
 }
 
+/* Those that are not the same screens as before. */
+static void
+find_changed (Looking       *self,
+              const Keeping *keeping)
+{
+  GPtrArray *now = keeping->now->pieces, *before;
+
+  if (keeping->previous == NULL)
+    return;
+  before = keeping->previous->pieces;
+  for (guint i = 0; i < MAX (now->len, before->len); i++)
+    {
+      gpointer is = i < now->len ? now->pdata[i] : NULL;
+      gpointer was = i < before->len ? before->pdata[i] : NULL;
+
+      if (is != was && is != NULL)
+        g_ptr_array_add (self->changed, is);
+      if (is != was && was != NULL)
+        g_ptr_array_add (self->changed, was);
+    }
+}
+
 static PpSightRow
 row_of (const PpRun *run,
         guint        leg_index,
@@ -175,6 +186,16 @@ shift_of (const PpPanel *panel,
   return (PpPoint) { far * slant.x, far * slant.y };
 }
 
+static PpAslant
+aslant_of (const PpPanel *panel,
+           double         sideways,
+           double         updown)
+{
+  PpPoint slant = slant_of (sideways, updown);
+
+  return (PpAslant) { slant, shift_of (panel, slant) };
+}
+
 static void
 looking_init (Looking       *self,
               const Keeping *keeping,
@@ -188,9 +209,12 @@ looking_init (Looking       *self,
     .panel = panel,
     .run = pp_run_hung (scene, hang),
     .screens = g_ptr_array_new (),
-    .slant = slant_of (panel->display->sideways, panel->display->updown),
+    .changed = g_ptr_array_new (),
+    .most = aslant_of (panel, panel->display->sideways, panel->display->updown),
   };
-  self->shift = shift_of (panel, self->slant);
+  for (guint k = 0; k < PP_N_VIEWS; k++)
+    self->views[k] = aslant_of (panel, keeping->now->views[k].sideways,
+                                keeping->now->views[k].updown);
   for (; self->n_legs < self->run.n_legs; self->n_legs++)
     {
       const PpPoint *ends = &self->run.points[self->n_legs];
@@ -202,83 +226,23 @@ looking_init (Looking       *self,
     }
   add_glass (self, keeping);
   add_pieces (self, keeping);
+  find_changed (self, keeping);
 }
 
 static void
 looking_clear (Looking *self)
 {
   g_ptr_array_unref (self->screens);
-  pp_sight_room_clear (&self->room);
-}
-
-/* The share of a leg's parts that are hidden on all its lines. */
-static double
-share_of_row (const PpSightRow *row)
-{
-  guint count = 0;
-
-  for (guint i = 0; i < row->n; i++)
-    {
-      gboolean hidden = TRUE;
-
-      for (guint k = 0; k < PP_N_LINES; k++)
-        hidden = hidden && !pp_is_over (row->through[k * row->n + i], row->opaque);
-      count += hidden;
-    }
-  return (double) count / row->n;
-}
-
-/* `through` has room for the leg's lines. */
-static Sight
-sight_of (const Looking *self,
-          guint          leg,
-          const PpView  *view,
-          double        *through)
-{
-  Sight sight = { .row = self->rows[leg] };
-  PpPoint slant = slant_of (view->sideways, view->updown), shift = shift_of (self->panel, slant);
-
-  sight.reach = pp_box_move (self->reaches[leg], shift);
-  sight.row.from.x += shift.x;
-  sight.row.from.y += shift.y;
-  sight.row.slant = slant;
-  sight.row.through = through;
-  for (guint i = 0; i < PP_N_LINES * sight.row.n; i++)
-    through[i] = 1;
-  return sight;
-}
-
-static void
-look_at_leg (Looking      *self,
-             guint         leg,
-             const PpView *views,
-             double       *shares)
-{
-  gsize n = PP_N_LINES * (gsize) self->rows[leg].n;
-  g_autofree double *through = g_new (double, n * PP_N_VIEWS);
-  Sight sights[PP_N_VIEWS];
-
-  for (guint view = 0; view < PP_N_VIEWS; view++)
-    sights[view] = sight_of (self, leg, &views[view], through + view * n);
-  for (guint i = 0; i < self->screens->len; i++)
-    {
-      const PpScreen *screen = g_ptr_array_index (self->screens, i);
-
-      pp_sight_room_take (&self->room, screen, &self->rows[leg], self->slant, self->shift);
-      for (guint view = 0; view < PP_N_VIEWS; view++)
-        if (pp_box_meets (pp_screen_get_shadow (screen, sights[view].row.slant),
-                          sights[view].reach))
-          pp_sight_row_dim (&sights[view].row, &self->room);
-    }
-  for (guint view = 0; view < PP_N_VIEWS; view++)
-    shares[view] = share_of_row (&sights[view].row);
+  g_ptr_array_unref (self->changed);
 }
 
 /* A wire without length is hidden, as straight on. */
 static void
-look_at_legs (Looking *self,
-              PpView  *views)
+look_at_legs (const Looking *self,
+              const Keeping *keeping)
 {
+  const PpSightThrough through = { self->screens, self->changed, self->views, PP_N_VIEWS };
+  PpConceal *now = keeping->now;
   double length = 0, hidden[PP_N_VIEWS] = { 0 }, shares[PP_N_VIEWS];
 
   for (guint i = 0; i < self->n_legs; i++)
@@ -286,12 +250,15 @@ look_at_legs (Looking *self,
       double leg = pp_run_get_leg (&self->run, i).length;
 
       length += leg;
-      look_at_leg (self, i, views, shares);
+      now->legs[i] = pp_sight_leg_new (&self->rows[i], &through,
+                                       keeping->previous != NULL ? keeping->previous->legs[i]
+                                                                 : NULL);
+      pp_sight_leg_get_shares (now->legs[i], &self->rows[i], &through, shares);
       for (guint view = 0; view < PP_N_VIEWS; view++)
         hidden[view] += leg * shares[view];
     }
   for (guint view = 0; view < PP_N_VIEWS; view++)
-    views[view].share = length > 0 ? CLAMP (hidden[view] / length, 0, 1) : 1;
+    now->views[view].share = length > 0 ? CLAMP (hidden[view] / length, 0, 1) : 1;
 }
 
 /* The first of those within PP_TIE of the least, in the order of the views: sideways rising, in
@@ -329,7 +296,7 @@ pp_conceal_look_aslant (PpConceal       *self,
         view->updown = display->updown * v + 0.0;
       }
   looking_init (&looking, &keeping, hang);
-  look_at_legs (&looking, self->views);
+  look_at_legs (&looking, &keeping);
   looking_clear (&looking);
   self->worst = find_worst (self->views);
 }

@@ -146,6 +146,8 @@ pp_conceal_free (PpConceal *self)
   g_free (self->holes);
   g_clear_pointer (&self->glass, g_ptr_array_unref);
   g_clear_pointer (&self->pieces, g_ptr_array_unref);
+  for (guint i = 0; i < PP_MOST_LEGS; i++)
+    pp_sight_leg_free (self->legs[i]);
   g_free (self);
 }
 

@@ -6,6 +6,7 @@
 
 #include "check/changes.h"
 #include "check/hang.h"
+#include "check/sight-leg.h"
 
 G_BEGIN_DECLS
 
@@ -36,6 +37,7 @@ typedef struct
 } PpView;
 
 #define PP_N_VIEWS 21
+#define PP_MOST_LEGS 2 /* a hole, the hook, a hole */
 
 typedef struct
 {
@@ -56,6 +58,7 @@ typedef struct
   PpDiscShare *holes; /* as panel->holes */
   GPtrArray  *glass;  /* PpScreen, of the background and of fused parts; NULL without a wire */
   GPtrArray  *pieces; /* likewise, of each placement; NULL for one that was not looked at */
+  PpSightLeg *legs[PP_MOST_LEGS]; /* of the hung wire, seen aslant; NULL for none */
 } PpConceal;
 
 /* `hang` is NULL without a wire. `previous` (nullable): of an earlier panel on the same ground,

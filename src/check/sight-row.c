@@ -4,12 +4,12 @@
  *
  * Along its lines of sight the rim of a screen throws an outline onto the front face. A part of the
  * wire lies inside of it or not by how often that outline is crossed on the way there, so what is
- * looked at is the rim and not the parts. The rim is taken straight between its points: a part that
- * it passes nearer to than that may be wrong by is asked for itself.
+ * looked at is the rim and not the parts. The rim is taken straight between its points: of a part
+ * that it passes nearer to than that may be wrong by, and than the part may move, nothing is known.
  *
  * A surface so steep that lines of sight meet it more than once throws a fold beyond its rim. How
  * often a line meets it is odd where the way there crosses the outline an odd number of times;
- * where it is even, it is asked for as far from the outline as a fold may reach.
+ * where it is even, nothing is known as far from the outline as a fold may reach.
  */
 #include "check/sight-row.h"
 
@@ -18,7 +18,7 @@
 
 #include <string.h>
 
-/* How far beyond rounding a part is asked for, of an outline that PP_TIE belongs to. */
+/* How far beyond rounding nothing is known, of an outline that PP_TIE belongs to. */
 #define SPARE (16 * PP_TIE)
 
 /* What is marked at a part. */
@@ -211,16 +211,17 @@ mark_stretch (Marking      lines[PP_N_LINES],
     }
 }
 
-static gboolean
-is_before (const Marking *self,
-           guint          i)
+/* Whether the screen is before part `i` is left open. */
+static void
+leave_open (Marking *self,
+            guint    i)
 {
   const PpSightRow *row = self->row;
-  double along = (i + 0.5) * row->spacing, aside = row->asides[self->line];
-  PpPoint p = { row->from.x + along * row->direction.x + aside * row->normal.x,
-                row->from.y + along * row->direction.y + aside * row->normal.y };
+  PpSightDoubt doubt = { i, self->line, self->screen };
 
-  return pp_screen_hides (self->screen, p, row->slant);
+  pp_loop_dim (row->least + (gsize) self->line * row->n + i, 1, row->opaque,
+               self->screen->cover.transmittance);
+  g_array_append_val (row->doubts, doubt);
 }
 
 /* From mark to mark, and wipes them out. */
@@ -229,7 +230,7 @@ dim_line (Marking *self,
           gboolean folds)
 {
   const PpSightRow *row = self->row;
-  double *through = row->through + (gsize) self->line * row->n;
+  gsize first = (gsize) self->line * row->n;
   double factor = self->screen->cover.transmittance;
   guint end = MIN (self->last + 1, row->n), next;
   gboolean inside = FALSE;
@@ -243,18 +244,19 @@ dim_line (Marking *self,
       next = i + 1;
       if ((marked & DOUBTFUL) || (folds && !inside))
         {
-          if (pp_is_over (through[i], row->opaque) && is_before (self, i))
-            through[i] *= factor;
+          leave_open (self, i);
           continue;
         }
       next = skip_zeros (self->marks, next, end);
-      if (inside)
-        pp_loop_dim (through + i, next - i, row->opaque, factor);
+      if (!inside)
+        continue;
+      pp_loop_dim (row->most + first + i, next - i, row->opaque, factor);
+      pp_loop_dim (row->least + first + i, next - i, row->opaque, factor);
     }
   self->marks[row->n] = 0;
 }
 
-/* All parts within `far` mm of the rim are asked for that do not lie inside. */
+/* Nothing is known of parts within `far` mm of the rim that do not lie inside. */
 static void
 mark_fold (Marking *self,
            double   far)
@@ -302,12 +304,13 @@ make_room (PpSightRoom *self,
 
 /* mm: parts as near to where the outline is taken to lie are doubtful. */
 static double
-find_near (const PpScreen *screen,
-           double          steep)
+find_near (const PpSightRow *row,
+           const PpScreen   *screen,
+           double            steep)
 {
   double slope = screen->is_piece ? screen->piece.steepest : 0;
 
-  return screen->loose * steep + SPARE * (1 + slope * steep);
+  return row->slack + screen->loose * steep + SPARE * (1 + slope * steep);
 }
 
 /* Longer by the side from point i to the next. */
@@ -334,7 +337,7 @@ pp_sight_room_take (PpSightRoom      *self,
 {
   guint n = screen->ends[screen->n_rings - 1];
   double steep = hypot (slant.x, slant.y), far = hypot (shift.x, shift.y);
-  double reach = find_reach (leg, find_near (screen, steep)) + far + PP_TIE;
+  double reach = find_reach (leg, find_near (leg, screen, steep)) + far + PP_TIE;
   PpSightRow straight = *leg;
 
   make_room (self, PP_N_LINES * (leg->n + 1), n);
@@ -372,7 +375,7 @@ pp_sight_row_dim (const PpSightRow *self,
                   PpSightRoom      *room)
 {
   const PpScreen *screen = room->screen;
-  double near = find_near (screen, hypot (self->slant.x, self->slant.y));
+  double near = find_near (self, screen, hypot (self->slant.x, self->slant.y));
   double fold = screen->is_piece ? pp_midsurface_get_fold (&screen->piece, self->slant) : 0;
   Marking lines[PP_N_LINES];
 

@@ -10,6 +10,14 @@ G_BEGIN_DECLS
 
 #define PP_N_LINES 3 /* the wire's centre line and its edges */
 
+/* Whether a screen is before a part depends on where within the slack that lies. */
+typedef struct
+{
+  guint           part;
+  guint           line;
+  const PpScreen *screen;
+} PpSightDoubt;
+
 /* A leg of the wire, in equal parts, and the view that it is seen from. */
 typedef struct
 {
@@ -21,7 +29,10 @@ typedef struct
   double  asides[PP_N_LINES]; /* mm along the normal */
   PpPoint slant;     /* mm in plan a mm of height, toward the viewer */
   double  opaque;    /* no more light than this hides */
-  double *through;   /* of each part's middle, line after line: the light that comes through */
+  double  slack;     /* mm: as far as this a part may move, and what is found of it holds */
+  double *most;      /* of each part's middle, line after line: no more light comes through, */
+  double *least;     /* and no less */
+  GArray *doubts;    /* PpSightDoubt: what lies between */
 } PpSightRow;
 
 /* The screen in hand, and what the marking of parts needs room for; all 0 to begin with. */
@@ -43,7 +54,8 @@ void pp_sight_room_take (PpSightRoom      *self,
                          PpPoint           slant,
                          PpPoint           shift);
 void pp_sight_room_clear (PpSightRoom     *self);
-/* Less light comes through the parts of the leg that the screen is before. */
+/* Less light comes through the parts of the leg that the screen is before; at the least also
+ * through those that it may be before. */
 void pp_sight_row_dim   (const PpSightRow *self,
                          PpSightRoom      *room);
 
