@@ -12,6 +12,7 @@
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "sheet/hanging-side.h"
+#include "sheet/labels.h"
 #include "sheet/map.h"
 #include "sheet/text.h"
 
@@ -19,13 +20,24 @@
 
 #define STEP 5.6          /* mm, from one measure to the next */
 #define MOST_MEASURES 6   /* each way; more stand in the table alone */
+#define FIGURE_SHARE 0.6  /* of the room, that measures leave to the figure at least */
 #define ARROW 1.6
 #define FIGURE_SIZE 9.5   /* pt */
-#define LETTER_SIZE 12.0
+#define LETTER_HEIGHT 3.4 /* mm, of a capital and some air */
 #define SIDE_SHARE 0.2    /* of the width, for the view from the side */
 #define SIDE_GAP 8.0
 #define WORD_ROOM 7.0     /* mm under the figure */
 #define HOOK 2.2          /* mm, the mark of the hook */
+#define MEASURES_SPACE 2.0 /* mm, between the figure and its measures */
+
+/* How many stand above the figure and at its left. */
+typedef struct
+{
+  guint across;
+  guint down;
+} Measures;
+
+static const PpTextStyle letter_style = { .size = 12, .bold = TRUE };
 
 guint *
 pp_holes_from_left (const PpPanel *panel)
@@ -149,22 +161,26 @@ is_measured (const PpPanel *panel,
   return FALSE;
 }
 
+/* As many as `room` mm hold beside the figure. */
 static guint
 count_measures (const PpPanel *panel,
                 const guint   *order,
-                gboolean       is_across)
+                gboolean       is_across,
+                double         room)
 {
+  double most = ((1 - FIGURE_SHARE) * room - MEASURES_SPACE) / STEP;
   guint n = 0;
 
   for (guint i = 0; i < panel->holes->len; i++)
     n += is_measured (panel, order, i, is_across) ? 0 : 1;
-  return MIN (n, MOST_MEASURES);
+  return MIN (n, (guint) CLAMP (most, 0, MOST_MEASURES));
 }
 
 static void
 draw_measures (PpBook      *book,
                const PpMap *map,
-               const guint *order)
+               const guint *order,
+               Measures     most)
 {
   PpBox glass = pp_background_get_box (book->panel->background);
   PpPoint corner = pp_map_to_page (map, (PpPoint) { glass.x0, glass.y0 });
@@ -175,7 +191,7 @@ draw_measures (PpBook      *book,
       const PpHole *hole = pp_panel_hole (book->panel, order[i]);
       PpPoint at = pp_map_to_page (map, (PpPoint) { hole->x, hole->y });
 
-      if (!is_measured (book->panel, order, i, TRUE) && across < MOST_MEASURES)
+      if (!is_measured (book->panel, order, i, TRUE) && across < most.across)
         {
           double y = map->place.y0 - STEP * ++across + 2;
 
@@ -183,7 +199,7 @@ draw_measures (PpBook      *book,
           draw_extension (book, corner, (PpPoint) { corner.x, y - 1 });
           draw_measure (book, hole->x - glass.x0, (PpPoint) { corner.x, y }, (PpPoint) { at.x, y });
         }
-      if (!is_measured (book->panel, order, i, FALSE) && down < MOST_MEASURES)
+      if (!is_measured (book->panel, order, i, FALSE) && down < most.down)
         {
           double x = map->place.x0 - STEP * ++down + 2;
 
@@ -242,33 +258,91 @@ draw_wire (PpBook      *book,
     draw_hook (book, pp_map_to_page (map, hang->hook));
 }
 
+static double
+get_radius (const PpMap  *map,
+            const PpHole *hole)
+{
+  return fmax (hole->diameter / 2 * map->scale, 1.2);
+}
+
+static PpBox
+get_hook_box (const PpMap  *map,
+              const PpHang *hang)
+{
+  PpPoint at;
+
+  if (hang == NULL || hang->is_taut)
+    return pp_box_empty ();
+  at = pp_map_to_page (map, hang->hook);
+  return (PpBox) { at.x - HOOK / 2, at.y - 2.4 * HOOK, at.x + HOOK / 2, at.y };
+}
+
+/* Toward the middle of the glass, where there is no border to run into, and clear of hook, holes
+ * and other letters. */
+static PpSheetLabel *
+place_letters (PpBook       *book,
+               const PpMap  *map,
+               const guint  *order)
+{
+  guint n = book->panel->holes->len;
+  g_autofree PpBox *marks = g_new (PpBox, n + 1);
+  PpSheetLabel *labels = g_new0 (PpSheetLabel, MAX (n, 1));
+  PpPoint middle = pp_box_middle (map->place);
+
+  for (guint i = 0; i < n; i++)
+    {
+      const PpHole *hole = pp_panel_hole (book->panel, order[i]);
+      PpPoint at = pp_map_to_page (map, (PpPoint) { hole->x, hole->y });
+      double away = get_radius (map, hole) + 2.4;
+      g_autofree char *letter = pp_hole_letter_format (i);
+
+      pp_text_measure (book, &letter_style, letter, PP_NO_WIDTH, &labels[i].width, NULL);
+      labels[i].height = LETTER_HEIGHT;
+      labels[i].anchor = (PpPoint) { at.x + (at.x < middle.x ? away : -away),
+                                     at.y + (at.y < middle.y ? away : -away) };
+      marks[i] = pp_box_grow ((PpBox) { at.x, at.y, at.x, at.y }, get_radius (map, hole));
+    }
+  marks[n] = get_hook_box (map, book->job->check->hang);
+  pp_labels_place (labels, n, pp_box_grow (map->place, LETTER_HEIGHT), marks, n + 1, 0.2);
+  return labels;
+}
+
+/* A letter that found no room beside its hole is led to it. */
+static void
+draw_letter (PpBook             *book,
+             guint               place,
+             PpPoint             hole,
+             const PpSheetLabel *label)
+{
+  g_autofree char *letter = pp_hole_letter_format (place);
+
+  if (pp_point_distance (label->at, label->anchor) > LETTER_HEIGHT)
+    draw_extension (book, hole, label->at);
+  pp_book_set_ink (book, PP_INK_TEXT);
+  pp_text_draw_centred (book, &letter_style, letter, label->at);
+}
+
 static void
 draw_holes (PpBook      *book,
             const PpMap *map,
             const guint *order)
 {
-  const PpTextStyle style = { .size = LETTER_SIZE, .bold = TRUE };
-  PpPoint middle = pp_box_middle (map->place);
+  g_autofree PpSheetLabel *letters = place_letters (book, map, order);
   cairo_t *cr = book->cr;
 
   for (guint i = 0; i < book->panel->holes->len; i++)
     {
       const PpHole *hole = pp_panel_hole (book->panel, order[i]);
       PpPoint at = pp_map_to_page (map, (PpPoint) { hole->x, hole->y });
-      double radius = fmax (hole->diameter / 2 * map->scale, 1.2);
-      g_autofree char *letter = pp_hole_letter_format (i);
 
+      draw_letter (book, i, at, &letters[i]);
       cairo_new_sub_path (cr);
-      cairo_arc (cr, at.x, at.y, radius, 0, 2 * G_PI);
+      cairo_arc (cr, at.x, at.y, get_radius (map, hole), 0, 2 * G_PI);
       pp_book_set_ink (book, PP_INK_PAPER);
       cairo_fill_preserve (cr);
       pp_book_set_ink (book, PP_INK_TEXT);
       cairo_set_line_width (cr, PP_LINE_HEAVY);
       cairo_stroke (cr);
-      /* Toward the middle of the glass: there is no border to run into. */
-      pp_text_draw_centred (book, &style, letter,
-                            (PpPoint) { at.x + (at.x < middle.x ? 1 : -1) * (radius + 2.4),
-                                        at.y + (at.y < middle.y ? 1 : -1) * (radius + 2.4) });
     }
 }
 
@@ -312,41 +386,43 @@ draw_word (PpBook     *book,
 static void
 draw_front (PpBook      *book,
             const PpMap *map,
-            const guint *order)
+            const guint *order,
+            Measures     measures)
 {
   const PpScene *scene = book->job->check->scene;
 
   pp_map_draw_glass (map, book, scene);
   for (guint i = 0; i < scene->n_bodies; i++)
     pp_map_draw_body (map, book, scene->bodies[i], PP_LOOK_DOWN);
-  draw_measures (book, map, order);
+  draw_measures (book, map, order, measures);
   draw_wire (book, map);
   draw_holes (book, map, order);
 }
 
 /* The panel with its hook in the area, and as much of it as measures leave. */
 static PpMap
-fit (PpBook      *book,
-     const guint *order,
-     PpBox        area)
+fit (PpBook   *book,
+     PpBox     area,
+     Measures  measures)
 {
   const PpCheck *check = book->job->check;
   double side = pp_box_width (area) * SIDE_SHARE;
   PpMap map = { .box = pp_map_get_extent (check->scene) };
   double depth = check->depth + book->panel->background->thickness;
+  double width, height;
 
   if (check->hang != NULL && !check->hang->is_taut)
     {
       map.box = pp_box_add_point (map.box, check->hang->hook);
       map.box.y0 = fmin (map.box.y0, check->hang->hook.y - HOOK);
     }
-  area.x0 += STEP * count_measures (book->panel, order, FALSE) + 2;
-  area.y0 += STEP * count_measures (book->panel, order, TRUE) + 2;
-  area.y1 -= WORD_ROOM;
-  map.scale = fmin (fmin ((pp_box_width (area) - side - SIDE_GAP) / pp_box_width (map.box),
-                          pp_box_height (area) / pp_box_height (map.box)), 1);
+  area.x0 += STEP * measures.down + MEASURES_SPACE;
+  area.y0 += STEP * measures.across + MEASURES_SPACE;
+  width = fmax (pp_box_width (area) - side - SIDE_GAP, 1);
+  height = fmax (pp_box_height (area), 1);
+  map.scale = fmin (fmin (width / pp_box_width (map.box), height / pp_box_height (map.box)), 1);
   map.scale = fmin (map.scale, side / fmax (depth, 1));
-  area.x0 += (pp_box_width (area) - pp_box_width (map.box) * map.scale - SIDE_GAP - side) / 2;
+  area.x0 += (width - pp_box_width (map.box) * map.scale) / 2;
   map.place = (PpBox) { area.x0, area.y0, area.x0 + pp_box_width (map.box) * map.scale,
                         area.y0 + pp_box_height (map.box) * map.scale };
   return map;
@@ -357,12 +433,16 @@ pp_hanging_figure_draw (PpBook *book,
                         PpBox   area)
 {
   g_autofree guint *order = pp_holes_from_left (book->panel);
-  PpMap map = fit (book, order, area);
+  PpBox room = { area.x0, area.y0, area.x1, area.y1 - WORD_ROOM };
+  double across = pp_box_width (room) * (1 - SIDE_SHARE) - SIDE_GAP;
+  Measures measures = { count_measures (book->panel, order, TRUE, pp_box_height (room)),
+                        count_measures (book->panel, order, FALSE, across) };
+  PpMap map = fit (book, room, measures);
   double side = map.place.x1 + SIDE_GAP + book->panel->background->thickness * map.scale;
 
   if (pp_book_is_counting (book))
     return map.place.y1 + WORD_ROOM;
-  draw_front (book, &map, order);
+  draw_front (book, &map, order, measures);
   draw_from_side (book, &map, side);
   draw_word (book, _("from the front"), pp_box_middle (map.place).x, map.place.y1 + 4);
   draw_word (book, _("from the side"), fmin (side + 8, area.x1 - 10), map.place.y1 + 4);

@@ -15,6 +15,7 @@
 #include "sheet/words.h"
 
 #define FIGURE_SHARE 0.5      /* of the page */
+
 static double
 draw_facts (PpBook *book,
             double  y)
@@ -69,7 +70,8 @@ draw_holes (PpBook *book,
       pp_table_add (table, cells, NULL);
     }
   y = pp_flow_heading (book, _("Holes, by their middles"), y + 2 * PP_GAP, 30);
-  pp_table_fit (table, pp_box_width (book->area), 13, 15);
+  if (!pp_table_fit (table, pp_box_width (book->area), 13, 15))
+    pp_table_fit (table, pp_box_width (book->area), 10, 11);
   return pp_flow_table (book, table, y, 1, 0);
 }
 

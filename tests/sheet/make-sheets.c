@@ -31,6 +31,7 @@ typedef struct
   guint       n_pieces;
   gboolean    has_wire;
   double      sitting; /* min; NAN: none */
+  guint       n_holes; /* beside those of the wire, each at a distance of its own both ways */
 } Plot;
 
 static const Plot plots[] = {
@@ -42,6 +43,7 @@ static const Plot plots[] = {
   { "no-wire", "Three on a sill", 200, 150, 3, FALSE, NAN },
   { "huge", "The long hedge", 2800, 1900, 20, TRUE, NAN },
   { "tiny", "A thimble of campion", 30, 40, 2, FALSE, NAN },
+  { "drilled", "Towpath rail", 300, 420, 3, TRUE, NAN, 8 },
   { "untitled", "", 300, 420, 5, TRUE, NAN },
   { "long-title",
     "The far bank of the estuary on the last warm evening of September, with sedge, campion, "
@@ -168,6 +170,23 @@ add_wire (PpPanel    *draft,
   draft->wire = pp_wire_new (&wire, NULL);
 }
 
+static void
+add_holes (PpPanel    *draft,
+           const Plot *plot)
+{
+  for (guint i = 0; i < plot->n_holes; i++)
+    {
+      g_autofree char *id = g_strdup_printf ("hole-%u", i);
+      PpHole hole = pp_hole_draft ();
+
+      hole.id = id;
+      hole.x = plot->width * (i + 1) / (plot->n_holes + 2);
+      hole.y = plot->height * (0.2 + 0.7 * (i * 3 % plot->n_holes) / plot->n_holes);
+      hole.diameter = 6;
+      g_ptr_array_add (draft->holes, pp_hole_new (&hole, NULL));
+    }
+}
+
 /* The panel holds what it needs of them. */
 static void
 release_draft (PpPanel *draft)
@@ -205,6 +224,7 @@ make_panel (const Plot *plot)
   draft.placements = g_ptr_array_new_with_free_func ((GDestroyNotify) pp_placement_unref);
   if (plot->has_wire)
     add_wire (&draft, plot);
+  add_holes (&draft, plot);
   add_pieces (&draft, plot);
   panel = pp_panel_new (&draft, &error);
   if (panel == NULL)

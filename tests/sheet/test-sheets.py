@@ -43,6 +43,7 @@ TITLES = {
     'empty': 'Nothing yet',
     'wire-only': 'Wire alone',
     'no-wire': 'Three on a sill',
+    'drilled': 'Towpath rail',
     'huge': 'The long hedge',
     'tiny': 'A thimble of campion',
     'untitled': 'Panel without a title',
@@ -629,11 +630,24 @@ def check_figures(make):
     need(re.search(rf'Mixes {n_mixes}\b', text) or f' {n_mixes} ' in text, 'mixes')
 
 
+def check_drilled(make):
+    """Many holes on little paper: the figure keeps room over its words, right side up, and each
+    letter can be read."""
+    for paper in ('120x120', '120x200', '300x120', 'a4'):
+        sheets = Sheets(make, 'drilled', paper, kinds='hanging')
+        check_words(sheets, f'drilled on {paper}')
+        _, words = next(sheets.words())
+        foot = min(word[2] for word in words if word[0] == 'front')
+        found = {word[0]: word[2] for word in words if word[0] in 'ABCDEFGHIJ' and word[2] < foot}
+        need(sorted(found) == list('ABCDEFGHIJ'), f'{paper}: a letter a hole: {sorted(found)}')
+        need(max(found['C'], found['H']) < found['G'], f'{paper}: the wire over the lowest hole')
+
+
 CASES = {name[6:]: value for name, value in list(globals().items())
          if name in ('check_paper', 'check_order', 'check_record', 'check_layout',
                      'check_document', 'check_titles', 'check_svg', 'check_same', 'check_mono',
                      'check_print', 'check_words_of_others', 'check_scale', 'check_parking',
-                     'check_blank', 'check_figures', 'check_backs')}
+                     'check_blank', 'check_figures', 'check_backs', 'check_drilled')}
 
 
 def main(make, case):
