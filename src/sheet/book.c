@@ -7,6 +7,7 @@
 #include "sheet/book.h"
 
 #include "sheet/furniture.h"
+#include "sheet/plain-line.h"
 #include "sheet/text.h"
 
 static void

@@ -17,6 +17,8 @@
 
 G_BEGIN_DECLS
 
+#define PP_GAP 3.0 /* mm, between things that belong together; twice that between others */
+
 /* One format. The functions get the book with its page in hand and set or use book->cr. */
 typedef struct
 {

@@ -12,8 +12,10 @@
 #include "panel/measure.h"
 #include "sheet/bars.h"
 #include "sheet/flow.h"
+#include "sheet/furniture.h"
 #include "sheet/kinds.h"
 #include "sheet/pack.h"
+#include "sheet/plain-line.h"
 #include "sheet/tiles.h"
 
 #include <math.h>

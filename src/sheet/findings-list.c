@@ -7,7 +7,6 @@
 #include "sheet/findings-list.h"
 
 #include "sheet/flow.h"
-#include "sheet/furniture.h"
 #include "sheet/left-out.h"
 
 #define KEEP 25.0 /* mm, that must be free under the heading */

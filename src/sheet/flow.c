@@ -6,7 +6,6 @@
 
 #include "sheet/flow.h"
 
-#include "sheet/furniture.h"
 
 #define FACT_WIDTH 46.0 /* mm, about */
 #define TICK 4.6

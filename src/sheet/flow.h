@@ -4,7 +4,7 @@
  */
 #pragma once
 
-#include "sheet/furniture.h"
+#include "sheet/notice.h"
 #include "sheet/table.h"
 
 G_BEGIN_DECLS

@@ -1,4 +1,4 @@
-/* furniture.c: what every page carries, and its boxes of reminders.
+/* furniture.c: what every page carries: header, footer, and a line where there is nothing else.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -7,6 +7,7 @@
 #include "sheet/furniture.h"
 
 #include "panel/i18n.h"
+#include "sheet/plain-line.h"
 #include "sheet/signs.h"
 #include "sheet/text.h"
 
@@ -25,44 +26,6 @@
 #define MOST_HEADING 4 /* lines */
 #define KIND_SIZE 10.5
 #define FOOT_SIZE 9.0
-#define CARD_PADDING 4.0
-
-static const PpTextStyle notice_heading = { .size = 12, .bold = TRUE };
-static const PpTextStyle notice_text = { .size = 11 };
-
-static gboolean
-is_plain (gunichar c)
-{
-  return !g_unichar_iscntrl (c) && c != 0xfffe && c != 0xffff && c != 0x2028 && c != 0x2029;
-}
-
-char *
-pp_plain_line_new (const char *text)
-{
-  GString *line = g_string_new (NULL);
-  g_autofree char *valid = g_utf8_make_valid (text, -1);
-
-  for (const char *p = valid; *p != '\0'; p = g_utf8_next_char (p))
-    g_string_append_unichar (line, is_plain (g_utf8_get_char (p)) ? g_utf8_get_char (p) : ' ');
-  return g_strstrip (g_string_free (line, FALSE));
-}
-
-char *
-pp_title_new (const PpPanel *panel)
-{
-  g_autofree char *title = NULL;
-
-  if (panel == NULL)
-    return g_strdup (_("Sheets for making pieces"));
-  title = pp_plain_line_new (panel->title);
-  return *title != '\0' ? g_steal_pointer (&title) : g_strdup (_("Panel without a title"));
-}
-
-char *
-pp_date_new (const PpPanel *panel)
-{
-  return g_strndup (panel->created, strcspn (panel->created, "T"));
-}
 
 static void
 draw_rule (PpBook *book,
@@ -163,7 +126,7 @@ static char *
 signature_new (const PpPanel *panel)
 {
   g_autofree char *maker = pp_plain_line_new (panel->maker);
-  g_autofree char *date = pp_date_new (panel);
+  g_autofree char *date = pp_plain_line_new_date (panel);
 
   if (*maker == '\0' || *date == '\0')
     return g_strdup (*maker != '\0' ? maker : date);
@@ -177,7 +140,7 @@ draw_foot_title (PpBook  *book,
                  double   room)
 {
   const PpTextStyle style = { .size = FOOT_SIZE, .ink = PP_INK_SOFT, .max_lines = 1 };
-  g_autofree char *title = pp_title_new (book->panel);
+  g_autofree char *title = pp_plain_line_new_title (book->panel);
   double width;
 
   pp_text_measure (book, &style, title, PP_NO_WIDTH, &width, NULL);
@@ -214,64 +177,9 @@ pp_furniture_draw (PpBook *book)
   book->area = pp_furniture_get_area (book, heading);
 }
 
-/* Measures, and draws if it is told to, so that the two cannot differ. */
-static double
-lay_notice (PpBook         *book,
-            const PpNotice *notice,
-            PpPoint         at,
-            double          width,
-            gboolean        draw)
-{
-  double indent = 6;
-  double inner = width - 2 * CARD_PADDING - indent;
-  double x = at.x + CARD_PADDING + indent;
-  double y = at.y + CARD_PADDING - 0.8;
-  double height;
-
-  pp_text_measure (book, &notice_heading, notice->heading, inner, NULL, &height);
-  if (draw)
-    {
-      pp_mark_draw (book, notice->level, (PpPoint) { at.x + CARD_PADDING + 1.6, y + 2.5 }, 4);
-      pp_text_draw (book, &notice_heading, notice->heading, (PpPoint) { x, y }, inner);
-    }
-  y += height + 1;
-  for (guint i = 0; notice->lines[i] != NULL; i++)
-    {
-      pp_text_measure (book, &notice_text, notice->lines[i], inner, NULL, &height);
-      if (draw)
-        pp_text_draw (book, &notice_text, notice->lines[i], (PpPoint) { x, y }, inner);
-      y += height + 1;
-    }
-  return y - 1 + CARD_PADDING - at.y;
-}
-
-double
-pp_notice_height (PpBook         *book,
-                  const PpNotice *notice,
-                  double          width)
-{
-  return lay_notice (book, notice, (PpPoint) { 0, 0 }, width, FALSE);
-}
-
-double
-pp_notice_draw (PpBook         *book,
-                const PpNotice *notice,
-                PpPoint         at,
-                double          width)
-{
-  double height = pp_notice_height (book, notice, width);
-
-  pp_card_draw (book, (PpBox) { at.x, at.y, at.x + width, at.y + height });
-  lay_notice (book, notice, at, width, TRUE);
-  pp_book_say (book, notice->heading);
-  for (guint i = 0; notice->lines[i] != NULL; i++)
-    pp_book_say (book, notice->lines[i]);
-  return height;
-}
-
 void
-pp_empty_draw (PpBook     *book,
-               const char *text)
+pp_furniture_draw_empty (PpBook     *book,
+                         const char *text)
 {
   const PpTextStyle style = { .size = 14, .ink = PP_INK_SOFT, .align = PP_ALIGN_MIDDLE };
   double width = fmin (pp_box_width (book->area), 130);

@@ -8,6 +8,7 @@
 #include "panel/measure.h"
 #include "sheet/facts.h"
 #include "sheet/kinds.h"
+#include "sheet/plain-line.h"
 #include "sheet/text.h"
 
 #include <math.h>
@@ -89,7 +90,7 @@ fill_owner_card (Card   *self,
   guint n = 0;
 
   pp_facts_add (&self->facts, _("Made by"), pp_plain_line_new (book->panel->maker));
-  pp_facts_add (&self->facts, _("Date"), pp_date_new (book->panel));
+  pp_facts_add (&self->facts, _("Date"), pp_plain_line_new_date (book->panel));
   pp_facts_add (&self->facts, _("Size"),
                 pp_size_format (check->extent.width, check->extent.height, units));
   pp_facts_add (&self->facts, _("Weight"), pp_mass_format (check->mass.total, units));
@@ -153,7 +154,7 @@ lay_card (PpBook     *book,
   const PpTextStyle subtitle_style = { .size = look->text + 2, .bold = TRUE,
                                        .ink = PP_INK_CAUTION };
   const PpTextStyle text_style = { .size = look->text };
-  g_autofree char *title = pp_title_new (book->panel);
+  g_autofree char *title = pp_plain_line_new_title (book->panel);
   double inner = width - 2 * look->padding;
   double arrows = card->has_arrows ? 2.2 * ARROW : 0;
   PpPoint p = { at.x + look->padding, at.y + look->padding };

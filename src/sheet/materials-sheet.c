@@ -10,6 +10,7 @@
 #include "sheet/facts.h"
 #include "sheet/flow.h"
 #include "sheet/kinds.h"
+#include "sheet/plain-line.h"
 #include "sheet/words.h"
 
 #include <math.h>

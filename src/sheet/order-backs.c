@@ -10,7 +10,6 @@
 #include "sheet/order-plan.h"
 
 #include "panel/i18n.h"
-#include "sheet/furniture.h"
 #include "sheet/map.h"
 #include "sheet/marks.h"
 #include "sheet/signs.h"

@@ -7,7 +7,6 @@
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "sheet/flow.h"
-#include "sheet/furniture.h"
 #include "sheet/order-plan.h"
 #include "sheet/words.h"
 

@@ -7,7 +7,6 @@
 #include "sheet/order-plan.h"
 
 #include "panel/i18n.h"
-#include "sheet/furniture.h"
 #include "sheet/key.h"
 #include "sheet/labels.h"
 #include "sheet/map.h"

@@ -12,6 +12,7 @@
 #include "panel/measure.h"
 #include "sheet/furniture.h"
 #include "sheet/kinds.h"
+#include "sheet/notice.h"
 #include "sheet/order-plan.h"
 #include "sheet/table.h"
 #include "sheet/words.h"
@@ -272,7 +273,7 @@ draw_sheet (PpBook *book)
   if (plan == NULL || !plan->exists || plan->n_steps == 0)
     {
       pp_book_begin_page (book, _("Nothing to glue"));
-      pp_empty_draw (book, pp_no_order_words (book->job));
+      pp_furniture_draw_empty (book, pp_no_order_words (book->job));
       return;
     }
   pp_order_opening_draw (book);

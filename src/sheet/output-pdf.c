@@ -5,8 +5,8 @@
 #include "config.h"
 
 #include "panel/i18n.h"
-#include "sheet/furniture.h"
 #include "sheet/output.h"
+#include "sheet/plain-line.h"
 
 #include <cairo-pdf.h>
 
@@ -72,7 +72,7 @@ set_metadata (cairo_surface_t  *surface,
               const PpSheetJob *job)
 {
   const PpPanel *panel = job->check != NULL ? job->check->panel : NULL;
-  g_autofree char *title = pp_title_new (panel);
+  g_autofree char *title = pp_plain_line_new_title (panel);
   g_autofree char *maker = panel != NULL ? pp_plain_line_new (panel->maker) : g_strdup ("");
   g_autofree char *date = date_new (job);
 

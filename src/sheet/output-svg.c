@@ -8,8 +8,8 @@
  */
 #include "config.h"
 
-#include "sheet/furniture.h"
 #include "sheet/output.h"
+#include "sheet/plain-line.h"
 
 #include <cairo-svg.h>
 
@@ -67,7 +67,7 @@ rename_parts (const char *text,
 static char *
 words_new (PpBook *book)
 {
-  g_autofree char *panel = pp_title_new (book->panel);
+  g_autofree char *panel = pp_plain_line_new_title (book->panel);
   g_autofree char *title = g_markup_printf_escaped ("%s: %s", panel, book->heading != NULL
                                                                      ? book->heading : "");
   g_autofree char *words = g_markup_escape_text (book->words->str, -1);

@@ -315,9 +315,9 @@ draw_sheet (PpBook *book)
   else
     {
       pp_book_begin_page (book, _("Nothing to park"));
-      pp_empty_draw (book, book->job->check->n == 0
-                           ? _("Nothing lies on the glass yet.")
-                           : _("All that lies on this glass is glued already."));
+      pp_furniture_draw_empty (book, book->job->check->n == 0
+                                     ? _("Nothing lies on the glass yet.")
+                                     : _("All that lies on this glass is glued already."));
     }
   parking_clear (&self);
 }

@@ -11,7 +11,6 @@
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "sheet/flow.h"
-#include "sheet/furniture.h"
 #include "sheet/kinds.h"
 #include "sheet/pattern.h"
 #include "sheet/text.h"

@@ -11,11 +11,11 @@
 #include "sheet/facts.h"
 #include "sheet/findings-list.h"
 #include "sheet/flow.h"
-#include "sheet/furniture.h"
 #include "sheet/kinds.h"
 #include "sheet/labels.h"
 #include "sheet/numbers.h"
 #include "sheet/map.h"
+#include "sheet/plain-line.h"
 #include "sheet/signs.h"
 #include "sheet/words.h"
 
@@ -36,7 +36,7 @@ collect_facts (PpFacts          *self,
   const PpBackground *glass = panel->background;
 
   pp_facts_add (self, _("Made by"), pp_plain_line_new (panel->maker));
-  pp_facts_add (self, _("Date"), pp_date_new (panel));
+  pp_facts_add (self, _("Date"), pp_plain_line_new_date (panel));
   pp_facts_add (self, _("Glass"), pp_size_format (glass->width, glass->height, job->units));
   if (pp_stands_over (check))
     pp_facts_add (self, _("With what stands over"),
@@ -266,7 +266,7 @@ is_quiet (const PpFinding *finding)
 static void
 draw_sheet (PpBook *book)
 {
-  g_autofree char *title = pp_title_new (book->panel);
+  g_autofree char *title = pp_plain_line_new_title (book->panel);
   g_autoptr (PpNumbers) numbers = pp_numbers_new (book->job);
   double y;
 

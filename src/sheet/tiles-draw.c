@@ -8,7 +8,6 @@
 
 #include "panel/i18n.h"
 #include "sheet/bars.h"
-#include "sheet/furniture.h"
 #include "sheet/signs.h"
 #include "sheet/text.h"
 

@@ -9,7 +9,7 @@
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "shape/polygon.h"
-#include "sheet/furniture.h"
+#include "sheet/plain-line.h"
 
 #include <math.h>
 

@@ -1,0 +1,45 @@
+/* plain-line.c: texts of a maker as they stand on one line of a sheet.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "config.h"
+
+#include "sheet/plain-line.h"
+
+#include "panel/i18n.h"
+
+#include <string.h>
+
+static gboolean
+is_plain (gunichar c)
+{
+  return !g_unichar_iscntrl (c) && c != 0xfffe && c != 0xffff && c != 0x2028 && c != 0x2029;
+}
+
+char *
+pp_plain_line_new (const char *text)
+{
+  GString *line = g_string_new (NULL);
+  g_autofree char *valid = g_utf8_make_valid (text, -1);
+
+  for (const char *p = valid; *p != '\0'; p = g_utf8_next_char (p))
+    g_string_append_unichar (line, is_plain (g_utf8_get_char (p)) ? g_utf8_get_char (p) : ' ');
+  return g_strstrip (g_string_free (line, FALSE));
+}
+
+char *
+pp_plain_line_new_title (const PpPanel *panel)
+{
+  g_autofree char *title = NULL;
+
+  if (panel == NULL)
+    return g_strdup (_("Sheets for making pieces"));
+  title = pp_plain_line_new (panel->title);
+  return *title != '\0' ? g_steal_pointer (&title) : g_strdup (_("Panel without a title"));
+}
+
+char *
+pp_plain_line_new_date (const PpPanel *panel)
+{
+  return g_strndup (panel->created, strcspn (panel->created, "T"));
+}
