@@ -80,8 +80,7 @@ pp_flow_heading (PpBook     *book,
       pp_book_begin_page (book, NULL);
       y = book->area.y0;
     }
-  pp_book_say (book, text);
-  return y + pp_text_draw (book, &style, text, (PpPoint) { book->area.x0, y },
+  return y + pp_text_tell (book, &style, text, (PpPoint) { book->area.x0, y },
                            pp_box_width (book->area)) + 1;
 }
 
@@ -108,8 +107,7 @@ pp_flow_ticks (PpBook             *book,
       cairo_set_line_width (book->cr, PP_LINE_MIDDLE);
       cairo_rectangle (book->cr, book->area.x0 + 0.2, y + 0.4, TICK, TICK);
       cairo_stroke (book->cr);
-      pp_text_draw (book, &style, lines[i], (PpPoint) { book->area.x0 + TICK + 4, y }, width);
-      pp_book_say (book, lines[i]);
+      pp_text_tell (book, &style, lines[i], (PpPoint) { book->area.x0 + TICK + 4, y }, width);
       y += fmax (height, TICK) + 2;
     }
   return y;

@@ -49,9 +49,8 @@ draw_words (PpBook     *book,
   double x = frame.x0 + DISC, width = pp_box_width (frame) - 2 * DISC;
   double height;
 
-  pp_book_say (book, words);
   pp_text_measure (book, &style, words, width, NULL, &height);
-  pp_text_draw (book, &style, words, (PpPoint) { x, y - height / 2 }, width);
+  pp_text_tell (book, &style, words, (PpPoint) { x, y - height / 2 }, width);
 }
 
 static char *

@@ -187,6 +187,5 @@ pp_furniture_draw_empty (PpBook     *book,
   double y = book->area.y0 + pp_box_height (book->area) * 0.3;
 
   pp_petals_draw (book, (PpPoint) { middle, y - 12 }, 7);
-  pp_text_draw (book, &style, text, (PpPoint) { middle - width / 2, y }, width);
-  pp_book_say (book, text);
+  pp_text_tell (book, &style, text, (PpPoint) { middle - width / 2, y }, width);
 }

@@ -130,7 +130,6 @@ static void
 draw_sheet (PpBook *book)
 {
   const PpTextStyle style = { .size = 12 };
-  const char *none = _("No wire is planned for this panel.");
   PpBox figure;
   double y;
 
@@ -145,11 +144,8 @@ draw_sheet (PpBook *book)
       y = book->area.y0;
     }
   if (book->panel->wire == NULL)
-    {
-      y += pp_text_draw (book, &style, none, (PpPoint) { book->area.x0, y },
-                         pp_box_width (book->area)) + PP_GAP;
-      pp_book_say (book, none);
-    }
+    y += pp_text_tell (book, &style, _("No wire is planned for this panel."),
+                       (PpPoint) { book->area.x0, y }, pp_box_width (book->area)) + PP_GAP;
   y = draw_facts (book, y);
   y = pp_findings_list_draw (book, _("Still to look at"), pp_hanging_is_about, 12, y);
   draw_cautions (book, y + 2 * PP_GAP);

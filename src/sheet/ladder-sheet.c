@@ -109,9 +109,8 @@ draw_words (PpBook *book,
     : _("For what is longer: cut along the lowest rung and lay it on the highest of the page "
         "before, the heavy lines in one; tape.");
 
-  pp_book_say (book, words);
   return book->area.y0 + WORDS_GAP
-         + pp_text_draw (book, &style, words, (PpPoint) { book->area.x0, book->area.y0 },
+         + pp_text_tell (book, &style, words, (PpPoint) { book->area.x0, book->area.y0 },
                          pp_box_width (book->area));
 }
 

@@ -55,10 +55,9 @@ draw_words (PpBook *book)
   const char *words = _("From behind: each piece lifted from its place and turned over like a "
                         "page, so left is right. The top is the top of the panel.");
   PpPoint at = { book->area.x0 + MARK + PP_GAP, book->area.y0 };
-  double height = pp_text_draw (book, &style, words, at, book->area.x1 - at.x);
+  double height = pp_text_tell (book, &style, words, at, book->area.x1 - at.x);
 
   draw_mirror_mark (book, (PpPoint) { book->area.x0 + MARK / 2, at.y + height / 2 });
-  pp_book_say (book, words);
   return at.y + fmax (height, 0.7 * MARK) + PP_GAP;
 }
 

@@ -97,12 +97,11 @@ draw_card_words (PpBook     *book,
     {
       g_autofree char *sitting = g_strdup_printf (_("Sitting %u"), run.sitting);
 
-      at.y += pp_text_draw (book, &sitting_style, sitting, at, width) + 1;
-      pp_book_say (book, sitting);
+      at.y += pp_text_tell (book, &sitting_style, sitting, at, width) + 1;
     }
   at.y = draw_parts (book, mix, at, width);
   if (index > 0 && mix->start > get_end_of (plan, index - 1) + PP_TIE)
-    at.y += pp_text_draw (book, &wait_style, _("Wait: what lies there must grab first."), at, width)
+    at.y += pp_text_tell (book, &wait_style, _("Wait: what lies there must grab first."), at, width)
             + 1;
   at.y = draw_time (book, _("let the parts touch at"), mix->start - zero, at, width);
   at.y = draw_time (book, _("mixed: first piece at"), mix->start + glue->mixing - zero, at, width);

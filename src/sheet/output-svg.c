@@ -70,7 +70,8 @@ words_new (PpBook *book)
   g_autofree char *panel = pp_plain_line_new_title (book->panel);
   g_autofree char *title = g_markup_printf_escaped ("%s: %s", panel, book->heading != NULL
                                                                      ? book->heading : "");
-  g_autofree char *words = g_markup_escape_text (book->words->str, -1);
+  g_autofree char *plain = pp_plain_line_new_lines (book->words->str);
+  g_autofree char *words = g_markup_escape_text (plain, -1);
 
   return g_strdup_printf ("\n<title>%s</title>\n<desc>%s</desc>", title, words);
 }

@@ -186,9 +186,8 @@ draw_page (const Parking *self,
   PpBox area = book->area;
   PpBox room = get_room (book, area);
 
-  pp_text_draw (book, &line_style, get_line (), (PpPoint) { area.x0, area.y0 },
+  pp_text_tell (book, &line_style, get_line (), (PpPoint) { area.x0, area.y0 },
                 pp_box_width (area));
-  pp_book_say (book, get_line ());
   area.y0 = room.y0;
   for (guint i = 0; i < self->n; i++)
     if (self->items[i].laid != NULL && self->items[i].page == page)

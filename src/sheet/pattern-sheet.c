@@ -88,9 +88,8 @@ draw_words (const PpPattern *self)
 
   list_lines (self, TRUE, lines);
   y = pp_flow_ticks (book, lines, 12, book->area.y0);
-  y += pp_text_draw (book, &style, line, (PpPoint) { book->area.x0, y },
+  y += pp_text_tell (book, &style, line, (PpPoint) { book->area.x0, y },
                      pp_box_width (book->area)) + 2 * PP_GAP;
-  pp_book_say (book, line);
   return y;
 }
 

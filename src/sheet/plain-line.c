@@ -1,4 +1,4 @@
-/* plain-line.c: texts of a maker as they stand on one line of a sheet.
+/* plain-line.c: texts of a maker as they stand on a sheet, most on one line.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -16,15 +16,32 @@ is_plain (gunichar c)
   return !g_unichar_iscntrl (c) && c != 0xfffe && c != 0xffff && c != 0x2028 && c != 0x2029;
 }
 
-char *
-pp_plain_line_new (const char *text)
+static char *
+make_plain (const char *text,
+            gboolean    keeps_lines)
 {
-  GString *line = g_string_new (NULL);
+  GString *plain = g_string_new (NULL);
   g_autofree char *valid = g_utf8_make_valid (text, -1);
 
   for (const char *p = valid; *p != '\0'; p = g_utf8_next_char (p))
-    g_string_append_unichar (line, is_plain (g_utf8_get_char (p)) ? g_utf8_get_char (p) : ' ');
-  return g_strstrip (g_string_free (line, FALSE));
+    {
+      gunichar c = g_utf8_get_char (p);
+
+      g_string_append_unichar (plain, is_plain (c) || (keeps_lines && c == '\n') ? c : ' ');
+    }
+  return g_strstrip (g_string_free (plain, FALSE));
+}
+
+char *
+pp_plain_line_new (const char *text)
+{
+  return make_plain (text, FALSE);
+}
+
+char *
+pp_plain_line_new_lines (const char *text)
+{
+  return make_plain (text, TRUE);
 }
 
 char *

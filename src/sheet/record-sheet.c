@@ -136,11 +136,9 @@ draw_nothing (PpBook *book,
               PpBox   place)
 {
   const PpTextStyle style = { .size = 13, .ink = PP_INK_SOFT, .align = PP_ALIGN_MIDDLE };
-  const char *text = _("Nothing lies on the glass yet.");
 
-  pp_text_draw (book, &style, text, (PpPoint) { place.x0, pp_box_middle (place).y },
-                pp_box_width (place));
-  pp_book_say (book, text);
+  pp_text_tell (book, &style, _("Nothing lies on the glass yet."),
+                (PpPoint) { place.x0, pp_box_middle (place).y }, pp_box_width (place));
 }
 
 /* Picture on its mat with the numbers. Returns the y below. */
@@ -169,13 +167,14 @@ draw_picture (PpBook          *book,
 static const PpTextStyle note_style = { .size = 11, .max_lines = 6 };
 
 static double
-get_note_height (PpBook *book)
+get_note_height (PpBook     *book,
+                 const char *note)
 {
   double height;
 
-  if (*book->panel->note == '\0')
+  if (*note == '\0')
     return 0;
-  pp_text_measure (book, &note_style, book->panel->note, pp_box_width (book->area), NULL, &height);
+  pp_text_measure (book, &note_style, note, pp_box_width (book->area), NULL, &height);
   return height + PP_GAP;
 }
 
@@ -185,18 +184,18 @@ draw_front (PpBook          *book,
             const PpNumbers *numbers)
 {
   double width = pp_box_width (book->area);
-  double note = get_note_height (book);
+  g_autofree char *note = pp_plain_line_new_lines (book->panel->note);
+  double note_height = get_note_height (book, note);
   g_auto (PpFacts) facts = { 0 };
   double y;
 
   collect_facts (&facts, book->job);
-  y = draw_picture (book, numbers, book->area.y1 - pp_facts_height (&facts, book) - note
-                                   - 2 * PP_GAP) + PP_GAP + 1;
+  y = draw_picture (book, numbers, book->area.y1 - pp_facts_height (&facts, book)
+                                   - note_height - 2 * PP_GAP) + PP_GAP + 1;
   y = pp_facts_draw (&facts, book, y);
-  if (note > 0)
-    pp_text_draw (book, &note_style, book->panel->note,
-                  (PpPoint) { book->area.x0, y + PP_GAP }, width);
-  return y + note;
+  if (note_height > 0)
+    pp_text_tell (book, &note_style, note, (PpPoint) { book->area.x0, y + PP_GAP }, width);
+  return y + note_height;
 }
 
 static void

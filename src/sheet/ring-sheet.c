@@ -130,9 +130,8 @@ draw_words (PpBook *book)
         "straight down and note on each spoke how far out its edge lies. A ring every 5 mm, a "
         "figure every 10 mm.");
 
-  pp_book_say (book, words);
   return book->area.y0 + WORDS_GAP
-         + pp_text_draw (book, &style, words, (PpPoint) { book->area.x0, book->area.y0 },
+         + pp_text_tell (book, &style, words, (PpPoint) { book->area.x0, book->area.y0 },
                          pp_box_width (book->area));
 }
 

@@ -119,6 +119,17 @@ pp_text_draw (PpBook            *book,
   return height;
 }
 
+double
+pp_text_tell (PpBook            *book,
+              const PpTextStyle *style,
+              const char        *text,
+              PpPoint            at,
+              double             width)
+{
+  pp_book_say (book, text);
+  return pp_text_draw (book, style, text, at, width);
+}
+
 void
 pp_text_draw_centred (PpBook            *book,
                       const PpTextStyle *style,

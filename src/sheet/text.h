@@ -59,6 +59,13 @@ double        pp_text_draw        (PpBook            *book,
                                    const char        *text,
                                    PpPoint            at,
                                    double             width);
+/* As pp_text_draw(), and adds it to the page's words: so that what is drawn as a sentence is told
+ * to those who cannot see it. */
+double        pp_text_tell        (PpBook            *book,
+                                   const PpTextStyle *style,
+                                   const char        *text,
+                                   PpPoint            at,
+                                   double             width);
 /* One line with its middle at `at`, both ways, capitals taken as its height. */
 void          pp_text_draw_centred (PpBook            *book,
                                     const PpTextStyle *style,

@@ -32,11 +32,13 @@ typedef struct
   gboolean    has_wire;
   double      sitting; /* min; NAN: none */
   guint       n_holes; /* beside those of the wire, each at a distance of its own both ways */
+  const char *note;
 } Plot;
 
 static const Plot plots[] = {
   { "meadow", "Estuary meadow", 300, 420, 16, TRUE, NAN },
-  { "wide", "Towpath in June", 500, 260, 12, TRUE, 15 },
+  { "wide", "Towpath in June", 500, 260, 12, TRUE, 15, 0,
+    "For the north window.\nNot\001 <too> high." },
   { "crowded", "Walled garden", 400, 560, 120, TRUE, NAN },
   { "empty", "Nothing yet", 300, 400, 0, FALSE, NAN },
   { "wire-only", "Wire alone", 300, 400, 0, TRUE, NAN },
@@ -217,6 +219,7 @@ make_panel (const Plot *plot)
   draft.title = plot->title;
   draft.maker = "H. Sedgewick";
   draft.created = "2026-05-02";
+  draft.note = plot->note != NULL ? plot->note : "";
   draft.background = pp_background_new (&glass, NULL);
   draft.adhesive = pp_adhesive_new (&glue, NULL);
   draft.holes = g_ptr_array_new_with_free_func ((GDestroyNotify) pp_hole_unref);

@@ -347,7 +347,8 @@ def check_arabic(make):
 
 
 def check_svg(make):
-    for panel, units in (('meadow', 'mm'), ('long-title', 'in,mono')):
+    waits = 0
+    for panel, units in (('meadow', 'mm'), ('wide', 'mm'), ('long-title', 'in,mono')):
         sheets = Sheets(make, panel, units=units, formats='pdf,svg')
         paths = sorted(sheets.path.glob('*.svg'))
         need(len(paths) == sheets.n_pages(), 'a drawing a page')
@@ -365,6 +366,11 @@ def check_svg(make):
         for number, _, name in sheets.plan:
             act = 'Tie the' if name == 'knot' else name
             need(re.search(rf'^{number}\. {act}.*Clock: ', words, re.M), f'step {number} in words')
+        need(panel != 'wide' or 'For the north window.\nNot  <too> high.' in words, 'the note')
+        drawn = on_one_line(' '.join(sheets.texts())).count('Wait: what lies there must')
+        need(words.count('Wait: what lies there must grab first.') == drawn, 'each wait in words')
+        waits += drawn
+    need(waits > 0, 'a wait at all')
 
 
 def check_references(path, ids):
