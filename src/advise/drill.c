@@ -15,6 +15,7 @@
 #include <string.h>
 
 #define MOST_SQUARES 300 /* along the longer side of the glass */
+#define MOST_KEPT 4096   /* pairs at once; there may be a million */
 #define MOST_CHECKED 30  /* pairs that are checked */
 #define APART 5.0        /* mm by which two of those differ at least */
 #define LEAST_SPAN 40.0  /* mm between centres: a wire from nearly one point levels nothing */
@@ -76,30 +77,72 @@ is_in_order (const PpDrill *self,
   return (a.x < b.x) == (pp_drill_hole (self, 0)->x < pp_drill_hole (self, 1)->x);
 }
 
+/* Pairs a little apart from each other, the best first. */
+typedef struct
+{
+  Pair  pairs[MOST_CHECKED];
+  guint n;
+} Judged;
+
+static gboolean
+is_near (const PpDrillPlace *a,
+         const PpDrillPlace *b,
+         const Judged       *judged)
+{
+  for (guint k = 0; k < judged->n; k++)
+    if (pp_point_distance (a->at, judged->pairs[k].places[0].at) < APART
+        && pp_point_distance (b->at, judged->pairs[k].places[1].at) < APART)
+      return TRUE;
+  return FALSE;
+}
+
+static gboolean
+may_pair (const PpDrill      *self,
+          const PpDrillPlace *a,
+          const PpDrillPlace *b,
+          gboolean            even)
+{
+  double off = fabs (a->at.y - b->at.y) + fabs ((a->at.x + b->at.x) / 2 - self->check->mass.x);
+
+  return (!even || off <= PP_TIE) && is_in_order (self, a->at, b->at)
+         && pp_point_distance (a->at, b->at) >= LEAST_SPAN;
+}
+
+/* The sort leaves equals in their order, so what is cut off is never missed. */
+static void
+keep_best (GArray *pairs)
+{
+  g_array_sort (pairs, compare_pairs);
+  if (pairs->len > MOST_KEPT)
+    g_array_set_size (pairs, MOST_KEPT);
+}
+
+/* The best of those near none that was judged, the best first. */
 static GArray *
 find_pairs (const PpDrill *self,
             GArray        *first,
             GArray        *second,
-            gboolean       even)
+            gboolean       even,
+            const Judged  *judged,
+            GCancellable  *cancellable)
 {
-  GArray *pairs = g_array_new (FALSE, FALSE, sizeof (Pair));
+  GArray *pairs = g_array_sized_new (FALSE, FALSE, sizeof (Pair), 2 * MOST_KEPT);
 
-  for (guint i = 0; i < first->len; i++)
+  for (guint i = 0; i < first->len && !g_cancellable_is_cancelled (cancellable); i++)
     for (guint j = 0; j < second->len; j++)
       {
         const PpDrillPlace *a = &g_array_index (first, PpDrillPlace, i);
         const PpDrillPlace *b = &g_array_index (second, PpDrillPlace, j);
-        double off = fabs (a->at.y - b->at.y)
-                     + fabs ((a->at.x + b->at.x) / 2 - self->check->mass.x);
         Pair pair;
 
-        if ((even && off > PP_TIE) || !is_in_order (self, a->at, b->at)
-            || pp_point_distance (a->at, b->at) < LEAST_SPAN)
+        if (!may_pair (self, a, b, even) || is_near (a, b, judged))
           continue;
         pair = pair_of (self, *a, *b);
         g_array_append_val (pairs, pair);
+        if (pairs->len == 2 * MOST_KEPT)
+          keep_best (pairs);
       }
-  g_array_sort (pairs, compare_pairs);
+  keep_best (pairs);
   return pairs;
 }
 
@@ -129,6 +172,17 @@ is_of_hole (const PpFinding *finding)
   return g_str_has_prefix (finding->code, "hole-") || g_str_has_prefix (finding->code, "knot-");
 }
 
+/* What is said of hanging on the wire is said about the wire. */
+static gboolean
+is_about_wire (const PpPanel   *panel,
+               const PpFinding *finding)
+{
+  const char *id = finding->about[0];
+
+  return id != NULL
+         && (g_str_equal (id, "wire") || pp_panel_find_hole (panel, id, NULL) != NULL);
+}
+
 static void
 count_findings (const PpCheck *check,
                 double        *keys)
@@ -141,7 +195,7 @@ count_findings (const PpCheck *check,
         continue;
       if (finding->level == PP_LEVEL_FAULT && is_of_hole (finding))
         keys[0]++;
-      else
+      else if (is_about_wire (check->panel, finding))
         keys[2]++;
     }
 }
@@ -175,14 +229,6 @@ is_less (const double *a,
   return FALSE;
 }
 
-static gboolean
-is_near (const Pair *a,
-         const Pair *b)
-{
-  return pp_point_distance (a->places[0].at, b->places[0].at) < APART
-         && pp_point_distance (a->places[1].at, b->places[1].at) < APART;
-}
-
 /* The best panel so far, and its keys. */
 typedef struct
 {
@@ -207,31 +253,48 @@ judge (const PpDrill *self,
   memcpy (best->keys, keys, sizeof keys);
 }
 
-/* Some of the best pairs, each a little apart from those before. */
 static void
 judge_pairs (const PpDrill *self,
              GArray        *pairs,
+             Judged        *judged,
              GCancellable  *cancellable,
              Best          *best)
 {
-  guint judged[MOST_CHECKED], n = 0;
-
-  for (guint i = 0; i < pairs->len && n < MOST_CHECKED; i++)
+  for (guint i = 0; i < pairs->len && judged->n < MOST_CHECKED; i++)
     {
       const Pair *pair = &g_array_index (pairs, Pair, i);
       g_autoptr (PpPanel) panel = NULL;
-      gboolean near = FALSE;
 
-      for (guint k = 0; k < n && !near; k++)
-        near = is_near (pair, &g_array_index (pairs, Pair, judged[k]));
-      if (near)
+      if (is_near (&pair->places[0], &pair->places[1], judged))
         continue;
       if (g_cancellable_is_cancelled (cancellable))
         return;
       panel = make (self, pair);
-      judged[n++] = i;
+      judged->pairs[judged->n++] = *pair;
       if (panel != NULL)
         judge (self, pair, panel, best);
+    }
+}
+
+/* Some of the best pairs, each a little apart from those before: where all that were kept lie near
+ * them, there are others. */
+static void
+judge_best (const PpDrill *self,
+            GArray        *first,
+            GArray        *second,
+            gboolean       even,
+            GCancellable  *cancellable,
+            Best          *best)
+{
+  Judged judged = { .n = 0 };
+  gboolean are_more = TRUE;
+
+  while (are_more && judged.n < MOST_CHECKED && !g_cancellable_is_cancelled (cancellable))
+    {
+      g_autoptr (GArray) pairs = find_pairs (self, first, second, even, &judged, cancellable);
+
+      judge_pairs (self, pairs, &judged, cancellable, best);
+      are_more = pairs->len == MOST_KEPT;
     }
 }
 
@@ -261,16 +324,11 @@ search (const PpDrill *self,
 {
   g_autoptr (GArray) first = pp_drill_find_places (self, 0);
   g_autoptr (GArray) second = pp_drill_find_places (self, 1);
-  g_autoptr (GArray) even = find_pairs (self, first, second, TRUE);
 
   judge_given (self, best);
-  judge_pairs (self, even, cancellable, best);
+  judge_best (self, first, second, TRUE, cancellable, best);
   if (best->keys[0] > 0 || best->keys[1] > 0 || best->keys[2] > 0)
-    {
-      g_autoptr (GArray) all = find_pairs (self, first, second, FALSE);
-
-      judge_pairs (self, all, cancellable, best);
-    }
+    judge_best (self, first, second, FALSE, cancellable, best);
 }
 
 PpPanel *

@@ -12,6 +12,16 @@
 
 #define NEAR 1e-9 /* mm: rounding of a few sums */
 
+static guint n_asked; /* whether to stop */
+static guint most_asked = G_MAXUINT;
+
+/* Stands before that of the library: stops after so many. */
+gboolean
+g_cancellable_is_cancelled (GCancellable *cancellable)
+{
+  return ++n_asked > most_asked;
+}
+
 static PpPanel *
 load_sample (const char *name)
 {
@@ -280,6 +290,39 @@ test_drill_thick (void)
   g_assert_cmpfloat (right->x - left->x - 8, >=, 2 * 18);
 }
 
+/* How often a search asks whether to stop. */
+static guint
+count_asked (const PpPanel *panel,
+             guint          most)
+{
+  g_autoptr (PpCheck) check = pp_check_new (panel, NULL, NULL, NULL, NULL, NULL);
+  g_autoptr (PpPanel) drilled = NULL;
+
+  n_asked = 0;
+  most_asked = most;
+  drilled = pp_drill_new (check, NULL);
+  most_asked = G_MAXUINT;
+  return n_asked;
+}
+
+/* Pieces too few are no reason to look at holes that lie unevenly. */
+static void
+test_drill_other (void)
+{
+  g_autoptr (PpPanel) panel = load_sample ("walled-garden");
+  PpPiece draft = *pp_panel_piece (panel, 0);
+  g_autoptr (PpPiece) piece = NULL;
+  g_autoptr (PpPanel) short_of = NULL;
+  guint n;
+
+  draft.count = 0;
+  piece = pp_piece_new (&draft, NULL);
+  short_of = pp_edit_set_piece (panel, piece, NULL);
+  n = count_asked (panel, G_MAXUINT);
+  g_assert_cmpuint (count_asked (short_of, G_MAXUINT), ==, n);
+  g_assert_cmpuint (count_asked (panel, n / 4), <=, n / 4 + 4); /* each loop asks once more */
+}
+
 int
 main (int    argc,
       char **argv)
@@ -292,5 +335,6 @@ main (int    argc,
   g_test_add_func ("/fit/drill", test_drill);
   g_test_add_func ("/fit/drill-none", test_drill_none);
   g_test_add_func ("/fit/drill-thick", test_drill_thick);
+  g_test_add_func ("/fit/drill-other", test_drill_other);
   return g_test_run ();
 }
