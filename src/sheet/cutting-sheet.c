@@ -22,12 +22,15 @@
 
 #define LABEL_WIDTH 26.0 /* mm, a label is broken there */
 #define LIST_SIZE 12.0   /* pt */
+#define MOST_NAME 20     /* letters, over tiles */
 #define AROUND 3.0       /* mm of paper around an outline on tiles */
 
 typedef struct
 {
   const PpOutline *outline; /* owned */
-  char            *label;
+  char            *name;
+  char            *thick;   /* "3 mm thick" */
+  char            *label;   /* both, a line each */
   gboolean         is_insert;
 } Part;
 
@@ -46,30 +49,24 @@ clear_part (gpointer data)
   Part *part = data;
 
   pp_outline_unref (part->outline);
+  g_free (part->name);
+  g_free (part->thick);
   g_free (part->label);
 }
 
 static void
 add_part (Cutting         *self,
           const PpOutline *outline,
-          char            *label,
+          const char      *name,
+          double           thickness,
           gboolean         is_insert)
 {
-  Part part = { pp_outline_ref (outline), label, is_insert };
+  g_autofree char *length = pp_length_format (thickness, self->book->job->units);
+  Part part = { .outline = pp_outline_ref (outline), .name = pp_plain_line_new (name),
+                .thick = g_strdup_printf (_("%s thick"), length), .is_insert = is_insert };
 
+  part.label = g_strdup_printf ("%s\n%s", part.name, part.thick);
   g_array_append_val (self->parts, part);
-}
-
-/* "Amber jug\n3 mm thick". */
-static char *
-label_new (PpBook     *book,
-           const char *name,
-           double      thickness)
-{
-  g_autofree char *line = pp_plain_line_new (name);
-  g_autofree char *thick = pp_length_format (thickness, book->job->units);
-
-  return g_strdup_printf (_("%s\n%s thick"), line, thick);
 }
 
 static void
@@ -79,12 +76,11 @@ add_fused (Cutting       *self,
   const char *name = pp_fused_get_title (fused);
   g_autofree char *insert = NULL;
 
-  add_part (self, fused->outline, label_new (self->book, name, fused->thickness), FALSE);
+  add_part (self, fused->outline, name, fused->thickness, FALSE);
   if (!fused->has_pocket)
     return;
   insert = g_strdup_printf (_("Insert for %s"), name);
-  add_part (self, fused->pocket.insert,
-            label_new (self->book, insert, fused->pocket.insert_thickness), TRUE);
+  add_part (self, fused->pocket.insert, insert, fused->pocket.insert_thickness, TRUE);
 }
 
 static void
@@ -96,7 +92,7 @@ add_piece (Cutting       *self,
                                                         pp_piece_get_title (piece))
                                      : g_strdup (pp_piece_get_title (piece));
 
-  add_part (self, piece->outline, label_new (self->book, name, piece->thickness), FALSE);
+  add_part (self, piece->outline, name, piece->thickness, FALSE);
 }
 
 static void
@@ -107,7 +103,7 @@ collect (Cutting *self)
 
   if (glass->shape != PP_SHAPE_RECTANGLE)
     add_part (self, self->book->job->check->scene->background_outline,
-              label_new (self->book, _("Background"), glass->thickness), FALSE);
+              _("Background"), glass->thickness, FALSE);
   for (guint i = 0; i < panel->fused->len; i++)
     add_fused (self, pp_panel_fused (panel, i));
   for (guint i = 0; i < panel->tray->len; i++)
@@ -232,7 +228,7 @@ draw_page (const Cutting *self,
     {
       const PpPacked *item = &self->items[i];
       const Part *part = get_part (self, i);
-      g_autofree char *words = g_strdelimit (g_strdup (part->label), "\n", ' ');
+      g_autofree char *words = g_strdup_printf ("%s, %s", part->name, part->thick);
 
       if (item->laid == NULL || item->page != page)
         continue;
@@ -297,9 +293,8 @@ draw_large (const Cutting *self,
   PpBox box = pp_outline_get_box (large.part->outline);
   PpFullSize what = { .box = pp_box_grow (box, AROUND), .is_blank = is_large_blank,
                       .draw = draw_large_tile, .data = &large };
-  g_auto (GStrv) lines = g_strsplit (large.part->label, "\n", 2);
-  g_autofree char *name = g_utf8_strlen (lines[0], -1) > 20 ? g_utf8_substring (lines[0], 0, 20)
-                                                            : g_strdup (lines[0]);
+  g_autofree char *name = g_utf8_substring (large.part->name, 0,
+                                            MIN (g_utf8_strlen (large.part->name, -1), MOST_NAME));
   PpBox place = pp_bars_inner (pp_furniture_get_area (book, name));
   g_autoptr (PpTiles) tiles = pp_tiles_new (&what, pp_box_width (place), pp_box_height (place));
 
@@ -371,11 +366,10 @@ draw_list (const Cutting *self,
   for (guint i = 0; i < self->parts->len; i++)
     {
       const Part *part = get_part (self, i);
-      g_auto (GStrv) lines = g_strsplit (part->label, "\n", 2);
       PpBox box = pp_outline_get_box (part->outline);
       g_autofree char *size = pp_size_format (pp_box_width (box), pp_box_height (box),
                                               book->job->units);
-      const char *cells[] = { "", lines[0], size, lines[1] };
+      const char *cells[] = { "", part->name, size, part->thick };
 
       pp_table_add (table, cells, NULL);
     }

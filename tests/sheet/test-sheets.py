@@ -649,11 +649,31 @@ def check_drilled(make):
         need(max(found['C'], found['H']) < found['G'], f'{paper}: the wire over the lowest hole')
 
 
+def check_unbroken(make):
+    """A language may break no line where English does: no sheet reads its own words back."""
+    source = HERE.parent.parent / 'src' / 'sheet'
+    broken = {words for path in sorted(source.glob('*.c'))
+              for words in re.findall(r'_\("([^"]*\\n[^"]*)"\)', path.read_text('utf-8'))}
+    need(broken, 'words on two lines')
+    text = 'msgid ""\nmsgstr "Content-Type: text/plain; charset=UTF-8\\n"\n'
+    for words in broken:
+        text += '\nmsgid "{}"\nmsgstr "{}"\n'.format(words, words.replace('\\n', ' xx '))
+    with tempfile.TemporaryDirectory() as folder:
+        messages = pathlib.Path(folder) / 'xx' / 'LC_MESSAGES'
+        messages.mkdir(parents=True)
+        (messages / 'xx.po').write_text(text, 'utf-8')
+        run('msgfmt', '-o', str(messages / 'petalpane.mo'), str(messages / 'xx.po'))
+        os.environ.update(LANGUAGE='xx', PP_LOCALE_DIR=folder)
+        text = ' '.join(Sheets(make, 'meadow', kinds='all').texts())
+        need(' xx ' in on_one_line(text), 'the words of that language')
+
+
 CASES = {name[6:]: value for name, value in list(globals().items())
          if name in ('check_paper', 'check_order', 'check_record', 'check_layout',
                      'check_document', 'check_titles', 'check_svg', 'check_same', 'check_mono',
                      'check_print', 'check_words_of_others', 'check_scale', 'check_parking',
-                     'check_blank', 'check_figures', 'check_backs', 'check_drilled')}
+                     'check_blank', 'check_figures', 'check_backs', 'check_drilled',
+                     'check_unbroken')}
 
 
 def main(make, case):
