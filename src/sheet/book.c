@@ -10,11 +10,22 @@
 #include "sheet/plain-line.h"
 #include "sheet/text.h"
 
+void
+pp_book_note (PpBook         *self,
+              cairo_status_t  status)
+{
+  if (self->status == CAIRO_STATUS_SUCCESS)
+    self->status = status;
+}
+
+/* A cairo_t that failed draws nothing more, and its surface does not know. */
 static void
 end_page (PpBook *self)
 {
-  if (self->cr != NULL)
-    self->output->end (self);
+  if (self->cr == NULL)
+    return;
+  pp_book_note (self, cairo_status (self->cr));
+  self->output->end (self);
 }
 
 void
@@ -63,7 +74,8 @@ pp_book_draw (const PpSheetJob   *job,
               const char * const *kinds,
               const PpBookOutput *output,
               gpointer            output_data,
-              guint               n_pages)
+              guint               n_pages,
+              cairo_status_t     *status)
 {
   PangoContext *pango = pp_text_context_new ();
   g_autoptr (GString) words = g_string_new (NULL);
@@ -75,12 +87,15 @@ pp_book_draw (const PpSheetJob   *job,
     .pango = pango,
     .paper = { 0, 0, job->paper.width, job->paper.height },
     .n_pages = n_pages,
+    .status = CAIRO_STATUS_SUCCESS,
     .words = words,
   };
 
-  for (guint i = 0; kinds[i] != NULL; i++)
+  for (guint i = 0; kinds[i] != NULL && self.status == CAIRO_STATUS_SUCCESS; i++)
     draw_kind (&self, pp_sheet_kind_find (kinds[i]));
   g_free (self.heading);
   g_object_unref (pango);
+  if (status != NULL)
+    *status = self.status;
   return self.page;
 }

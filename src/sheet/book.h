@@ -19,7 +19,8 @@ G_BEGIN_DECLS
 
 #define PP_GAP 3.0 /* mm, between things that belong together; twice that between others */
 
-/* One format. The functions get the book with its page in hand and set or use book->cr. */
+/* One format. The functions get the book with its page in hand; begin() sets book->cr, end() keeps
+ * the page if book->status is good, and destroys book->cr. */
 typedef struct
 {
   void (*begin) (PpBook *book);
@@ -42,16 +43,22 @@ struct _PpBook
   guint               page;      /* from 1, in the whole book */
   guint               kind_page; /* from 1, within the sheet */
   char               *heading;
+  cairo_status_t      status;    /* what went wrong first */
   gboolean            is_marked; /* whether the page gets a bookmark of its own */
   GString            *words;     /* what the page says, for those who cannot see it */
 };
 
-/* Draws the kinds with `output`; returns the number of pages. `n_pages` 0 counts. */
+/* Draws the kinds with `output`; returns the number of pages. `n_pages` 0 counts. `status`
+ * (nullable) becomes what went wrong first; no sheet is begun after that. */
 guint    pp_book_draw       (const PpSheetJob   *job,
                              const char * const *kinds,
                              const PpBookOutput *output,
                              gpointer            output_data,
-                             guint               n_pages);
+                             guint               n_pages,
+                             cairo_status_t     *status);
+/* Keeps what went wrong first. */
+void     pp_book_note       (PpBook             *self,
+                             cairo_status_t      status);
 /* Ends the page in hand and begins one with header and footer; `heading` is what stands large on
  * it and in the bookmarks ("Mix 2 of 4"). NULL: more of the same, without a bookmark. */
 void     pp_book_begin_page (PpBook             *self,

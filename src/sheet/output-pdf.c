@@ -46,6 +46,7 @@ static void
 end_page (PpBook *book)
 {
   cairo_show_page (book->cr);
+  pp_book_note (book, cairo_status (book->cr));
   g_clear_pointer (&book->cr, cairo_destroy);
 }
 
@@ -101,9 +102,10 @@ pp_output_pdf (const PpSheetJob   *job,
                                                      job->paper.width / PP_MM_PER_POINT,
                                                      job->paper.height / PP_MM_PER_POINT);
   set_metadata (pdf.surface, job);
-  pp_book_draw (job, kinds, &output, &pdf, n_pages);
+  pp_book_draw (job, kinds, &output, &pdf, n_pages, &status);
   cairo_surface_finish (pdf.surface);
-  status = cairo_surface_status (pdf.surface);
+  if (status == CAIRO_STATUS_SUCCESS)
+    status = cairo_surface_status (pdf.surface);
   cairo_surface_destroy (pdf.surface);
   if (!pp_output_judge (status, error))
     return FALSE;

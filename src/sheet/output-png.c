@@ -13,12 +13,6 @@
 #define PIXELS_PER_MM (DPI / 25.4)
 #define MOST_PIXELS 3e8 /* 1.2 GB; a page of 2.9 by 2.9 m */
 
-typedef struct
-{
-  GPtrArray      *files;
-  cairo_status_t  status; /* of the first page that went wrong */
-} Png;
-
 static void
 begin_page (PpBook *book)
 {
@@ -53,22 +47,24 @@ with_resolution (const GByteArray *png)
 }
 
 static void
-end_page (PpBook *book)
+add_page (PpBook *book)
 {
-  Png *png = book->output_data;
   g_autoptr (GByteArray) array = g_byte_array_new ();
   g_autoptr (GBytes) bytes = NULL;
-  cairo_status_t status = cairo_status (book->cr);
 
-  if (status == CAIRO_STATUS_SUCCESS)
-    status = cairo_surface_write_to_png_stream (cairo_get_target (book->cr), pp_output_take, array);
-  if (png->status == CAIRO_STATUS_SUCCESS)
-    png->status = status;
-  if (status == CAIRO_STATUS_SUCCESS)
-    {
-      bytes = with_resolution (array);
-      pp_output_add_page (book, png->files, "png", bytes);
-    }
+  pp_book_note (book, cairo_surface_write_to_png_stream (cairo_get_target (book->cr),
+                                                         pp_output_take, array));
+  if (book->status != CAIRO_STATUS_SUCCESS)
+    return;
+  bytes = with_resolution (array);
+  pp_output_add_page (book, book->output_data, "png", bytes);
+}
+
+static void
+end_page (PpBook *book)
+{
+  if (book->status == CAIRO_STATUS_SUCCESS)
+    add_page (book);
   g_clear_pointer (&book->cr, cairo_destroy);
 }
 
@@ -80,7 +76,7 @@ pp_output_png (const PpSheetJob   *job,
                GError            **error)
 {
   static const PpBookOutput output = { begin_page, end_page };
-  Png png = { .files = files, .status = CAIRO_STATUS_SUCCESS };
+  cairo_status_t status;
 
   if (job->paper.width * job->paper.height * PIXELS_PER_MM * PIXELS_PER_MM > MOST_PIXELS)
     {
@@ -88,6 +84,6 @@ pp_output_png (const PpSheetJob   *job,
                            _("The paper is too large for a picture; choose PDF or SVG."));
       return FALSE;
     }
-  pp_book_draw (job, kinds, &output, &png, n_pages);
-  return pp_output_judge (png.status, error);
+  pp_book_draw (job, kinds, &output, files, n_pages, &status);
+  return pp_output_judge (status, error);
 }

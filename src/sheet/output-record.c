@@ -32,7 +32,7 @@ pp_output_count (const PpSheetJob   *job,
 {
   static const PpBookOutput nothing = { begin_nothing, end_page };
 
-  return pp_book_draw (job, kinds, &nothing, NULL, 0);
+  return pp_book_draw (job, kinds, &nothing, NULL, 0, NULL);
 }
 
 static void
@@ -55,6 +55,6 @@ pp_output_record (const PpSheetJob   *job,
   static const PpBookOutput output = { begin_page, end_page };
   GPtrArray *pages = g_ptr_array_new_with_free_func ((GDestroyNotify) cairo_surface_destroy);
 
-  pp_book_draw (job, kinds, &output, pages, n_pages);
+  pp_book_draw (job, kinds, &output, pages, n_pages, NULL);
   return pages;
 }

@@ -15,9 +15,8 @@
 
 typedef struct
 {
-  GPtrArray      *files;
-  GByteArray     *bytes;  /* of the page in hand */
-  cairo_status_t  status; /* of the first page that went wrong */
+  GPtrArray  *files;
+  GByteArray *bytes; /* of the page in hand */
 } Svg;
 
 static void
@@ -95,21 +94,27 @@ with_words (PpBook     *book,
 }
 
 static void
+add_page (PpBook *book,
+          Svg    *svg)
+{
+  g_autofree char *text = rename_parts ((const char *) svg->bytes->data, svg->bytes->len);
+  g_autoptr (GBytes) bytes = with_words (book, text);
+
+  pp_output_add_page (book, svg->files, "svg", bytes);
+}
+
+static void
 end_page (PpBook *book)
 {
   Svg *svg = book->output_data;
   cairo_surface_t *surface = cairo_surface_reference (cairo_get_target (book->cr));
-  g_autofree char *text = NULL;
-  g_autoptr (GBytes) bytes = NULL;
 
   g_clear_pointer (&book->cr, cairo_destroy);
   cairo_surface_finish (surface);
-  if (svg->status == CAIRO_STATUS_SUCCESS)
-    svg->status = cairo_surface_status (surface);
+  pp_book_note (book, cairo_surface_status (surface));
   cairo_surface_destroy (surface);
-  text = rename_parts ((const char *) svg->bytes->data, svg->bytes->len);
-  bytes = with_words (book, text);
-  pp_output_add_page (book, svg->files, "svg", bytes);
+  if (book->status == CAIRO_STATUS_SUCCESS)
+    add_page (book, svg);
   g_clear_pointer (&svg->bytes, g_byte_array_unref);
 }
 
@@ -121,8 +126,9 @@ pp_output_svg (const PpSheetJob   *job,
                GError            **error)
 {
   static const PpBookOutput output = { begin_page, end_page };
-  Svg svg = { .files = files, .status = CAIRO_STATUS_SUCCESS };
+  Svg svg = { .files = files };
+  cairo_status_t status;
 
-  pp_book_draw (job, kinds, &output, &svg, n_pages);
-  return pp_output_judge (svg.status, error);
+  pp_book_draw (job, kinds, &output, &svg, n_pages, &status);
+  return pp_output_judge (status, error);
 }
