@@ -98,14 +98,12 @@ part_run (PpBed         *self,
 static void
 add_span (PpBed         *self,
           GArray        *runs,
-          const PpField *field,
           const PpCells *part,
           PpSpan         span,
           guint          cell)
 {
-  gsize at = pp_field_at (field, span.i0, span.j);
   PpBedRun run = { .j = span.j, .i0 = span.i0, .n = (guint) (span.i1 - span.i0),
-                   .below = field->height + at, .owner = field->owner + at };
+                   .below = self->below + cell, .owner = self->owner + cell };
   gboolean nothing;
 
   pp_loop_owners (run.owner, run.n, &nothing, &run.has_knot);
@@ -118,7 +116,8 @@ add_span (PpBed         *self,
 PpBed *
 pp_bed_new (const PpScene *scene,
             guint          index,
-            const PpField *field)
+            double        *below,
+            PpOwner       *owner)
 {
   const PpBody *body = scene->bodies[index];
   int pocket = scene->pockets[index];
@@ -127,14 +126,15 @@ pp_bed_new (const PpScene *scene,
   GArray *runs = g_array_sized_new (FALSE, FALSE, sizeof (PpBedRun), body->cells->n_spans);
   guint cell = 0;
 
-  if (pp_field_has_room (field, body->cells->box))
-    for (guint k = 0; k < body->cells->n_spans; k++)
-      {
-        const PpSpan *span = &body->cells->spans[k];
+  self->below = below;
+  self->owner = owner;
+  for (guint k = 0; k < body->cells->n_spans; k++)
+    {
+      const PpSpan *span = &body->cells->spans[k];
 
-        add_span (self, runs, field, part, *span, cell);
-        cell += (guint) (span->i1 - span->i0);
-      }
+      add_span (self, runs, part, *span, cell);
+      cell += (guint) (span->i1 - span->i0);
+    }
   self->n_runs = runs->len;
   self->runs = (PpBedRun *) (gpointer) g_array_free (runs, FALSE);
   return self;
@@ -147,5 +147,7 @@ pp_bed_free (PpBed *self)
     return;
   g_free (self->x);
   g_free (self->runs);
+  g_free (self->below);
+  g_free (self->owner);
   g_free (self);
 }

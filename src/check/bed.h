@@ -2,12 +2,11 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Only cells with support are in a bed. The heights are those of the field, which it borrows until
- * the placement raises it: a bed is thrown away once settling and dabs have read it.
+ * Only cells with support are in a bed. It is thrown away once settling and dabs have read it.
  */
 #pragma once
 
-#include "shape/field.h"
+#include "shape/ground.h"
 
 G_BEGIN_DECLS
 
@@ -35,12 +34,16 @@ typedef struct
   double       *gap;       /* to the piece at rest; set by settling */
   guint         n_runs;
   PpBedRun     *runs;      /* row by row, in each from the left */
+  double       *below;     /* H of all cells of the body, span by span */
+  PpOwner      *owner;
 } PpBed;
 
-/* `index` of the body in the scene: a stem in a pocket finds the bare background there. */
+/* `index` of the body in the scene: a stem in a pocket finds the bare background there. `below` and
+ * `owner` (transfer full) of all cells of the body, span by span. (transfer full) */
 PpBed *pp_bed_new  (const PpScene *scene,
                     guint          index,
-                    const PpField *field);
+                    double        *below,
+                    PpOwner       *owner);
 void   pp_bed_free (PpBed         *self);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpBed, pp_bed_free)

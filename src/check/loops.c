@@ -154,23 +154,14 @@ pp_loop_extremes (PpLoopPlane   plane,
   *greatest = top;
 }
 
-/* A cell that nothing owns lies lower than any top, whatever height stands in it. */
 PP_WIDE void
-pp_loop_raise (PpLoopPlane   plane,
-               PpLoopHeights heights,
-               guint         n,
-               PpOwner       owner,
-               double       *restrict height,
-               PpOwner      *restrict owners)
+pp_loop_tops (PpLoopPlane   plane,
+              PpLoopHeights heights,
+              guint         n,
+              double       *height)
 {
   for (int i = 0; i < (int) n; i++)
-    {
-      double top = plane_at (&plane, i) + top_at (&heights, i);
-      double old = owners[i] == PP_OWNER_NOTHING ? -DBL_MAX : height[i];
-
-      height[i] = top > old ? top : old;
-      owners[i] = top < old - PP_TIE ? owners[i] : owner;
-    }
+    height[i] = plane_at (&plane, i) + top_at (&heights, i);
 }
 
 PP_WIDE double

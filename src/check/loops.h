@@ -6,7 +6,7 @@
  */
 #pragma once
 
-#include "shape/field.h"
+#include "shape/ground.h"
 
 G_BEGIN_DECLS
 
@@ -82,13 +82,11 @@ void   pp_loop_extremes (PpLoopPlane   plane,
                          guint         n,
                          double       *least,
                          double       *greatest);
-/* Raises to its tops what is not higher, within PP_TIE, and makes it the owner there. */
-void   pp_loop_raise    (PpLoopPlane   plane,
+/* Its tops. */
+void   pp_loop_tops     (PpLoopPlane   plane,
                          PpLoopHeights heights,
                          guint         n,
-                         PpOwner       owner,
-                         double       *height,
-                         PpOwner      *owners);
+                         double       *height);
 /* score = the lesser of it and the squared distance to (x0, y0); PP_LOOP_NEVER where that distance
  * is less than (diameter + d)/2. Gives the greatest, PP_LOOP_NEVER for none. Before the first it is
  * PP_LOOP_FAR. */

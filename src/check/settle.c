@@ -5,6 +5,7 @@
 #include "check/settle.h"
 
 #include "check/loops.h"
+#include "check/under.h"
 
 #include "panel/tolerance.h"
 #include "shape/polygon.h"
@@ -277,24 +278,26 @@ find_prop_corner (const PpBody *body,
 
 /* What lies under a point; the bench, a background's thickness down, where nothing does. */
 static double
-height_under (const PpField *field,
-              const PpScene *scene,
+height_under (const PpScene *scene,
+              PpRest       **rests,
+              guint          index,
               PpPoint        p)
 {
-  int i = pp_cell_at (p.x), j = pp_cell_at (p.y);
-  PpCellBox box = field->box;
+  int i = pp_cell_at (p.x);
+  const PpSpan cell = { pp_cell_at (p.y), i, i + 1 };
+  double height;
+  PpOwner owner;
 
-  if (i >= box.i0 && i < box.i1 && j >= box.j0 && j < box.j1
-      && field->owner[pp_field_at (field, i, j)] != PP_OWNER_NOTHING)
-    return field->height[pp_field_at (field, i, j)];
-  return -scene->panel->background->thickness;
+  pp_under_find (scene, rests, index, (PpStrips) { &cell, 1 }, &height, &owner);
+  return owner == PP_OWNER_NOTHING ? -scene->panel->background->thickness : height;
 }
 
 static void
 find_prop (PpRest        *self,
            const PpScene *scene,
-           const PpBed   *bed,
-           const PpField *field)
+           PpRest       **rests,
+           guint          index,
+           const PpBed   *bed)
 {
   const PpBody *body = bed->body;
   double level = level_height (bed);
@@ -305,7 +308,7 @@ find_prop (PpRest        *self,
   self->prop = find_prop_corner (body, level_foot (bed, level, contact));
   own = pp_frame_to_piece (&body->frame, self->prop);
   self->prop_height = fmax (level + pp_heights_underside (&body->heights, own)
-                                - height_under (field, scene, self->prop), 0);
+                                - height_under (scene, rests, index, self->prop), 0);
 }
 
 static PpState
@@ -336,9 +339,9 @@ get_pocket (const PpScene *scene,
 
 PpRest *
 pp_rest_new (const PpScene *scene,
+             PpRest       **rests,
              guint          index,
-             const PpBed   *bed,
-             const PpField *field)
+             const PpBed   *bed)
 {
   PpRest *self = g_atomic_rc_box_new0 (PpRest);
   gboolean in_pocket = bed->body->placement->pocket != NULL;
@@ -362,7 +365,7 @@ pp_rest_new (const PpScene *scene,
   self->hold = self->state != PP_STATE_STEADY
                || (!in_pocket && pp_rest_get_slope (self) > steepest + PP_TIE);
   if (self->state != PP_STATE_STEADY)
-    find_prop (self, scene, bed, field);
+    find_prop (self, scene, rests, index, bed);
   return self;
 }
 
@@ -412,49 +415,13 @@ pp_rest_rests_on (const PpRest *self,
   return FALSE;
 }
 
-/* Cells of one span that lie in the field. */
-static void
-raise_span (const PpRest *self,
-            const PpBody *body,
-            PpSpan        span,
-            guint         cell,
-            PpField      *field,
-            PpOwner       owner)
-{
-  gsize at = pp_field_at (field, span.i0, span.j);
-
-  pp_loop_raise (plane_from (body, &self->plane, span.i0, span.j), heights_from (body, cell),
-                 (guint) (span.i1 - span.i0), owner, field->height + at, field->owner + at);
-}
-
 void
-pp_rest_raise (const PpRest  *self,
-               const PpScene *scene,
-               guint          index,
-               PpField       *field)
+pp_rest_lay_top (const PpRest *self,
+                 const PpBody *body,
+                 PpSpan        span,
+                 guint         cell,
+                 double       *height)
 {
-  const PpBody *body = scene->bodies[index];
-  const PpCells *pocket = get_pocket (scene, index);
-  PpOwner owner = PP_OWNER (PP_OWNER_PLACEMENT, index);
-  guint next = 0; /* the span's first cell */
-
-  if (self->state == PP_STATE_FLOATS)
-    return;
-  for (guint k = 0; k < body->cells->n_spans; k++)
-    {
-      const PpSpan *whole = &body->cells->spans[k];
-      PpSpan span = *whole;
-      guint cell = next;
-
-      next += (guint) (whole->i1 - whole->i0);
-      if (!pp_field_clip (field, &span))
-        continue;
-      cell += (guint) (span.i0 - whole->i0);
-      if (pocket == NULL)
-        raise_span (self, body, span, cell, field, owner);
-      for (int i = span.i0; pocket != NULL && i < span.i1; i++)
-        if (!pp_cells_contain (pocket, i, span.j))
-          raise_span (self, body, (PpSpan) { span.j, i, i + 1 }, cell + (guint) (i - span.i0),
-                      field, owner);
-    }
+  pp_loop_tops (plane_from (body, &self->plane, span.i0, span.j), heights_from (body, cell),
+                (guint) (span.i1 - span.i0), height);
 }

@@ -41,13 +41,12 @@ typedef struct
 /* "steady", "unsteady", "tips", "floats". (transfer none) */
 const char *pp_state_get_name      (PpState        state);
 
-/* Settles placement `index` on its bed, which gets its gaps. `field`, which may be a part that
- * covers the placement's box and one cell about it, is asked under the prop only. (transfer
- * full) */
+/* Settles placement `index` on its bed, which gets its gaps; those before it are at rest, of
+ * `rests`. (transfer full) */
 PpRest     *pp_rest_new            (const PpScene *scene,
+                                    PpRest       **rests,
                                     guint          index,
-                                    const PpBed   *bed,
-                                    const PpField *field);
+                                    const PpBed   *bed);
 PpRest     *pp_rest_ref            (PpRest        *self);
 void        pp_rest_unref          (PpRest        *self);
 
@@ -60,16 +59,18 @@ double      pp_rest_underside_at   (const PpRest  *self,
 double      pp_rest_top_at         (const PpRest  *self,
                                     const PpBody  *body,
                                     PpPoint        p);
-/* Whether two rests of one body put it in the same place and raise the field alike. */
+/* Whether two rests of one body put it in the same place, with its top as high. */
 gboolean    pp_rest_lies_alike     (const PpRest  *a,
                                     const PpRest  *b);
 gboolean    pp_rest_rests_on       (const PpRest  *self,
                                     PpOwner        owner);
-/* Puts a settled body on top of the field, or of the part of it that there is. */
-void        pp_rest_raise          (const PpRest  *self,
-                                    const PpScene *scene,
-                                    guint          index,
-                                    PpField       *field);
+/* The top of a settled body on cells of one of its spans, `cell` being its own number of the
+ * first. */
+void        pp_rest_lay_top        (const PpRest  *self,
+                                    const PpBody  *body,
+                                    PpSpan         span,
+                                    guint          cell,
+                                    double        *height);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpRest, pp_rest_unref)
 
 G_END_DECLS

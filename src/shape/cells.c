@@ -327,10 +327,9 @@ pp_cells_contain (const PpCells *self,
   return FALSE;
 }
 
-/* The first span of row `j` or a later one. */
-static guint
-find_row (const PpCells *self,
-          int            j)
+guint
+pp_cells_find_row (const PpCells *self,
+                   int            j)
 {
   guint low = 0, high = self->n_spans;
 
@@ -350,7 +349,7 @@ gboolean
 pp_cells_meet (const PpCells *a,
                const PpCells *b)
 {
-  guint k = find_row (a, b->box.j0), m = find_row (b, a->box.j0);
+  guint k = pp_cells_find_row (a, b->box.j0), m = pp_cells_find_row (b, a->box.j0);
 
   while (k < a->n_spans && m < b->n_spans)
     {

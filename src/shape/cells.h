@@ -40,6 +40,13 @@ typedef struct
   PpSpan    spans[];
 } PpCells;
 
+static inline gboolean
+pp_cell_boxes_meet (PpCellBox a,
+                    PpCellBox b)
+{
+  return a.i0 < b.i1 && b.i0 < a.i1 && a.j0 < b.j1 && b.j0 < a.j1;
+}
+
 static inline double
 pp_cell_centre (int index)
 {
@@ -62,6 +69,10 @@ PpCells  *pp_cells_ref      (PpCells         *self);
 void      pp_cells_unref    (PpCells         *self);
 gboolean  pp_cells_contain  (const PpCells   *self,
                              int              i,
+                             int              j);
+
+/* The first span of row `j` or a later one; n_spans without any. */
+guint     pp_cells_find_row (const PpCells   *self,
                              int              j);
 
 /* Whether they have a cell in common. */

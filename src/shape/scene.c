@@ -235,6 +235,13 @@ find_knots (PpScene *self)
   self->knots[0] = (int) from;
   self->knots[1] = (int) to;
   self->n_knots = 2;
+  for (guint i = 0; i < self->n_knots; i++)
+    {
+      const PpHole *hole = pp_scene_knot_hole (self, i);
+
+      self->knot_cells[i] = pp_cells_new_disc ((PpPoint) { hole->x, hole->y },
+                                               wire->knot_diameter / 2);
+    }
 }
 
 static void
@@ -292,6 +299,8 @@ scene_clear (gpointer data)
     g_atomic_rc_box_release_full (self->bodies[i], body_clear);
   for (guint i = 0; i < self->n_parts; i++)
     part_clear (&self->parts[i]);
+  for (guint i = 0; i < self->n_knots; i++)
+    pp_cells_unref (self->knot_cells[i]);
   g_free (self->bodies);
   g_free (self->pockets);
   g_free (self->parts);

@@ -69,6 +69,7 @@ typedef struct
   int           *pockets;    /* of each body: the part in whose pocket it stands, or PP_NO_INDEX */
   int            knots[2];   /* the wire's holes, from and to; PP_NO_INDEX without a wire */
   guint          n_knots;    /* 0 or 2 */
+  PpCells       *knot_cells[2];
 } PpScene;
 
 /* `previous` (nullable): a scene whose parts may be shared. (transfer full) */

@@ -4,6 +4,7 @@
  */
 #include "stack.h"
 
+#include "check/under.h"
 #include "rings.h"
 
 #define UNREF(type) ((GDestroyNotify) (void (*) (void)) type##_unref)
@@ -162,16 +163,13 @@ make_panel (TestDraft *draft)
 static void
 settle (TestStack *self)
 {
-  g_autoptr (PpField) field = pp_field_new (self->scene);
-
   for (guint i = 0; i < self->scene->n_bodies; i++)
     {
-      g_autoptr (PpBed) bed = pp_bed_new (self->scene, i, field);
+      g_autoptr (PpBed) bed = pp_under_make_bed (self->scene, self->rests, i);
 
-      self->rests[i] = pp_rest_new (self->scene, i, bed, field);
+      self->rests[i] = pp_rest_new (self->scene, self->rests, i, bed);
       self->joints[i] = g_new (PpJoint, 1);
       pp_joint_find_places (self->joints[i], self->scene, bed, self->rests[i]);
-      pp_rest_raise (self->rests[i], self->scene, i, field);
     }
 }
 
