@@ -76,7 +76,7 @@ is_like (const PpRound *a,
   return a->area < b->area * MOST_GROWTH && b->area < a->area * MOST_GROWTH;
 }
 
-/* Takes the three others in each of the two ways round that may be convex. */
+/* Takes the three others in each order; those that turn the other way or cross are no frame. */
 static void
 try_four (const PpRound *first,
           const PpRound *b,
@@ -85,7 +85,7 @@ try_four (const PpRound *first,
           double         width,
           double         height,
           double        *best,
-          PpPoint        corners[4])
+          const PpRound *frame[4])
 {
   const PpRound *orders[6][4] = { { first, b, c, d }, { first, b, d, c }, { first, c, b, d },
                                   { first, c, d, b }, { first, d, b, c }, { first, d, c, b } };
@@ -98,17 +98,16 @@ try_four (const PpRound *first,
         continue;
       *best = off;
       for (guint k = 0; k < 4; k++)
-        corners[k] = orders[i][k]->middle;
+        frame[k] = orders[i][k];
     }
 }
 
 static double
-find_best (GArray       *rounds,
-           double        width,
-           double        height,
-           PpPoint       corners[4],
-           double       *radius,
-           GCancellable *cancellable)
+find_best (GArray        *rounds,
+           double         width,
+           double         height,
+           const PpRound *frame[4],
+           GCancellable  *cancellable)
 {
   const PpRound *all = (const PpRound *) (gpointer) rounds->data;
   guint n = MIN (rounds->len, MOST_FOURS);
@@ -119,13 +118,7 @@ find_best (GArray       *rounds,
       for (guint c = b + 1; b != a && is_like (&all[a], &all[b]) && c < n; c++)
         for (guint d = c + 1; c != a && is_like (&all[a], &all[c]) && d < n; d++)
           if (d != a && is_like (&all[a], &all[d]))
-            {
-              double before = best;
-
-              try_four (&all[a], &all[b], &all[c], &all[d], width, height, &best, corners);
-              if (best < before)
-                *radius = sqrt (all[a].area / G_PI);
-            }
+            try_four (&all[a], &all[b], &all[c], &all[d], width, height, &best, frame);
   return best;
 }
 
@@ -185,9 +178,11 @@ compare_doubles (gconstpointer a,
  * not mind an edge of shadow. */
 static PpPoint
 refine (const PpPhoto *photo,
-        PpPoint        middle,
-        double         radius)
+        const PpRound *disc)
 {
+  PpPoint middle = disc->middle;
+  double radius = sqrt (disc->area / G_PI);
+
   for (guint round = 0; round < ROUNDS; round++)
     {
       double x[N_RAYS / 2], y[N_RAYS / 2];
@@ -223,8 +218,8 @@ pp_discs_find (const PpPhoto *photo,
                GError       **error)
 {
   g_autoptr (GArray) rounds = pp_rounds_find (photo, cancellable);
-  double radius = 0;
-  double off = find_best (rounds, width, height, corners, &radius, cancellable);
+  const PpRound *frame[4] = { NULL };
+  double off = find_best (rounds, width, height, frame, cancellable);
 
   if (g_cancellable_set_error_if_cancelled (cancellable, error))
     return FALSE;
@@ -236,6 +231,6 @@ pp_discs_find (const PpPhoto *photo,
       return FALSE;
     }
   for (guint i = 0; i < 4; i++)
-    corners[i] = refine (photo, corners[i], radius);
+    corners[i] = refine (photo, frame[i]);
   return TRUE;
 }
