@@ -39,7 +39,7 @@ list_swappable (PpDocument *document,
           g_autofree char *sentence
             = g_strdup_printf (_("%s is glued and was left as it is."), name);
 
-          g_signal_emit_by_name (document, "refused", sentence);
+          pp_document_refuse (document, sentence);
         }
       else if (!g_str_equal (placement->piece, piece))
         g_strv_builder_add (builder, ids[i]);

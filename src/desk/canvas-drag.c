@@ -9,6 +9,7 @@
 #include "config.h"
 
 #include "desk/canvas-private.h"
+#include "desk/edit-acts.h"
 #include "desk/tray-words.h"
 #include "desk/tray.h"
 #include "panel/edit.h"
@@ -52,20 +53,7 @@ refuse (PpCanvas   *self,
         const char *sentence)
 {
   self->drag.meant = PP_DRAG_NONE;
-  g_signal_emit_by_name (self->document, "refused", sentence);
-}
-
-/* Those of the chosen that do not stay put. (transfer full) */
-static char **
-get_movable (PpCanvas *self)
-{
-  const char * const *ids = pp_document_get_chosen_ids (self->document);
-  g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
-
-  for (guint i = 0; ids[i] != NULL; i++)
-    if (!pp_panel_find_placement (self->drag.panel, ids[i], NULL)->pinned)
-      g_strv_builder_add (builder, ids[i]);
-  return g_strv_builder_end (builder);
+  pp_document_refuse (self->document, sentence);
 }
 
 /* The press has become a drag. */
@@ -79,10 +67,9 @@ decide (PpCanvas *self)
     refuse (self, _("Look at the panel straight from the front to move what lies on it."));
   if (self->drag.meant == PP_DRAG_MOVE)
     {
-      g_auto (GStrv) movable = get_movable (self);
-
-      if (movable[0] == NULL)
-        refuse (self, _("That piece stays put. Let it go with its card to move it."));
+      self->drag.movable = pp_edit_acts_list_movable (self->document);
+      if (self->drag.movable == NULL)
+        self->drag.meant = PP_DRAG_NONE;
     }
   self->drag.kind = self->drag.meant;
   if (self->drag.kind == PP_DRAG_MOVE || self->drag.kind == PP_DRAG_TURN)
@@ -114,18 +101,18 @@ get_piece_name (PpCanvas   *self,
 static void
 move (PpCanvas *self)
 {
-  g_auto (GStrv) ids = get_movable (self);
+  const char * const *ids = (const char * const *) self->drag.movable;
   g_autoptr (GError) error = NULL;
-  PpPoint by = pp_canvas_drag_evenly (self, (const char * const *) ids);
-  PpPanel *next = pp_edit_move (self->drag.panel, (const char * const *) ids, by.x, by.y, &error);
-  guint n = g_strv_length (ids);
+  PpPoint by = pp_canvas_drag_evenly (self, ids);
+  PpPanel *next = pp_edit_move (self->drag.panel, ids, by.x, by.y, &error);
+  guint n = g_strv_length (self->drag.movable);
   g_autofree char *label = NULL;
 
   if (n == 1)
     label = g_strdup_printf (_("Move %s"), get_piece_name (self, ids[0]));
   else
     label = g_strdup_printf (ngettext ("Move %u piece", "Move %u pieces", n), n);
-  next = pp_stand_follow (next, (const char * const *) ids, &error);
+  next = pp_stand_follow (next, ids, &error);
   pp_canvas_drag_take (self, next, g_steal_pointer (&error), label);
 }
 
@@ -295,6 +282,7 @@ pp_canvas_drag_forget (PpCanvas *self)
 
   g_clear_pointer (&self->drag.panel, pp_panel_unref);
   g_free (self->drag.pressed);
+  g_strfreev (self->drag.movable);
   g_free (self->drag.said);
   self->drag = (PpDrag) { 0 };
   if (held) /* what was put off while it went on */
@@ -323,9 +311,9 @@ is_over_tray (PpCanvas *self)
 static void
 put_into_tray (PpCanvas *self)
 {
-  g_auto (GStrv) ids = get_movable (self);
   GError *error = NULL;
-  PpPanel *next = pp_edit_remove (self->drag.panel, (const char * const *) ids, &error);
+  PpPanel *next = pp_edit_remove (self->drag.panel, (const char * const *) self->drag.movable,
+                                  &error);
 
   pp_canvas_drag_take (self, next, error, _("Back into the tray"));
 }

@@ -9,12 +9,25 @@
 #include "config.h"
 
 #include "desk/canvas-private.h"
+#include "desk/edit-acts.h"
 #include "desk/nudge.h"
 #include "panel/edit.h"
 #include "panel/i18n.h"
 #include "shape/stand.h"
 
-#define MERGE "nudge"
+/* Nudges of the same things in a row are one step. */
+static void
+take (PpCanvas   *self,
+      PpPanel    *next,
+      GError     *error,
+      const char *label)
+{
+  g_autofree char *joined
+    = g_strjoinv (" ", (char **) pp_document_get_chosen_ids (self->document));
+  g_autofree char *key = g_strconcat ("nudge ", joined, NULL);
+
+  pp_document_take (self->document, next, error, label, key);
+}
 
 static void
 nudge_pieces (PpCanvas *self,
@@ -22,25 +35,15 @@ nudge_pieces (PpCanvas *self,
               double    dy)
 {
   const PpPanel *panel = pp_document_get_panel (self->document);
-  const char * const *ids = pp_document_get_chosen_ids (self->document);
-  g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
-  g_auto (GStrv) movable = NULL;
-  g_autoptr (GError) error = NULL;
+  g_auto (GStrv) ids = pp_edit_acts_list_movable (self->document);
+  GError *error = NULL;
   PpPanel *next;
 
-  for (guint i = 0; ids[i] != NULL; i++)
-    if (!pp_panel_find_placement (panel, ids[i], NULL)->pinned)
-      g_strv_builder_add (builder, ids[i]);
-  movable = g_strv_builder_end (builder);
-  if (movable[0] == NULL)
-    {
-      g_signal_emit_by_name (self->document, "refused",
-                             _("That piece stays put. Let it go with its card to move it."));
-      return;
-    }
-  next = pp_edit_move (panel, (const char * const *) movable, dx, dy, &error);
-  next = pp_stand_follow (next, (const char * const *) movable, &error);
-  pp_document_take (self->document, next, g_steal_pointer (&error), _("Nudge"), MERGE);
+  if (ids == NULL)
+    return;
+  next = pp_edit_move (panel, (const char * const *) ids, dx, dy, &error);
+  next = pp_stand_follow (next, (const char * const *) ids, &error);
+  take (self, next, error, _("Nudge"));
 }
 
 static void
@@ -59,7 +62,7 @@ nudge_hole (PpCanvas *self,
   hole = pp_hole_new (&draft, &error);
   if (hole != NULL)
     next = pp_edit_move_hole (panel, hole, &error);
-  pp_document_take (self->document, next, g_steal_pointer (&error), _("Move the hole"), MERGE);
+  take (self, next, g_steal_pointer (&error), _("Move the hole"));
 }
 
 static void
@@ -72,7 +75,7 @@ nudge_fused (PpCanvas *self,
   PpPanel *next = pp_edit_move_fused (panel, pp_document_get_chosen_ids (self->document)[0], dx, dy,
                                       &error);
 
-  pp_document_take (self->document, next, error, _("Nudge"), MERGE);
+  take (self, next, error, _("Nudge"));
 }
 
 /* FALSE where nothing is chosen that can be nudged. */
@@ -196,26 +199,15 @@ pressed_cb (GtkEventControllerKey *keys,
     }
 }
 
-/* Other keys are acts that may be one step when the same is pressed again. */
-static gboolean
-is_arrow (guint keyval)
+/* What was nudged is a step. */
+static void
+seal (PpCanvas *self)
 {
-  switch (keyval)
-    {
-    case GDK_KEY_Left:
-    case GDK_KEY_KP_Left:
-    case GDK_KEY_Right:
-    case GDK_KEY_KP_Right:
-    case GDK_KEY_Up:
-    case GDK_KEY_KP_Up:
-    case GDK_KEY_Down:
-    case GDK_KEY_KP_Down:
-      return TRUE;
-    default:
-      return FALSE;
-    }
+  if (self->document != NULL && self->drag.panel == NULL)
+    pp_document_seal (self->document);
 }
 
+/* Other keys are acts that may be one step when the same is pressed again. */
 static void
 released_cb (GtkEventControllerKey *keys,
              guint                  keyval,
@@ -223,18 +215,21 @@ released_cb (GtkEventControllerKey *keys,
              GdkModifierType        state,
              PpCanvas              *self)
 {
+  PpPoint way;
+
   if (keyval == GDK_KEY_space)
     self->panning = FALSE;
-  if (self->document != NULL && self->drag.panel == NULL && is_arrow (keyval))
-    pp_document_seal (self->document);
+  if (pp_nudge_find_way (keyval, &way))
+    seal (self);
 }
 
-/* Space may be let go elsewhere. */
+/* Keys may be let go elsewhere. */
 static void
 leave_cb (GtkEventControllerFocus *focus,
           PpCanvas                *self)
 {
   self->panning = FALSE;
+  seal (self);
 }
 
 void

@@ -5,6 +5,8 @@
 #include "config.h"
 
 #include "desk/canvas-private.h"
+#include "desk/folding.h"
+#include "desk/tray-words.h"
 #include "panel/edit.h"
 #include "panel/i18n.h"
 #include "shape/stand.h"
@@ -12,13 +14,27 @@
 #define LIT_MS 2500 /* a finding stays lit */
 #define ASIDE 10.0  /* mm: pieces put down one after another do not hide one another */
 
+void
+pp_canvas_set_lit (PpCanvas *self,
+                   int       index)
+{
+  g_autoptr (GPtrArray) keys = NULL;
+
+  self->lit = index;
+  g_clear_pointer (&self->lit_key, g_free);
+  if (index < 0)
+    return;
+  keys = pp_finding_keys (pp_document_get_findings (self->document));
+  self->lit_key = g_strdup (g_ptr_array_index (keys, (guint) index));
+}
+
 static gboolean
 unlight_cb (gpointer data)
 {
   PpCanvas *self = data;
 
   self->lit_timer = 0;
-  self->lit = -1;
+  pp_canvas_set_lit (self, -1);
   self->marks_stale = TRUE;
   gtk_widget_queue_draw (GTK_WIDGET (self));
   return G_SOURCE_REMOVE;
@@ -63,7 +79,7 @@ pp_canvas_show_finding (PpCanvas *self,
   finding = g_ptr_array_index (pp_document_get_findings (self->document), index);
   bring_into_sight (self, finding->at);
   choose_about (self, finding);
-  self->lit = (int) index;
+  pp_canvas_set_lit (self, (int) index);
   g_clear_handle_id (&self->lit_timer, g_source_remove);
   self->lit_timer = g_timeout_add (LIT_MS, unlight_cb, self);
   self->marks_stale = TRUE;
@@ -80,7 +96,7 @@ pp_canvas_light_finding (PpCanvas *self,
       || index >= (int) pp_document_get_findings (self->document)->len)
     return;
   g_clear_handle_id (&self->lit_timer, g_source_remove);
-  self->lit = index;
+  pp_canvas_set_lit (self, index);
   self->marks_stale = TRUE;
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
@@ -176,7 +192,7 @@ pp_canvas_put (PpCanvas   *self,
 
   if (record == NULL)
     return;
-  label = g_strdup_printf (_("Place %s"), record->name);
+  label = g_strdup_printf (_("Place %s"), pp_tray_words_name (record));
   next = pp_edit_place (panel, piece, (PpPose) { mm.x, mm.y, 0, FALSE }, &id, &error);
   if (next != NULL)
     next = pp_stand_follow (next, (const char *[]) { id, NULL }, &error);

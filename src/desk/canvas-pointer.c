@@ -193,7 +193,7 @@ drop_cb (GtkDropTarget *drop,
   refusal = get_refusal (self, drag->piece);
   if (refusal != NULL)
     {
-      g_signal_emit_by_name (self->document, "refused", refusal);
+      pp_document_refuse (self->document, refusal);
       return FALSE;
     }
   pp_canvas_put (self, drag->piece->id, (PpPoint) { mm.x - drag->grip.x, mm.y - drag->grip.y });

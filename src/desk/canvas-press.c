@@ -124,7 +124,8 @@ press_piece (PpCanvas *self,
       pp_document_choose_groups (self->document);
     }
   pp_canvas_focus_piece (self, self->drag.pressed);
-  self->drag.meant = PP_DRAG_MOVE; /* from here on, whoever chooses something else takes it away */
+  /* From here on, whoever chooses something else takes it away. What a press let go stays. */
+  self->drag.meant = self->drag.adds && self->drag.was_chosen ? PP_DRAG_NONE : PP_DRAG_MOVE;
 }
 
 static void

@@ -59,6 +59,7 @@ typedef struct
   gboolean       adds;       /* Shift or Ctrl: to what is chosen already */
   gboolean       was_chosen; /* the pressed piece; a plain click then leaves it alone */
   char          *pressed;    /* id of the pressed placement, hole or fused part, or NULL */
+  char         **movable;    /* PP_DRAG_MOVE: those of the chosen that do not stay put, or NULL */
   gboolean       is_editing; /* the document is taking an edit of this drag */
   gboolean       right;      /* PP_DRAG_GLASS, PP_DRAG_VASE */
   gboolean       bottom;     /* PP_DRAG_GLASS */
@@ -79,6 +80,7 @@ struct _PpCanvas
   PpPoint        pointer;      /* mm */
   gboolean       has_pointer;
   int            lit;          /* the finding being shown, or -1 */
+  char          *lit_key;      /* by which it is found again in the next check, or NULL */
   guint          lit_timer;
 
   PpScene       *scene;        /* of the layers; not the present one during a drag */
@@ -210,6 +212,8 @@ void      pp_canvas_drag_end        (PpCanvas *self);
 void      pp_canvas_drag_cancel     (PpCanvas *self);
 
 /* canvas-places.c */
+/* The finding at `index` (-1: none) is lit. */
+void      pp_canvas_set_lit         (PpCanvas *self, int index);
 GdkRectangle pp_canvas_to_rectangle (PpCanvas *self, PpBox mm);
 /* Lays a piece of the tray with its origin at `mm`, chosen and with the focus. */
 void      pp_canvas_put             (PpCanvas *self, const char *piece, PpPoint mm);

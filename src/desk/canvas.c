@@ -5,6 +5,7 @@
 #include "config.h"
 
 #include "desk/canvas-private.h"
+#include "desk/finding-acts.h"
 #include "panel/i18n.h"
 
 #define SETTLE_MS 120         /* of rest before a new zoom is drawn sharp */
@@ -130,8 +131,8 @@ static void
 checked_cb (PpDocument *document,
             PpCanvas   *self)
 {
-  if (self->lit >= (int) pp_document_get_findings (document)->len)
-    self->lit = -1;
+  if (self->lit_key != NULL)
+    self->lit = pp_finding_acts_find (pp_document_get_findings (document), self->lit_key);
   if (self->drag.kind == PP_DRAG_NONE)
     {
       pp_canvas_drop_layers (self);
@@ -155,9 +156,10 @@ let_go (PpCanvas *self)
   g_clear_handle_id (&self->settle_timer, g_source_remove);
   g_clear_handle_id (&self->lit_timer, g_source_remove);
   g_clear_handle_id (&self->marks_timer, g_source_remove);
-  self->lit = -1;
+  pp_canvas_set_lit (self, -1);
   g_clear_pointer (&self->drag.panel, pp_panel_unref);
   g_clear_pointer (&self->drag.pressed, g_free);
+  g_clear_pointer (&self->drag.movable, g_strfreev);
   g_clear_pointer (&self->drag.said, g_free);
   self->drag = (PpDrag) { 0 };
   if (self->document != NULL)

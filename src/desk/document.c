@@ -157,8 +157,7 @@ static void
 refuse (PpDocument *self,
         GError     *error)
 {
-  g_signal_emit (self, pp_document_signals[PP_DOCUMENT_REFUSED], 0,
-                 error != NULL ? error->message : _("That cannot be done."));
+  pp_document_refuse (self, error != NULL ? error->message : _("That cannot be done."));
   g_clear_error (&error);
 }
 
@@ -188,6 +187,14 @@ pp_document_take (PpDocument *self,
     }
   pp_panel_unref (next);
   return TRUE;
+}
+
+void
+pp_document_refuse (PpDocument *self,
+                    const char *sentence)
+{
+  g_return_if_fail (PP_IS_DOCUMENT (self) && sentence != NULL);
+  g_signal_emit (self, pp_document_signals[PP_DOCUMENT_REFUSED], 0, sentence);
 }
 
 gboolean

@@ -53,6 +53,9 @@ gboolean            pp_document_take             (PpDocument    *self,
                                                   GError        *error,
                                                   const char    *label,
                                                   const char    *merge_key);
+/* Tells by "refused" why an edit is not made. */
+void                pp_document_refuse           (PpDocument    *self,
+                                                  const char    *sentence);
 /* What happened at the bench: `next` (transfer full) (nullable) and `error` as above, but nothing
  * that was before can be brought back by undo. */
 gboolean            pp_document_record           (PpDocument    *self,

@@ -207,7 +207,6 @@ typedef struct
   gboolean      can_redo;
 } Facts;
 
-/* Ids that are gone are passed over: on "changed" they are still among the chosen. */
 static void
 look_at_chosen (const PpPanel      *panel,
                 const char * const *ids,
@@ -222,8 +221,6 @@ look_at_chosen (const PpPanel      *panel,
     {
       const PpPlacement *placement = pp_panel_find_placement (panel, ids[i], &highest);
 
-      if (placement == NULL)
-        continue;
       if (facts->n++ == 0)
         {
           lowest = highest;

@@ -10,7 +10,9 @@
 #include "panel/edit.h"
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
+#include "panel/rig.h"
 #include "shape/place.h"
+#include "shape/stand.h"
 
 /* Ids of the chosen placements, or NULL if none is. */
 static const char * const *
@@ -51,6 +53,19 @@ take (PpDocument         *document,
   return pp_edit_acts_take (document, next, error, label, merge_key);
 }
 
+/* What an act gave that moved them, with its name. */
+static void
+take_moved (PpDocument         *document,
+            PpPanel            *next,
+            GError             *error,
+            PpEditAct           act,
+            const char * const *ids,
+            const char         *merge_key)
+{
+  next = pp_stand_follow (next, ids, &error);
+  take (document, next, error, act, ids, merge_key);
+}
+
 /* Those that stay put, or those that do not. `ids` is nullable. (transfer full) */
 static char **
 filter (PpDocument         *document,
@@ -78,7 +93,7 @@ pp_edit_acts_filter_movable (PpDocument         *document,
     {
       sentence = pp_edit_words_stay_put (pp_document_get_panel (document),
                                          (const char * const *) pinned, movable[0] != NULL);
-      g_signal_emit_by_name (document, "refused", sentence);
+      pp_document_refuse (document, sentence);
     }
   return movable[0] != NULL ? g_steal_pointer (&movable) : NULL;
 }
@@ -122,7 +137,7 @@ pp_edit_acts_turn (PpDocument *document,
   joined = g_strjoinv (" ", ids);
   key = g_strconcat ("turn ", joined, NULL);
   next = pp_edit_turn (panel, (const char * const *) ids, get_middle (panel, ids), degrees, &error);
-  take (document, next, error, PP_ACT_TURN, (const char * const *) ids, key);
+  take_moved (document, next, error, PP_ACT_TURN, (const char * const *) ids, key);
 }
 
 void
@@ -138,7 +153,7 @@ pp_edit_acts_mirror (PpDocument *document)
     return;
   box = pp_place_box (panel, (const char * const *) ids);
   next = pp_edit_mirror (panel, (const char * const *) ids, pp_box_middle (box).x, &error);
-  take (document, next, error, PP_ACT_MIRROR, (const char * const *) ids, NULL);
+  take_moved (document, next, error, PP_ACT_MIRROR, (const char * const *) ids, NULL);
 }
 
 void
@@ -255,18 +270,31 @@ pp_edit_acts_duplicate (PpDocument *document)
     pp_document_choose (document, PP_CHOSEN_PLACEMENTS, (const char * const *) copies);
 }
 
-static void
-remove_hole (PpDocument *document)
+void
+pp_edit_acts_put_wire_on (PpDocument *document)
 {
-  const char *id = pp_document_get_chosen_ids (document)[0];
+  GError *error = NULL;
+  PpPanel *next;
+
+  if (pp_document_get_panel (document)->wire != NULL)
+    return;
+  next = pp_rig_put_wire_on (pp_document_get_panel (document), &error);
+  if (pp_document_take (document, next, error, _("Put a wire on"), NULL))
+    pp_document_choose (document, PP_CHOSEN_WIRE, NULL);
+}
+
+void
+pp_edit_acts_remove_hole (PpDocument *document,
+                          const char *id)
+{
   GError *error = NULL;
   PpPanel *next = pp_edit_remove_hole (pp_document_get_panel (document), id, &error);
 
   pp_document_take (document, next, error, _("Remove the hole"), NULL);
 }
 
-static void
-remove_wire (PpDocument *document)
+void
+pp_edit_acts_remove_wire (PpDocument *document)
 {
   GError *error = NULL;
   PpPanel *next = pp_edit_set_wire (pp_document_get_panel (document), NULL, &error);
@@ -295,10 +323,10 @@ pp_edit_acts_remove (PpDocument *document,
       remove_pieces (document, act);
       break;
     case PP_CHOSEN_HOLE:
-      remove_hole (document);
+      pp_edit_acts_remove_hole (document, pp_document_get_chosen_ids (document)[0]);
       break;
     case PP_CHOSEN_WIRE:
-      remove_wire (document);
+      pp_edit_acts_remove_wire (document);
       break;
     case PP_CHOSEN_FUSED:
       pp_fuse_acts_remove (document);

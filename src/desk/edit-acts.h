@@ -27,6 +27,11 @@ void     pp_edit_acts_pin        (PpDocument *document,
 /* The copies are chosen, 10 mm or 1/2 in down and to the right; a group copied whole is a group of
  * its own. */
 void     pp_edit_acts_duplicate  (PpDocument *document);
+/* Chosen from then on. Nothing where there is one. */
+void     pp_edit_acts_put_wire_on (PpDocument *document);
+void     pp_edit_acts_remove_hole (PpDocument *document,
+                                   const char *id);
+void     pp_edit_acts_remove_wire (PpDocument *document);
 /* Pieces, under the name of `act`; or the hole or the wire. */
 void     pp_edit_acts_remove     (PpDocument *document,
                                   PpEditAct   act);

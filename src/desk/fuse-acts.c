@@ -100,7 +100,7 @@ list_stems (PpDocument *document)
     {
       const PpPlacement *placement = pp_panel_find_placement (panel, ids[i], NULL);
 
-      if (placement != NULL && pp_panel_get_piece_of (panel, placement)->kind == PP_KIND_STEM)
+      if (pp_panel_get_piece_of (panel, placement)->kind == PP_KIND_STEM)
         g_strv_builder_add (stems, ids[i]);
     }
   return g_strv_builder_end (stems);

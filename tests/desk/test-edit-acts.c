@@ -212,6 +212,50 @@ test_mirror (void)
   g_assert_false (get (desk, "p1")->mirrored);
 }
 
+/* Both turned by 45 degrees, 40 mm apart: the foot of p1 is in the pocket of the jug, which
+ * reaches 10 mm from (0, 0); of a quarter turn about the middle it comes 28 mm above that. */
+static Desk *
+desk_new_with_stem (void)
+{
+  Desk *desk = desk_new ("p1 p3");
+  g_autoptr (PpFused) jug = small_fused ("jug+");
+  PpPiece draft = *pp_panel_find_piece (get_panel (desk), "oxeye", NULL);
+  g_autoptr (PpPiece) stem = NULL;
+
+  draft.kind = PP_KIND_STEM;
+  stem = pp_piece_new (&draft, NULL);
+  prepare (desk, pp_edit_set_piece (get_panel (desk), stem, NULL));
+  prepare (desk, pp_edit_set_fused (get_panel (desk), jug, NULL));
+  prepare (desk, pp_edit_set_pose (get_panel (desk), "p1", (PpPose) { 0, -8, 45, FALSE }, NULL));
+  prepare (desk, pp_edit_set_pose (get_panel (desk), "p3", (PpPose) { 40, -8, 45, FALSE }, NULL));
+  prepare (desk, pp_edit_set_pocket (get_panel (desk), "p1", "jug", NULL));
+  return desk;
+}
+
+static void
+test_turn_stem (void)
+{
+  g_autoptr (Desk) desk = desk_new_with_stem ();
+
+  pp_edit_acts_turn (desk->document, 90);
+  check_at (desk, "p1", 20, -28);
+  g_assert_null (get (desk, "p1")->pocket);
+  pp_edit_acts_turn (desk->document, -90);
+  g_assert_cmpstr (get (desk, "p1")->pocket, ==, "jug");
+  g_assert_null (get (desk, "p3")->pocket);
+}
+
+static void
+test_mirror_stem (void)
+{
+  g_autoptr (Desk) desk = desk_new_with_stem ();
+
+  pp_edit_acts_mirror (desk->document);
+  check_at (desk, "p3", 0, -8);
+  g_assert_null (get (desk, "p1")->pocket);
+  g_assert_cmpstr (get (desk, "p3")->pocket, ==, "jug");
+}
+
 static void
 test_some_stay_put (void)
 {
@@ -425,7 +469,9 @@ main (int   argc,
   g_test_add_func ("/edit-acts/turn/one", test_turn_one);
   g_test_add_func ("/edit-acts/turn/round", test_turn_round);
   g_test_add_func ("/edit-acts/turn/others", test_turn_others);
-  g_test_add_func ("/edit-acts/mirror", test_mirror);
+  g_test_add_func ("/edit-acts/turn/stem", test_turn_stem);
+  g_test_add_func ("/edit-acts/mirror/several", test_mirror);
+  g_test_add_func ("/edit-acts/mirror/stem", test_mirror_stem);
   g_test_add_func ("/edit-acts/some-stay-put", test_some_stay_put);
   g_test_add_func ("/edit-acts/all-stay-put", test_all_stay_put);
   for (guint i = 0; i < G_N_ELEMENTS (restacks); i++)

@@ -80,9 +80,11 @@ def stays_put(session):
     desk, path = start(session, 'pinned', [('cornflower', 60, 150, {'pinned': True}), *THREE[1:]])
     at = desk.get_middle(steps.get_pieces(desk)[0])
     desk.drag(at, (at[0] + 60, at[1]))
-    desk.find('label', steps.begins('That piece stays put'))
+    desk.find('label', 'Cornflower stays put. Let it go on its card first.')
     desk.key('Right')
     desk.key('ctrl+a', 'Right')
+    check('some of several stay put, and it says so', desk.find('label', 'Cornflower stays put and was left as it is.')
+          is not None)
     check_saved(desk, path, 'a pinned piece stays put, by pointer and by key',
                 lambda p: is_at(p['p0'], 60, 150) and is_at(p['p1'], 151, 170))
     desk.key('ctrl+a')
@@ -100,6 +102,34 @@ def stays_put(session):
     choose(desk, 0)
     desk.key('p', 'Right')
     check_saved(desk, path, 'let go, it moves', lambda p: is_at(p['p0'], 61, 150) and not p['p0'].get('pinned'))
+    steps.end(desk)
+
+
+def let_go_by_a_press(session):
+    desk, path = start(session, 'let go', THREE)
+    desk.key('ctrl+a')
+    wait_for('all to be chosen', lambda: get_chosen(desk) == [0, 1, 2])
+    at = desk.get_middle(steps.get_pieces(desk)[1])
+    desk.drag(at, (at[0] + 60, at[1] + 30), keys=['shift'])
+    check('Shift and a press let one of the chosen go', steps.is_true_soon(lambda: get_chosen(desk) == [0, 2]))
+    desk.find('button', 'Nothing to undo')
+    check_saved(desk, path, 'and a drag from there moves nothing', lambda p: is_at(p['p0'], 60, 150)
+                and is_at(p['p1'], 150, 170) and is_at(p['p2'], 240, 160))
+    steps.end(desk)
+
+
+def apart_in_undo(session):
+    """The arrow is still down when the next piece is gone to and nudged."""
+    desk, path = start(session, 'apart', THREE)
+    choose(desk, 0)
+    desk.xdo('keydown', 'Right', 'sleep', 0.2, 'key', 'Page_Down', 'sleep', 0.2, 'key', 'Down', 'sleep', 0.2,
+             'keyup', 'Right')
+    panel = steps.save_until(desk, path, lambda its: its['placements'][1]['y'] == 171)
+    first, second = panel['placements'][:2]
+    check('two were nudged', first['x'] > 60 and is_at(second, 150, 171), (first, second))
+    desk.key('ctrl+z')
+    check_saved(desk, path, 'one undo takes back the nudges of one thing',
+                lambda p: is_at(p['p1'], 150, 170) and is_at(p['p0'], first['x'], 150))
     steps.end(desk)
 
 
@@ -227,5 +257,5 @@ def measured(session):
     steps.end(desk)
 
 
-run(Session(), [nudged, several, stays_put, cut_copy_paste, groups, turned_and_stacked,
+run(Session(), [nudged, several, stays_put, let_go_by_a_press, apart_in_undo, cut_copy_paste, groups, turned_and_stacked,
                 drag_ended_by_a_key, back_into_the_tray, measured])
