@@ -17,25 +17,20 @@
 #include <math.h>
 
 #define REACH 14.0 /* px */
-#define MERGE "hang"
 
-static void
-refuse (PpHangingView *self,
-        const char    *sentence)
-{
-  g_signal_emit_by_name (self->document, "refused", sentence);
-}
-
+/* `thing`: the id of what is moved, by which moves of it in a row are one step. */
 static void
 take (PpHangingView *self,
       PpPanel       *next,
       GError        *error,
-      const char    *label)
+      const char    *label,
+      const char    *thing)
 {
   gboolean is_other = next != NULL && next != pp_document_get_panel (self->document);
+  g_autofree char *key = g_strconcat ("hang ", thing, NULL);
 
   self->drag.is_editing = TRUE;
-  if (pp_document_take (self->document, next, error, label, MERGE) && is_other)
+  if (pp_document_take (self->document, next, error, label, key) && is_other)
     self->drag.has_edit = self->drag.is_on;
   self->drag.is_editing = FALSE;
 }
@@ -52,7 +47,7 @@ set_length (PpHangingView *self,
   draft.length = length;
   wire = pp_wire_new (&draft, &error);
   take (self, wire != NULL ? pp_edit_set_wire (panel, wire, &error) : NULL, error,
-        _("Length of the wire"));
+        _("Length of the wire"), "wire");
 }
 
 static void
@@ -70,7 +65,7 @@ move_hole (PpHangingView *self,
   draft.y = CLAMP (to.y, glass.y0, glass.y1);
   hole = pp_hole_new (&draft, &error);
   take (self, hole != NULL ? pp_edit_move_hole (panel, hole, &error) : NULL, error,
-        _("Move the hole"));
+        _("Move the hole"), id);
 }
 
 /* Why it cannot be moved, or NULL. */
@@ -136,16 +131,6 @@ is_on_hook (PpHangingView *self,
          && pp_point_distance (pp_hanging_map_to_px (&self->map, hook), px) <= REACH;
 }
 
-static GtkWidget *
-find_child (PpHangingView *self,
-            const char    *hole)
-{
-  for (guint i = 0; i < self->holes->len; i++)
-    if (g_str_equal (pp_canvas_piece_get_id (g_ptr_array_index (self->holes, i)), hole))
-      return g_ptr_array_index (self->holes, i);
-  return NULL;
-}
-
 void
 pp_hanging_view_forget_drag (PpHangingView *self)
 {
@@ -185,7 +170,7 @@ begin_cb (GtkGestureDrag *gesture,
 
       begin (self, (PpPoint) { hole->x, hole->y });
       self->drag.hole = g_strdup (hole->id);
-      gtk_widget_grab_focus (find_child (self, hole->id));
+      gtk_widget_grab_focus (pp_hanging_view_find_child (self, hole->id, NULL));
     }
   else if (is_on_hook (self, px) && pp_hanging_view_get_hook (self, &hook))
     {
@@ -210,7 +195,7 @@ update_cb (GtkGestureDrag *gesture,
   hold = get_hold (drag->panel, drag->hole);
   if (hold != NULL)
     {
-      refuse (self, hold);
+      pp_document_refuse (self->document, hold);
       pp_hanging_view_forget_drag (self);
     }
   else if (drag->is_hook)
@@ -230,7 +215,7 @@ end (PpHangingView *self)
     return;
   pp_hanging_view_forget_drag (self);
   pp_document_seal (self->document);
-  g_signal_emit_by_name (self->document, "chosen");
+  pp_hanging_view_follow (self);
 }
 
 static void
@@ -324,12 +309,20 @@ key_cb (GtkEventControllerKey *controller,
   hole = child == self->hook ? NULL : pp_canvas_piece_get_id (PP_CANVAS_PIECE (child));
   hold = get_hold (pp_document_get_panel (self->document), hole);
   if (hold != NULL)
-    refuse (self, hold);
+    pp_document_refuse (self->document, hold);
   else if (hole == NULL)
     nudge_hook (self, way);
   else
     nudge_hole (self, hole, way);
   return GDK_EVENT_STOP;
+}
+
+/* What was nudged is a step. */
+static void
+seal (PpHangingView *self)
+{
+  if (self->document != NULL && !self->drag.is_on)
+    pp_document_seal (self->document);
 }
 
 /* All that one key does while it is held is one step of undo. */
@@ -342,8 +335,8 @@ released_cb (GtkEventControllerKey *controller,
 {
   PpPoint way;
 
-  if (self->document != NULL && !self->drag.is_on && pp_nudge_find_way (key, &way))
-    pp_document_seal (self->document);
+  if (pp_nudge_find_way (key, &way))
+    seal (self);
 }
 
 void
@@ -352,6 +345,7 @@ pp_hanging_view_add_pointer (PpHangingView *self)
   GtkGesture *drag = gtk_gesture_drag_new ();
   GtkEventController *motion = gtk_event_controller_motion_new ();
   GtkEventController *keys = gtk_event_controller_key_new ();
+  GtkEventController *focus = gtk_event_controller_focus_new ();
 
   g_signal_connect (drag, "drag-begin", G_CALLBACK (begin_cb), self);
   g_signal_connect (drag, "drag-update", G_CALLBACK (update_cb), self);
@@ -363,4 +357,6 @@ pp_hanging_view_add_pointer (PpHangingView *self)
   g_signal_connect (keys, "key-pressed", G_CALLBACK (key_cb), self);
   g_signal_connect (keys, "key-released", G_CALLBACK (released_cb), self);
   gtk_widget_add_controller (GTK_WIDGET (self), keys);
+  g_signal_connect_swapped (focus, "leave", G_CALLBACK (seal), self); /* a key let go elsewhere */
+  gtk_widget_add_controller (GTK_WIDGET (self), focus);
 }

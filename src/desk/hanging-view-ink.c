@@ -200,15 +200,13 @@ measure_hook (const Ink *self,
   draw_measure (self, (PpPoint) { hook.x, glass.y0 }, hook);
 }
 
-/* Of the i-th hole from the left: to the middle of the glass and from the edge that it is measured
- * from, as measures and wire go the other ways. */
+/* To the middle of the glass and from the edge that the hole is measured from, as measures and wire
+ * go the other ways. */
 static PpPoint
-get_letter_place (const Ink *self,
-                  guint      i)
+get_letter_place (const Ink    *self,
+                  const PpHole *hole)
 {
   const PpPanel *panel = pp_document_get_panel (self->view->document);
-  g_autofree guint *order = pp_holes_from_left (panel);
-  const PpHole *hole = pp_panel_hole (panel, order[i]);
   PpPoint middle = pp_box_middle (pp_background_get_box (panel->background));
   double away = pp_hanging_view_get_hole_px (self->view, hole)
                 + LETTER_EM * pp_em_of (GTK_WIDGET (self->view));
@@ -222,14 +220,13 @@ get_letter_place (const Ink *self,
 static void
 take_letters (const Ink *self)
 {
-  const PpPanel *panel = pp_document_get_panel (self->view->document);
-
-  for (guint i = 0; i < panel->holes->len; i++)
+  for (guint i = 0; i < self->view->holes->len; i++)
     {
       g_autofree char *letter = pp_hole_letter_format (i);
+      const PpHole *hole = pp_hanging_view_get_hole (self->view, i);
       g_autoptr (PangoLayout) layout = gtk_widget_create_pango_layout (GTK_WIDGET (self->view),
                                                                        letter);
-      PpBox slip = pp_ink_get_slip (layout, get_letter_place (self, i));
+      PpBox slip = pp_ink_get_slip (layout, get_letter_place (self, hole));
 
       g_array_append_val (self->taken, slip);
     }
@@ -255,13 +252,11 @@ pp_hanging_view_draw_measures (PpHangingView   *self,
 static void
 draw_letters (const Ink *self)
 {
-  const PpPanel *panel = pp_document_get_panel (self->view->document);
-
-  for (guint i = 0; i < panel->holes->len; i++)
+  for (guint i = 0; i < self->view->holes->len; i++)
     {
       g_autofree char *letter = pp_hole_letter_format (i);
 
-      draw_text (self, letter, get_letter_place (self, i));
+      draw_text (self, letter, get_letter_place (self, pp_hanging_view_get_hole (self->view, i)));
     }
 }
 

@@ -47,7 +47,7 @@ struct _PpHangingView
   PpBox            picture_box; /* mm */
 
   GtkWidget       *hook;       /* PpCanvasPiece each, for focus and assistive technology */
-  GPtrArray       *holes;
+  GPtrArray       *holes;      /* by their letters: from the left, or in a drag as before it */
   PpHangingDrag    drag;
   PpPoint          lit;
   gboolean         is_lit;
@@ -62,6 +62,15 @@ gboolean pp_hanging_view_get_hook   (PpHangingView *self,
                                      PpPoint       *mm);
 double   pp_hanging_view_get_hole_px (PpHangingView *self,
                                       const PpHole  *hole);
+/* Of self->holes; NULL if it is gone. */
+const PpHole *pp_hanging_view_get_hole (PpHangingView *self,
+                                        guint          letter);
+/* NULL if there is none; `letter` (out) (nullable). */
+GtkWidget *pp_hanging_view_find_child (PpHangingView *self,
+                                       const char    *hole,
+                                       guint         *letter);
+/* Works out anew how it hangs, and shows it. */
+void     pp_hanging_view_follow     (PpHangingView *self);
 
 /* hanging-view-draw.c */
 void     pp_hanging_view_snapshot   (GtkWidget     *widget,

@@ -103,13 +103,22 @@ place (PpHangingView *self)
   self->side_x = drawn.x1 + SIDE_EM * em + scene->panel->background->thickness * self->map.scale;
 }
 
+const PpHole *
+pp_hanging_view_get_hole (PpHangingView *self,
+                          guint          letter)
+{
+  const char *id = pp_canvas_piece_get_id (g_ptr_array_index (self->holes, letter));
+
+  return pp_panel_find_hole (pp_document_get_panel (self->document), id, NULL);
+}
+
 /* "Hole A, 90 mm from the left and 45 mm from the top" */
 static void
 name_hole (PpHangingView *self,
-           guint          letter,
-           const PpHole  *hole)
+           guint          letter)
 {
   const PpPanel *panel = pp_document_get_panel (self->document);
+  const PpHole *hole = pp_hanging_view_get_hole (self, letter);
   PpCanvasPiece *child = g_ptr_array_index (self->holes, letter);
   g_autofree char *at = pp_place_format (panel, (PpPoint) { hole->x, hole->y });
   g_autofree char *letters = pp_hole_letter_format (letter);
@@ -162,22 +171,19 @@ pp_hanging_view_size_allocate (GtkWidget *widget,
                                int        baseline)
 {
   PpHangingView *self = PP_HANGING_VIEW (widget);
-  const PpPanel *panel;
-  g_autofree guint *order = NULL;
   PpPoint hook;
 
   if (self->document == NULL)
     return;
   place (self);
-  panel = pp_document_get_panel (self->document);
-  order = pp_holes_from_left (panel);
   if (pp_hanging_view_get_hook (self, &hook))
     allocate_child (self, self->hook, hook);
-  for (guint i = 0; i < MIN (self->holes->len, panel->holes->len); i++)
+  for (guint i = 0; i < self->holes->len; i++)
     {
-      const PpHole *hole = pp_panel_hole (panel, order[i]);
+      const PpHole *hole = pp_hanging_view_get_hole (self, i);
 
-      allocate_child (self, g_ptr_array_index (self->holes, i), (PpPoint) { hole->x, hole->y });
+      if (hole != NULL)
+        allocate_child (self, g_ptr_array_index (self->holes, i), (PpPoint) { hole->x, hole->y });
     }
 }
 
@@ -212,32 +218,57 @@ add_child (PpHangingView *self,
   return child;
 }
 
-/* One a hole, from the left; those of before are kept where the order is the same. */
-static void
-sync_holes (PpHangingView *self,
-            const PpPanel *panel,
-            const guint   *order)
+GtkWidget *
+pp_hanging_view_find_child (PpHangingView *self,
+                            const char    *hole,
+                            guint         *letter)
 {
-  gboolean is_same = self->holes->len == panel->holes->len;
-
-  for (guint i = 0; is_same && i < panel->holes->len; i++)
-    is_same = g_str_equal (pp_canvas_piece_get_id (g_ptr_array_index (self->holes, i)),
-                           pp_panel_hole (panel, order[i])->id);
-  if (!is_same)
-    {
-      g_ptr_array_set_size (self->holes, 0);
-      for (guint i = 0; i < panel->holes->len; i++)
-        g_ptr_array_add (self->holes, add_child (self, pp_panel_hole (panel, order[i])->id));
-    }
-  for (guint i = 0; i < panel->holes->len; i++)
-    name_hole (self, i, pp_panel_hole (panel, order[i]));
+  for (guint i = 0; i < self->holes->len; i++)
+    if (g_str_equal (pp_canvas_piece_get_id (g_ptr_array_index (self->holes, i)), hole))
+      {
+        if (letter != NULL)
+          *letter = i;
+        return g_ptr_array_index (self->holes, i);
+      }
+  return NULL;
 }
 
+/* The child of the i-th hole from the left, right after that of the one before. */
 static void
-follow (PpHangingView *self)
+sync_hole (PpHangingView *self,
+           guint          i,
+           const char    *id)
+{
+  GtkWidget *before = i > 0 ? g_ptr_array_index (self->holes, i - 1) : self->hook;
+  guint was;
+  GtkWidget *child = pp_hanging_view_find_child (self, id, &was);
+
+  if (child != NULL)
+    g_ptr_array_steal_index (self->holes, was);
+  else
+    child = add_child (self, id);
+  g_ptr_array_insert (self->holes, (int) i, child);
+  if (gtk_widget_get_prev_sibling (child) != before)
+    gtk_widget_insert_after (child, GTK_WIDGET (self), before);
+}
+
+/* One a hole, from the left; a hole keeps its own, and with it the focus. */
+static void
+sync_holes (PpHangingView *self)
 {
   const PpPanel *panel = pp_document_get_panel (self->document);
   g_autofree guint *order = pp_holes_from_left (panel);
+
+  for (guint i = 0; i < panel->holes->len; i++)
+    sync_hole (self, i, pp_panel_hole (panel, order[i])->id);
+  g_ptr_array_set_size (self->holes, (int) panel->holes->len);
+  for (guint i = 0; i < panel->holes->len; i++)
+    name_hole (self, i);
+}
+
+void
+pp_hanging_view_follow (PpHangingView *self)
+{
   PpPoint hook;
   gboolean has_hook;
 
@@ -245,7 +276,7 @@ follow (PpHangingView *self)
   has_hook = pp_hanging_view_get_hook (self, &hook);
   /* While one is dragged past another, the letters wait. */
   if (!self->drag.is_on)
-    sync_holes (self, panel, order);
+    sync_holes (self);
   gtk_widget_set_visible (self->hook, has_hook);
   if (has_hook)
     name_hook (self, hook);
@@ -259,7 +290,7 @@ follow_cb (PpDocument    *document,
            PpHangingView *self)
 {
   if (gtk_widget_get_mapped (GTK_WIDGET (self)))
-    follow (self);
+    pp_hanging_view_follow (self);
 }
 
 /* What a drag began from is no more once somebody else has edited the panel. */
@@ -287,7 +318,7 @@ pp_hanging_view_map (GtkWidget *widget)
 
   GTK_WIDGET_CLASS (pp_hanging_view_parent_class)->map (widget);
   if (self->document != NULL)
-    follow (self);
+    pp_hanging_view_follow (self);
 }
 
 static void
@@ -368,7 +399,7 @@ pp_hanging_view_set_how (PpHangingView *self,
     return;
   self->how = how;
   if (self->document != NULL)
-    follow (self);
+    pp_hanging_view_follow (self);
 }
 
 gboolean

@@ -32,8 +32,8 @@ def find_hook(desk):
     return desk.find('image', begins('Hook, '))
 
 
-def start(session, name):
-    path = write_panel(session.folder, f'{name}.petalpane', PIECES)
+def start(session, name, **more):
+    path = write_panel(session.folder, f'{name}.petalpane', PIECES, **more)
     desk = steps.open_file(session, path, len(PIECES))
     desk.key('alt+2')
     desk.find('group', 'The panel as it hangs')
@@ -89,6 +89,19 @@ def by_keys(session):
     check('Left moves a hole by 1 mm', get_holes(panel)['right'] == (209, 50), get_holes(panel))
     field = desk.find('text box', 'From the right')
     check('its card is beside it', field is not None)
+    steps.end(desk)
+
+
+def past_one_another(session):
+    """Hole A nudged past hole B, which makes it the second from the left."""
+    desk, path = start(session, 'hanging past', holes=[{'id': 'left', 'x': 148, 'y': 30, 'diameter': 6},
+                                                       {'id': 'right', 'x': 150.5, 'y': 60, 'diameter': 6}])
+    steps.tab_to(desk, 'hole', lambda node: node.name.startswith('Hole A, '))
+    desk.key('Right', 'Right', 'Right', 'Right', 'Right')
+    panel = save_until(desk, path, lambda p: get_holes(p)['left'] == (153, 30))
+    check('a hole nudged past another keeps the focus', get_holes(panel)['left'] == (153, 30), get_holes(panel))
+    now = desk.get_focused()
+    check('and has the next letter', now is not None and now.name.startswith('Hole B, 153 mm'), now)
     steps.end(desk)
 
 
@@ -166,4 +179,4 @@ def killed(session):
     check('nothing is left behind', not list(drafts.iterdir()), list(drafts.iterdir()))
 
 
-run(Session(), [dragged, by_keys, drilled, where_to_drill, without_wire, killed])
+run(Session(), [dragged, by_keys, past_one_another, drilled, where_to_drill, without_wire, killed])
