@@ -5,6 +5,7 @@
 # Usage: test-put-right.py PROGRAM
 import json
 import os
+import pathlib
 import subprocess
 import sys
 import tempfile
@@ -15,19 +16,12 @@ from shapely.ops import unary_union
 import spoil
 import verify
 
+sys.path.insert(0, str(pathlib.Path(__file__).resolve().parents[1]))
+from tap import check, end  # noqa: E402
+
 PROGRAM = sys.argv[1]
 SAMPLES = os.path.join(os.environ['PP_SOURCE_ROOT'], 'samples')
 NOW = '2026-06-01T10:00:00+01:00'
-results = []
-
-
-def check(name, good, why=''):
-    results.append(good)
-    if why and not good:
-        print(f'# {why}')
-    print('ok' if good else 'not ok', len(results), '-', name, flush=True)
-
-
 def run(*args):
     return subprocess.run([PROGRAM, *args], capture_output=True, check=False)
 
@@ -219,5 +213,4 @@ with tempfile.TemporaryDirectory() as place:
     for test in (test_fit_and_again, test_spoilt, test_protection, test_wire_held, test_edge, test_sound,
                  test_only, test_same, test_time, test_usage):
         test(place)
-    print(f'1..{len(results)}')
-sys.exit(not all(results))
+end()

@@ -17,20 +17,11 @@ import sys
 import tempfile
 import time
 
+sys.path.insert(0, str(pathlib.Path(__file__).resolve().parents[1]))
+from tap import check, end  # noqa: E402
+
 PROGRAM, SAMPLE, MOMENTS, SEED = sys.argv[1], sys.argv[2], int(sys.argv[3]), int(sys.argv[4])
 ACTS = 20
-n_checks = 0
-
-
-def check(name, good, detail=''):
-    global n_checks
-    n_checks += 1
-    print(f'{"ok" if good else "not ok"} {n_checks} {name}', flush=True)
-    if not good:
-        print(f'# {detail}', flush=True)
-    return good
-
-
 def run_killed(folder, env, seconds, naive):
     """What the evening said until it was killed, or ended."""
     words = [PROGRAM, 'work', str(folder / 'panel.petalpane'), str(folder / 'drafts'), str(ACTS)]
@@ -122,7 +113,7 @@ def run():
     check('most of them were killed', killed >= MOMENTS * 0.7, f'{killed} of {MOMENTS}')
     naive = [evening({'KILL_SAVE': str(n)}, None, naive=True)[0] for n in range(1, 8)]
     check('a naive saving is caught', any('the file is torn' in faults for faults in naive), naive)
-    print(f'1..{n_checks}')
+    end()
 
 
 run()

@@ -30,6 +30,8 @@ NOT_OURS = ('Petalpane', 'petalpane', 'petalbox', 'Minimize the window', 'Minimi
             'Delete', 'Return', 'Escape', 'Space', 'Left', 'Right', 'Up', 'Down', 'Menu', 'Tab', 'Towpath')
 # names that GTK gives to widgets without one, and to colours
 BY_GTK = re.compile(r'(?:Gtk|Pp)[A-Z]\w*|Red \d+%, Green \d+%, Blue \d+%')
+LEAST_TEXTS = 30  # that are read off the plainest page
+texts = set()  # all that was shown
 seen = {}    # what was shown without a word of the made-up language: where it was
 places = {}  # where things stand, by their English names
 
@@ -42,9 +44,9 @@ def get_names():
 NAMES = (*get_names(), *NOT_OURS)
 
 
-def take_words(node, answer):
-    name, words = answer[0].get('Name', ''), answer[0].get('Description', '')
+def set_words(node, name, words):
     for text in (name, words):
+        texts.add(text)
         plain = [word for word in pseudo.find_plain(BY_GTK.sub(' ', text), NAMES)]
         if plain:
             seen.setdefault(text, plain)
@@ -60,16 +62,13 @@ def place_by_keys(desk, piece):
     """As that of steps.py, but by arrows: the name that would be typed is another here."""
     n = len(steps.get_pieces(desk))
     steps.tab_to(desk, 'tray', lambda node: node.role == 'list item', 'shift+Tab')
-    desk.key('Home')
-    for _ in range(40):
-        if desk.get_focused().name.startswith(f'{piece}, '):
-            break
-        desk.key('Right')
+    steps.tab_to(desk, piece, lambda node: node.name.startswith(f'{piece}, '), 'Right')
     desk.key('Return')
     return steps.wait_pieces(desk, n + 1)[-1]
 
 
 def is_marked(_session):
+    tap.check('there are words on the screen', len(texts) > LEAST_TEXTS, texts)
     tap.check('every word on the screen is marked', not seen, '\n'.join(f'{text!r}: {words}'
                                                                         for text, words in seen.items()))
 
@@ -88,7 +87,7 @@ def use(language, folder):
             self.env.update({'LOCPATH': folder, 'LC_ALL': 'he_IL.UTF-8'})
     plain_set_env = session.Session.set_env
     session.Session.set_env = set_env
-    sight.take_words, sight.take_box = take_words, take_box
+    sight.set_words, sight.take_box = set_words, take_box
     steps.place_by_keys = place_by_keys
     if language == 'he':
         # GTK goes by the locale, of which a bare machine has none

@@ -6,12 +6,16 @@
 import json
 import math
 import os
+import pathlib
 import subprocess
 import sys
 import tempfile
 
 from shapely import affinity
 from shapely.geometry import LineString, Point, Polygon, box
+
+sys.path.insert(0, str(pathlib.Path(__file__).resolve().parents[1]))
+from tap import check, end  # noqa: E402
 
 PROGRAM = sys.argv[1]
 OFF = 0.05  # mm, outline and shape apart at most
@@ -78,16 +82,6 @@ REFUSED = {
     'a scale beyond all': HEAD + 'width="1000000mm" height="1mm" viewBox="0 0 1 1">'
                                  '<rect width="1" height="1"/></svg>',
 }
-results = []
-
-
-def check(name, good, why=''):
-    results.append(bool(good))
-    if not good and why:
-        print(f'# {why}')
-    print('ok' if good else 'not ok', len(results), '-', name)
-
-
 def run(folder, text, *options):
     path = os.path.join(folder, 'Wall fern.svg')
     with open(path, 'w', encoding='utf-8') as file:
@@ -146,7 +140,7 @@ def main():
         check('refused: an unknown key', done.returncode == 2 and done.stdout == b'')
         words = run(folder, text).stdout.decode()
         check('in words', 'Wall fern' in words and 'about' in words, words)
-    print(f'1..{len(results)}')
+    end()
 
 
 main()

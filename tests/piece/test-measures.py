@@ -6,6 +6,7 @@
 import io
 import json
 import os
+import pathlib
 import re
 import subprocess
 import sys
@@ -16,6 +17,9 @@ import PIL.Image
 import PIL.ImageDraw
 from scipy.spatial.distance import pdist
 from shapely.geometry import LineString, Polygon
+
+sys.path.insert(0, str(pathlib.Path(__file__).resolve().parents[1]))
+from tap import check, end  # noqa: E402
 
 PROGRAM = sys.argv[1]
 PIXELS = 8         # a millimetre
@@ -69,16 +73,6 @@ REFUSED = {
     'a colour that is none': ['leaf', 'colour=blue'],
     'what touches is not known': ['leaf', 'touches=nothing'],
 }
-results = []
-
-
-def check(name, good, why=''):
-    results.append(bool(good))
-    if not good and why:
-        print(f'# {why}')
-    print('ok' if good else 'not ok', len(results), '-', name)
-
-
 def run(*args):
     return subprocess.run([PROGRAM, 'piece', 'measures', *args], capture_output=True, check=False)
 
@@ -282,7 +276,7 @@ def main():
     with tempfile.TemporaryDirectory() as folder:
         check_panel(folder, made)
         check_into(folder)
-    print(f'1..{len(results)}')
+    end()
 
 
 main()

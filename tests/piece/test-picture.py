@@ -7,6 +7,7 @@ import base64
 import io
 import json
 import os
+import pathlib
 import random
 import re
 import struct
@@ -22,21 +23,14 @@ from shapely.geometry import Polygon
 
 import photographed
 
+sys.path.insert(0, str(pathlib.Path(__file__).resolve().parents[1]))
+from tap import check, end  # noqa: E402
+
 PROGRAM = sys.argv[1]
 FLAT = (0.7, 0.015)  # mm apart, and share of the area: a border on the sheet
 HIGH = (1.0, 0.025)  # a border 15 mm up
 PIXELS = 4e6
 MOST_POINTS = 320
-results = []
-
-
-def check(name, good, why=''):
-    results.append(bool(good))
-    if not good and why != '':
-        print(f'# {why}')
-    print('ok' if good else 'not ok', len(results), '-', name)
-
-
 def run(folder, picture, *args):
     path = os.path.join(folder, 'Towpath.jpg')
     with open(path, 'wb') as file:
@@ -274,7 +268,7 @@ def main():
         check_refused(folder)
         check_scans(folder)
         check_photos(folder)
-    print(f'1..{len(results)}')
+    end()
 
 
 main()

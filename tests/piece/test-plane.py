@@ -3,6 +3,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 #
 # Usage: test-plane.py PROGRAM
+import pathlib
 import random
 import subprocess
 import sys
@@ -10,19 +11,12 @@ import sys
 import numpy
 from skimage.transform import ProjectiveTransform
 
+sys.path.insert(0, str(pathlib.Path(__file__).resolve().parents[1]))
+from tap import check, end  # noqa: E402
+
 PROGRAM = sys.argv[1]
 NEAR = 1e-6  # of the larger of the places
 N_PHOTOS = 60
-results = []
-
-
-def check(name, good, why=''):
-    results.append(bool(good))
-    if not good and why != '':
-        print(f'# {why}')
-    print('ok' if good else 'not ok', len(results), '-', name)
-
-
 def ask(sheet, photo, points):
     numbers = ' '.join(f'{value:.17g}' for value in numpy.concatenate([sheet, photo, points]).ravel())
     done = subprocess.run([PROGRAM], input=numbers, capture_output=True, text=True, check=True)
@@ -75,4 +69,4 @@ def check_none():
 
 check_photos()
 check_none()
-print(f'1..{len(results)}')
+end()

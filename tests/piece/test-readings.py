@@ -8,6 +8,7 @@
 # held against the shape.
 import json
 import os
+import pathlib
 import subprocess
 import sys
 import tempfile
@@ -17,19 +18,12 @@ from scipy.interpolate import CubicSpline
 from shapely import affinity
 from shapely.geometry import LineString, Point, Polygon
 
+sys.path.insert(0, str(pathlib.Path(__file__).resolve().parents[1]))
+from tap import check, end  # noqa: E402
+
 PROGRAM = sys.argv[1]
 AREA_OFF = 0.015
 SPLINE_OFF = 0.03  # mm: 0.02 of simplifying, and what 16 points a stretch leave out
-results = []
-
-
-def check(name, good, why=''):
-    results.append(bool(good))
-    if not good and why != '':
-        print(f'# {why}')
-    print('ok' if good else 'not ok', len(results), '-', name)
-
-
 def run(*args):
     return subprocess.run([PROGRAM, 'piece', *args], capture_output=True, check=False)
 
@@ -182,7 +176,7 @@ def main():
               and words.count('\n') == 1, f'{done.returncode} {words}')
     with tempfile.TemporaryDirectory() as folder:
         check_answers(folder)
-    print(f'1..{len(results)}')
+    end()
 
 
 main()

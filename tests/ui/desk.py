@@ -4,12 +4,16 @@
 """Names, roles, states and places are those of sight.py; events go through the X server, as those
 of a hand."""
 import subprocess
+import time
+
+from gi.repository import GLib
 
 import sight
-from session import Gone, PATIENCE, wait_for
+from session import Ended, PATIENCE, wait_for
 from sight import Box, Node
 
 STEP_SECONDS = 0.04    # between two moves of a drag
+STILL_SECONDS = 0.1    # several frames: what has not moved then stands still
 FRAME = 60             # px, about a window, of both sides together
 REST_SECONDS = 0.15    # three times before a drag is let go, as a hand would
 
@@ -23,16 +27,22 @@ class Desk:
         self.application = wait_for('the program on the bus', self.find_application)
 
     def find_application(self):
-        if not self.program.is_running():
-            raise Gone(f'the program ended: {self.program.get_words()}')
+        self.want_running()
         return sight.find_application(self.session.get_bus(), self.program.process.pid)
+
+    def want_running(self):
+        if not self.program.is_running():
+            raise Ended(f'the program ended with {self.program.process.returncode}: {self.program.get_words()}')
 
     # What is there
 
     def look(self):
-        """Its windows as they are now, the one in front last."""
-        windows = [node for node in sight.look(self.application).children if 'visible' in node.states]
-        return sorted(windows, key=lambda node: 'active' in node.states)
+        """Its windows as they are now, the one in front last. Without any it begins or ends, and that nothing
+        is to be seen then says nothing."""
+        def look():
+            self.want_running()
+            return [node for node in sight.look(self.application).children if 'visible' in node.states]
+        return sorted(wait_for('a window', look), key=lambda node: 'active' in node.states)
 
     def find_now(self, role=None, name=None):
         """The first in the window that is furthest in front, or None."""
@@ -120,9 +130,20 @@ class Desk:
         """The pointer out of the way, where it lights nothing."""
         self.xdo('mousemove', 0, 0, 'sleep', REST_SECONDS)
 
-    def press(self, role, name):
+    def find_still(self, role, name, state='sensitive'):
+        """Once it stays where it is: in what slides, a click would come too late."""
+        def look():
+            node = self.find(role, name, state)
+            time.sleep(STILL_SECONDS)
+            try:
+                return node if node.get_box() == node.box else None
+            except GLib.Error:  # another stands there now
+                return None
+        return wait_for(f'{name} to stand still', look)
+
+    def press(self, role, name, button=1):
         """Clicks what has this name, once it can be pressed."""
-        self.click(self.find(role, name, 'sensitive'))
+        self.click(self.find_still(role, name), button)
 
     def drag(self, start, end, steps=12, keys=(), let_go=True):
         """From START to END, places on the screen, slowly enough for a drag between two things."""

@@ -71,11 +71,10 @@ def kept(session):
     desk.find('button', steps.begins('Today at '))
     yield desk, 'earlier saves'
     close(desk)
-    desk.key('ctrl+q')
-    desk.program.wait()
+    steps.end(desk)
     desk = Desk(session)
     desk.find('label', 'Templates of your own')
-    desk.xdo('sleep', 2)
+    steps.wait_tiles(desk)
     yield desk, 'start, with panels and a template'
     desk.key('ctrl+q')
 
@@ -98,9 +97,7 @@ def lost(session):
     drafts = session.folder / 'state' / 'petalpane'
     wait_for('a draft', lambda: [p for p in drafts.rglob('*') if p.is_file()])
     desk.xdo('sleep', 1)
-    desk.program.process.kill()
-    desk.program.process.wait()
-    session.programs.remove(desk.program)
+    session.forget(desk.program)
     desk = Desk(session)
     desk.find('label', 'Open it')
     yield desk, 'found again'

@@ -8,7 +8,7 @@ import sys
 import time
 
 import dialogs
-from session import Gone, Session
+from session import Ended, Gone, Session
 from states import LOOKS, STATES
 
 SETTLE = 1.0  # seconds: until what slides and fades has come to rest
@@ -35,7 +35,7 @@ def main():
                 continue
             try:
                 take(session, states, folder, look)
-            except (Gone, LookupError) as fault:
+            except (Ended, Gone, LookupError) as fault:
                 print(fault)
             print(*session.stop_programs())
         session.end()

@@ -17,10 +17,13 @@ import pathlib
 import shutil
 import signal
 import subprocess
+import sys
 import tempfile
 import time
 
 import sight
+
+sys.path.insert(0, str(pathlib.Path(__file__).resolve().parents[1]))  # tap.py
 
 ROOT = pathlib.Path(os.environ.get('PP_SOURCE_ROOT', pathlib.Path(__file__).parents[2]))
 BUILD = pathlib.Path(os.environ['PP_BUILD_ROOT'])
@@ -37,6 +40,10 @@ LEAKS = {'ASAN_OPTIONS': 'fast_unwind_on_malloc=0:malloc_context_size=12'}
 
 class Gone(Exception):
     """What was waited for did not come."""
+
+
+class Ended(Exception):
+    """The program ended while something was looked for in it."""
 
 
 def wait_for(what, condition, patience=PATIENCE):
@@ -162,6 +169,15 @@ class Session:
         self.programs.append(program)
         return program
 
+    def forget(self, program):
+        """One that was killed on purpose: how it ended is no fault."""
+        program.process.kill()
+        program.process.wait()
+        self.programs.remove(program)
+
+    def get_running(self):
+        return [program for program in self.programs if program.is_running()]
+
     def stop_programs(self):
         """Ends those still running; what any of them had to say, and ends that were not good."""
         faults = [fault for program in self.programs for fault in program.stop()]
@@ -216,16 +232,16 @@ class Program:
             raise Gone(f'the program did not end in {PATIENCE} s') from None
         return self.ended
 
-    def get_memory(self):
-        """The most memory it ever had, in MiB."""
-        with open(f'/proc/{self.process.pid}/status', encoding='ascii') as lines:
-            return next(int(line.split()[1]) for line in lines if line.startswith('VmHWM')) / 1024
-
     def stop(self):
         faults = []
         if self.is_running():
             self.process.terminate()
-            self.process.wait(PATIENCE)
+            try:
+                self.process.wait(PATIENCE)
+            except subprocess.TimeoutExpired:
+                self.process.kill()
+                self.process.wait()
+                faults.append(f'told to end, the program did not in {PATIENCE} s')
         elif self.process.returncode != 0:
             faults.append(f'the program ended with {self.process.returncode}')
         words = self.get_words()

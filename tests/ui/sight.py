@@ -79,6 +79,10 @@ class Node:
         return self.call('org.freedesktop.DBus.Properties', 'Get',
                          GLib.Variant('(ss)', ('org.a11y.atspi.Value', 'CurrentValue')))[0]
 
+    def get_box(self):
+        """Where it is now."""
+        return Box(*self.call(COMPONENT, 'GetExtents', GLib.Variant('(u)', (WINDOW_COORDS,)))[0])
+
     def get_window(self):
         """The window it stands in."""
         node = self
@@ -145,9 +149,13 @@ class Asking:
             GLib.MainContext.default().iteration(True)
 
 
+def set_words(node, name, words):
+    """The only place where they are set, so that a test may read them otherwise."""
+    node.name, node.words = name, words
+
+
 def take_words(node, answer):
-    node.name = answer[0].get('Name', '')
-    node.words = answer[0].get('Description', '')
+    set_words(node, answer[0].get('Name', ''), answer[0].get('Description', ''))
 
 
 def take_role(node, answer):
@@ -200,7 +208,7 @@ def ask_one(asking, node, known):
                    GLib.Variant('(s)', (ACCESSIBLE,)), take_words)
         asking.ask(node, ACCESSIBLE, 'GetState', None, take_states)
     else:
-        node.name, node.words = words[:2]
+        set_words(node, *words[:2])
         take_states(node, words[2:])
     asking.ask(node, ACCESSIBLE, 'GetChildren', None, take_children)
     if node.parent is not None:
@@ -211,7 +219,7 @@ def take_known(node, known):
     """Names as they are at the end: all of one moment, and none from before what they stand in."""
     words = known.get(node.path)
     if words is not None:
-        node.name, node.words = words[:2]
+        set_words(node, *words[:2])
         take_states(node, words[2:])
     for child in node.children:
         take_known(child, known)

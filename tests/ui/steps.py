@@ -46,6 +46,14 @@ def find_edges(desk):
     return across[0], down[0], across[-1] + 1, down[-1] + 1
 
 
+def wait_tiles(desk):
+    """Until the first page has read each panel that it shows: a tile that has grows, and moves others."""
+    def are_read():
+        tiles = [node for node in desk.find_all('button') if len(node.find_all('label')) == 2]
+        return tiles and all(' × ' in tile.words or tile.words == 'It cannot be read' for tile in tiles)
+    wait_for('the tiles', are_read)
+
+
 def begin_panel(desk, size='200 × 250 mm'):
     """A new panel from the start page, by the pointer."""
     desk.press('radio', size)
@@ -78,9 +86,15 @@ def drag_from_tray(desk, piece, to):
     return wait_pieces(desk, n + 1)[-1]
 
 
-def wait_checked(desk):
-    """Until every piece says how it rests."""
-    wait_for('the check', lambda: all(piece.words for piece in get_pieces(desk)))
+def get_words(desk):
+    """How each piece rests, as the last check has it."""
+    return [piece.words for piece in get_pieces(desk)]
+
+
+def wait_checked(desk, before=None):
+    """Until every piece says how it rests: otherwise than BEFORE, where a change must show in it, for the
+    words of the check before stay until the next."""
+    wait_for('the check', lambda: (words := get_words(desk)) and all(words) and words != before)
 
 
 def answer_dialog(desk, path):
@@ -102,6 +116,13 @@ def is_true_soon(condition):
         return wait_for('it', condition, 10)
     except Gone:
         return False
+
+
+def answer_picture(desk, path):
+    """In the dialog for a picture: where to, then until it is there and said."""
+    desk.press('label', 'Choose where…')
+    answer_dialog(desk, path)
+    desk.find('label', begins('The picture is “'))
 
 
 def save_as(desk, path):
@@ -132,13 +153,8 @@ def choose_in_menu(desk, words):
     """By the keys, in the menu that is open; of its places on the screen GTK tells those without the
     shadow round it."""
     desk.find('menu item', words)
-    for _ in range(30):
-        node = desk.get_focused()
-        if node is not None and node.role == 'menu item' and node.name == words:
-            desk.key('Return')
-            return
-        desk.key('Down')
-    raise LookupError(f'no {words} on the way down the menu')
+    tab_to(desk, words, lambda node: node.role == 'menu item' and node.name == words, 'Down')
+    desk.key('Return')
 
 
 def open_main_menu(desk):
@@ -211,3 +227,10 @@ def check_saved(desk, path, name, condition):
 def end(desk):
     """Ends the program, all saved, without a word."""
     check('it ends well', quit_saved(desk) == 0)
+
+
+def end_unsaved(desk):
+    """Ends the program, and gives up what is not saved."""
+    desk.key('ctrl+q')
+    desk.press('label', 'Discard')
+    check('it ends well', desk.program.wait() == 0)

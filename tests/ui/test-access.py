@@ -53,6 +53,7 @@ def names(session):
     check_names(desk, 'start')
     lay_three(desk)
     check_names(desk, 'dry run')
+    steps.end_unsaved(desk)
 
 
 def pieces(session):
@@ -72,6 +73,7 @@ def pieces(session):
     check('pressed, the first is chosen and has the focus',
           ['selected' in piece.states for piece in now] == [True, False, False]
           and 'focused' in now[0].states, now)
+    steps.end_unsaved(desk)
 
 
 def way_of_the_tab_key(session):
@@ -97,6 +99,7 @@ def way_of_the_tab_key(session):
     desk.key('Tab', 'shift+Tab')
     check('Shift+Tab comes back to the piece', wait_for('the focus on a piece', lambda: (
         now := desk.get_focused()) and steps.is_piece(now) and now).path == start.path)
+    steps.end_unsaved(desk)
 
 
 MOST_STOPS = 90

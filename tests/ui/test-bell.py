@@ -21,8 +21,7 @@ def begin(session, name, env=None):
     path = write_panel(session.folder, f'{name}.petalpane', ONE, wire=None, adhesive=SOON)
     desk = steps.open_file(session, path, 1)
     if env is not None:
-        desk.key('ctrl+q')
-        desk.program.wait()
+        steps.end(desk)
         desk = steps.Desk(session, path, env=env)
         steps.wait_pieces(desk, 1)
     desk.key('alt+3')

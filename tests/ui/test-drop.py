@@ -4,6 +4,7 @@
 import pathlib
 import sys
 
+import steps
 from desk import Desk
 from session import ROOT, Session, wait_for
 from tap import check, run
@@ -31,8 +32,7 @@ def dropped(session):
     check('each file dropped has a window', wait_for('two windows', lambda: titles <= {
         window.name for window in desk.look()}), [window.name for window in desk.look()])
     check('the first in the window that showed the start', len(desk.look()) == 2, desk.look())
-    desk.key('ctrl+q')
-    check('it ends well', desk.program.wait() == 0)
+    steps.end(desk)
 
 
 run(Session(), [dropped])

@@ -5,6 +5,7 @@
 waits are kept is held against the clock in tests/desk and tests/glue."""
 import json
 
+import states
 import steps
 from panels import write_panel
 from session import Session, wait_for
@@ -70,7 +71,7 @@ def order(session):
     path = write(session, 'order.petalpane')
     desk = steps.open_file(session, path, 3)
     go_to_page(desk)
-    rows = [node for node in desk.find_all('list item') if 'Clock:' in node.name]
+    rows = get_rows(desk)
     check('a step for each piece', len(rows) == 3, [node.name for node in rows])
     desk.key('Down', 'alt+Up')
     desk.find('button', 'Back to the shortest')
@@ -78,7 +79,7 @@ def order(session):
     first = [node.name for node in rows]
     kept = panel['plan']['jobs']
     check('the new order is in the file', sorted(kept) == ['p0', 'p1', 'p2'], kept)
-    now = [node.name for node in desk.find_all('list item') if 'Clock:' in node.name]
+    now = [node.name for node in get_rows(desk)]
     check('and in the list', now != first and now[0].partition('. ')[2].partition(':')[0]
           == first[1].partition('. ')[2].partition(':')[0], now)
     desk.key('ctrl+z')
@@ -133,15 +134,7 @@ def forbidden(session):
     check('what cannot be is said with the names of both', said is not None)
     check('and nothing is moved', [row.name for row in get_rows(desk)] == before)
     check('nor is there anything to undo', desk.find_now('button', 'Nothing to undo') is not None)
-    desk.key('ctrl+q')
-
-
-def happened(desk, name):
-    """From the menu, by keys: GTK 4.8 does not say where in the window a popover is."""
-    desk.press('button', 'Something happened')
-    desk.find('button', name)
-    steps.tab_to(desk, name, lambda node: node.name == name)
-    desk.key('Return')
+    steps.end(desk)
 
 
 def elsewhere(session):
@@ -154,7 +147,7 @@ def elsewhere(session):
     job = wait_log(path, 2)[1][1]
     before = {placement['id']: placement for placement in steps.read(path)['placements']}
     desk.find('label', 'Step 2 of 3')
-    happened(desk, 'It sits elsewhere')
+    states.happened(desk, 'It sits elsewhere')
     desk.find('label', 'What sits elsewhere?')
     listed = [node for node in desk.find_all('button') if ' from the left' in node.name]
     check('only what is glued can sit elsewhere', len(listed) == 1, [node.name for node in listed])
@@ -178,8 +171,7 @@ def elsewhere(session):
     log = wait_log(path, 5)
     check('the rest is glued after that', [entry[0] for entry in log[3:]] == ['placed', 'placed'], log)
     desk.find('label', 'All of it is glued')
-    desk.key('ctrl+q')
-    check('it ends well', desk.program.wait() == 0)
+    steps.end(desk)
 
 
 def pulled_out(session):
@@ -206,8 +198,7 @@ def pulled_out(session):
     log = wait_log(path, 3)
     check('once it can be written, all of it is', [entry[0] for entry in log] == ['mixed', 'placed', 'placed'], log)
     desk.wait_gone('button', 'Save as…')
-    desk.key('ctrl+q')
-    check('it ends well', desk.program.wait() == 0)
+    steps.end(desk)
 
 
 def bench(session):
@@ -237,12 +228,10 @@ def bench(session):
     wait_log(path, 4)
     desk.find('label', 'Step 2 of 3')
     # it is killed, and the file opened again
-    desk.program.process.kill()
-    desk.program.process.wait()
-    session.programs.remove(desk.program)
+    session.forget(desk.program)
     desk = steps.open_file(session, path, 3)
     go_to_page(desk)
-    rows = [node for node in desk.find_all('list item') if 'Clock:' in node.name]
+    rows = get_rows(desk)
     check('opened again two steps are left', len(rows) == 2, [node.name for node in rows])
     begin(desk)
     press(desk, 'Placed')
@@ -257,10 +246,10 @@ def bench(session):
 def broken(desk, path, job):
     count = next(piece['count'] for piece in steps.read(path)['tray'] if piece['id'] == piece_of(path, job))
     desk.find('label', 'Step 2 of 2')
-    # from the big control past "Take back" to the menu, and in it to the third
-    desk.key('Tab', 'Tab', 'Return')
-    desk.find('button', 'It broke')
-    desk.key('Tab', 'Tab', 'Return')
+    # by the keys alone, from the big control
+    steps.tab_to(desk, 'the menu', lambda node: node.name == 'Something happened')
+    desk.key('Return')
+    states.choose_happening(desk, 'It broke')
     desk.find('label', 'What broke?')
     listed = [node for node in desk.find_all('button') if ' from the left' in node.name]
     check('what broke is asked', len(listed) == 3, [node.name for node in listed])

@@ -3,7 +3,6 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 import math
 import shutil
-import signal
 
 import steps
 from desk import Desk
@@ -163,9 +162,7 @@ def killed(session):
     desk.find('image', find_moved)
     drafts = session.folder / 'state' / 'petalpane' / 'drafts'
     wait_for('the draft', lambda: drafts.exists() and list(drafts.glob('*.draft')))
-    desk.program.process.send_signal(signal.SIGKILL)
-    desk.program.process.wait()
-    session.programs.remove(desk.program)
+    session.forget(desk.program)
     again = Desk(session)
     again.press('label', 'Open it')
     again.find('group', 'The glass')

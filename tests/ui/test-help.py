@@ -117,8 +117,7 @@ def where_it_is_needed(session):
                                                   and len(name) > 20) is not None)
     desk.key('alt+4')
     check('no sheets: one line', desk.find('label', steps.begins('Nothing lies on the glass yet.')) is not None)
-    desk.key('ctrl+q')
-    desk.program.wait()
+    steps.end(desk)
 
 
 run(Session(), [where_it_is_needed, help_window, keys, about])

@@ -184,8 +184,7 @@ def not_mirrored(session):
         holes = [get_middles(desk, f'Hole {letter}, ')[0] for letter in 'ABC']
         check(f'{language}: the holes are from left to right', holes == sorted(holes), holes)
         pictures[-1].append(get_picture(desk, 'The panel as it hangs'))
-        desk.key('ctrl+q')
-        desk.program.wait()
+        steps.end(desk)
     for name, one, other in zip(('the glass', 'the panel as it hangs'), *pictures):
         check(f'{name} is the same in both directions', one.size == other.size and one.tobytes() == other.tobytes(),
               (one.size, other.size))

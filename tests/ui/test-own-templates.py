@@ -23,7 +23,7 @@ def get_names(session):
 
 def open_menu(desk, tile):
     desk.find('button', tile)
-    desk.xdo('sleep', 2)  # until the pictures beside it are there, and it stays where it is
+    steps.wait_tiles(desk)
     # templates stand below the panels, one of which may have the same title
     desk.click(desk.find_all('button', tile)[-1], button=3)
 
@@ -124,7 +124,7 @@ def damaged(session):
     desk.type('x')
     desk.key('Return')
     check('its name cannot be changed, and why is said',
-          desk.find('label', steps.begins('This template cannot be read')) is not None)
+          desk.find(None, steps.begins('This template cannot be read')) is not None)
     desk.key('Escape')
     desk.wait_gone('text box', 'Name')
     check('it is left as it is', path.read_text(encoding='utf-8') == '{"format": "petalpane-panel", ')

@@ -289,12 +289,17 @@ def scan(session):
     desk.key('ctrl+z')
     desk.find('label', steps.begins('Drag the two points to both ends'))
     check('what was typed is undone', True)
-    # where a field has the focus the first one is the field's
+    leave(desk)
+    steps.end(desk)
+
+
+def leave(desk):
+    """The piece bench, with nothing put in the tray."""
+    # where a field has the focus the first Escape is the field's
     desk.click(desk.find('radio', 'From a picture'))
     desk.key('Escape')
     desk.press('button', steps.begins('Leave it'))
     desk.wait_gone('radio', 'From a picture')
-    steps.end(desk)
 
 
 def dropped(session):
@@ -310,6 +315,8 @@ def dropped(session):
     desk.drag((125, 125), (800, 600))
     wait_count(desk, 6)
     check('a picture that is dropped is looked through', desk.find_now('radio', 'From a picture') is not None)
+    leave(desk)
+    steps.end(desk)
 
 
 run(Session(), [pointer, zoomed, keys, discs, scan, dropped])

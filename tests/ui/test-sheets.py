@@ -135,7 +135,7 @@ def follows(session):
     desk.key('alt+1')
     check('keys for pieces do nothing on this page', len(steps.wait_pieces(desk, 2)) == 2)
     check('and left nothing to undo', desk.find_now('button', 'Nothing to undo') is not None)
-    desk.key('ctrl+q')
+    steps.end(desk)
 
 
 run(Session(), [pages, chosen, follows])

@@ -74,23 +74,18 @@ def not_lost(session):
     drafts = session.folder / 'state' / 'petalpane'
     wait_for('a draft', lambda: list(drafts.rglob('*.draft*')) or [path for path in drafts.rglob('*') if path.is_file()
                                                                     and b'Another Towpath' in path.read_bytes()])
-    desk.program.process.kill()
-    desk.program.process.wait()
-    session.programs.remove(desk.program)
+    session.forget(desk.program)
     desk = Desk(session)
     desk.find('label', steps.begins('Petalpane closed before “Another Towpath”'))
     desk.press('label', 'Open it')
     check('it is offered after a crash, with its pieces', len(steps.wait_pieces(desk, 3)) == 3)
-    desk.key('ctrl+q')
-    desk.press('label', 'Discard')
-    check('it ends', desk.program.wait() == 0)
+    steps.end_unsaved(desk)
 
 
 def to_make(session):
     desk, path = begin(session, 'to-make', glued=False)
     panel = steps.read(path)
-    desk.key('ctrl+q')
-    desk.program.wait()
+    steps.end(desk)
     for piece in panel['tray']:
         piece['count'] = 3 if piece['id'] == 'cornflower' else 1
     path.write_text(json.dumps(panel), encoding='utf-8')
@@ -179,10 +174,8 @@ def from_the_shelf(session):
     steps.end(desk)
     desk = Desk(session)
     desk.find('button', 'Sedge bank')
-    desk.xdo('sleep', 2)  # until the pictures are there, and all stays where it is
-    more = next(node for node in desk.find_all() if node.name == 'What else can be done with it'
-                and node.role in ('button', 'toggle button'))
-    desk.click(more)
+    steps.wait_tiles(desk)
+    desk.press(None, 'What else can be done with it')
     steps.choose_in_menu(desk, 'Another like this…')
     accept(desk, 'Another Sedge bank')
     check('a panel on the shelf begins another', len(steps.wait_pieces(desk, 3)) == 3)
@@ -193,8 +186,8 @@ def from_the_shelf(session):
     check('it ends', desk.program.wait() == 0)
     desk = Desk(session)
     desk.find('button', 'Sedge bank')
-    desk.xdo('sleep', 2)
-    desk.click(desk.find('button', 'Sedge bank'), button=3)
+    steps.wait_tiles(desk)
+    desk.press('button', 'Sedge bank', button=3)
     steps.choose_in_menu(desk, 'Take it off this list')
     desk.wait_gone('button', 'Sedge bank')
     check('a panel can be taken off the list, and stays on the disk', path.exists())
