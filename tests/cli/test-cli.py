@@ -6,10 +6,14 @@
 import copy
 import json
 import os
+import pathlib
 import random
 import subprocess
 import sys
 import tempfile
+
+sys.path.insert(0, str(pathlib.Path(__file__).resolve().parents[1]))
+from tap import check, end  # noqa: E402
 
 PROGRAM = sys.argv[1]
 SQUARE = {'type': 'Polygon', 'coordinates': [[[-15, -15], [15, -15], [15, 15], [-15, 15], [-15, -15]]]}
@@ -63,16 +67,6 @@ REFUSED = {
 }
 
 SEED = 6  # with it the search has something to find
-
-results = []
-
-
-def check(name, good, why=''):
-    results.append(good)
-    if why and not good:
-        print(f'# {why}')
-    print('ok' if good else 'not ok', len(results), '-', name)
-
 
 def run(*args):
     return subprocess.run([PROGRAM, *args], capture_output=True, check=False)
@@ -256,7 +250,7 @@ def main():
     for words in (['--help'], ['check', '--help'], ['sheets', '--help'], ['picture', '--help']):
         done = run(*words)
         check(' '.join(words), done.returncode == 0 and done.stderr == b'' and len(done.stdout) > 80)
-    print(f'1..{len(results)}')
+    end()
 
 
 main()

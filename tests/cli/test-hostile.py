@@ -15,6 +15,9 @@ import subprocess
 import sys
 import tempfile
 
+sys.path.insert(0, str(pathlib.Path(__file__).resolve().parents[1]))
+from tap import check_faults, end  # noqa: E402
+
 PROGRAM, SOURCE = sys.argv[1], pathlib.Path(sys.argv[2])
 CORPUS = SOURCE / 'tests' / 'fuzz' / 'corpus'
 SECONDS = 60      # of processor; a second or two without sanitizers
@@ -26,18 +29,6 @@ KNOWN = re.compile(r'^(/usr/(local/)?(lib|share)/|/lib|/etc/(ld\.so|fonts|localt
 OPENED = re.compile(r'\b(?:open|openat|creat)\((?:AT_FDCWD, )?"((?:[^"\\]|\\.)*)"(?:, ([A-Z_|]+))?.*\) = (-?\d+)')
 REACHES = re.compile(r'\b(socket|connect|bind|sendto|execve|execveat|fork|vfork)\(')
 SQUARE = {'type': 'Polygon', 'coordinates': [[[-15, -15], [15, -15], [15, 15], [-15, 15], [-15, -15]]]}
-n_checks = n_failed = 0
-
-
-def check(name, faults):
-    global n_checks, n_failed
-    n_checks += 1
-    n_failed += bool(faults)
-    print('not ok' if faults else 'ok', n_checks, '-', name, flush=True)
-    for fault in faults:
-        print('#', str(fault)[:400])
-
-
 def limit():
     resource.setrlimit(resource.RLIMIT_CPU, (SECONDS, SECONDS))
     resource.setrlimit(resource.RLIMIT_FSIZE, (256 << 20, 256 << 20))
@@ -96,7 +87,7 @@ def try_file(place, name, given, commands):
             faults.append(f'{words[0]} said: {complaint}')
         if status == 2 and any(place.out.iterdir()):
             faults.append(f'{words[0]} left something though it was refused')
-    check(name, faults)
+    check_faults(name, faults)
 
 
 def panel_commands(place, path):
@@ -147,7 +138,7 @@ def sees(place):
         _, _, lines = place.trace(['/usr/bin/python3', '-I', '-S', '-c', code])
         _, _, quiet = place.trace(['/usr/bin/python3', '-I', '-S', '-c', 'pass'])
         usual = len(place.find_faults(quiet, ''))
-        check(f'the trace sees when {what}',
+        check_faults(f'the trace sees when {what}',
               [] if len(place.find_faults(lines, '')) > usual else ['nothing was seen'])
 
 
@@ -171,21 +162,20 @@ def run(place):
         try_file(place, f'drawing {name} in a panel', panel, [['picture', panel, '-o', place.out / 'out.png']])
     most = resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss * 1024
     print(f'# most memory of all: {most >> 20} MiB')
-    check('all of it within a bound of memory', [] if most < MEMORY else [f'{most} bytes'])
+    check_faults('all of it within a bound of memory', [] if most < MEMORY else [f'{most} bytes'])
 
 
 def main():
     if shutil.which('strace') is None or subprocess.run(['strace', '-qq', 'true'], capture_output=True,
                                                         check=False).returncode != 0:
         print('1..0 # SKIP strace is not here, or it may not trace here')
-        return 0
+        return
     place = Place()
     try:
         run(place)
     finally:
         shutil.rmtree(place.folder)
-    print(f'1..{n_checks}')
-    return n_failed > 0
+    end()
 
 
-sys.exit(main())
+main()
