@@ -6,7 +6,7 @@
 # Usage: test-sheets.py MAKE-SHEETS CASE
 #
 # pdfinfo, pdftotext, pdffonts and pdftoppm (poppler), qpdf and xmllint see nothing of the program
-# but its files.
+# but its files. What is asked of the sheets of one panel on one paper is one check.
 
 import json
 import os
@@ -18,6 +18,9 @@ import sys
 import tempfile
 import xml.etree.ElementTree as ElementTree
 import zlib
+
+sys.path.insert(0, str(pathlib.Path(__file__).resolve().parents[1]))
+from tap import check, end  # noqa: E402
 
 HERE = pathlib.Path(__file__).parent
 SVG = '{http://www.w3.org/2000/svg}'
@@ -54,23 +57,39 @@ TITLES = {
 }
 
 
+class NotSo(Exception):
+    """Something asked of the sheets does not hold."""
+
+
 def run(*command):
     done = subprocess.run(command, capture_output=True)
-    if done.returncode != 0:
-        sys.stderr.buffer.write(done.stdout + done.stderr)
-        raise SystemExit(f'{command[0]} failed')
+    need(done.returncode == 0, f'{command[0]} ends well: {(done.stdout + done.stderr).decode("utf-8", "replace")}')
     return done.stdout.decode('utf-8')
 
 
+class Asked:
+    """The sheets in hand, and how much was asked of them."""
+    name, n = '', 0
+
+
+def begin(name):
+    """Those before are done: all that was asked of them holds."""
+    if Asked.n > 0:
+        check(f'{Asked.name}: {Asked.n} answers', True)
+    Asked.name, Asked.n = name, 0
+
+
 def need(truth, message):
+    Asked.n += 1
     if not truth:
-        raise SystemExit('not so: ' + message)
+        raise NotSo(message)
 
 
 class Sheets:
     """The files of one panel, and its plan as [(number, mix, name)]."""
 
     def __init__(self, make, panel, paper='a4', units='mm', formats='pdf', kinds='record,order'):
+        begin(f'{panel} on {paper}, {units}, {formats}, {kinds}')
         self.panel = panel
         self.keep = tempfile.TemporaryDirectory()
         self.path = pathlib.Path(self.keep.name)
@@ -146,8 +165,15 @@ def check_paper(make):
         check_png_size(sheets, width, height)
 
 
+def files_like(sheets, pattern, n):
+    """The files of N pages."""
+    paths = sorted(sheets.path.glob(pattern))
+    need(len(paths) == n > 0, f'{n} files {pattern}: {paths}')
+    return paths
+
+
 def check_svg_size(sheets, width, height):
-    for path in sheets.path.glob('*.svg'):
+    for path in files_like(sheets, '*.svg', sheets.n_pages()):
         root = ElementTree.parse(path).getroot()
         for key, points in (('width', width), ('height', height)):
             value = root.get(key)
@@ -158,7 +184,7 @@ def check_svg_size(sheets, width, height):
 
 
 def check_png_size(sheets, width, height):
-    for path in sheets.path.glob('*.png'):
+    for path in files_like(sheets, '*.png', sheets.n_pages()):
         data = path.read_bytes()
         pixels = struct.unpack('>II', data[16:24])
         for got, points in zip(pixels, (width, height)):
@@ -342,7 +368,7 @@ def check_arabic(make):
     letters = set(TITLES['arabic'].replace(' ', ''))
     for text in sheets.texts():
         need(letters <= set(text), 'arabic letters in ' + text)
-    for path in sheets.path.glob('*.svg'):
+    for path in files_like(sheets, '*.svg', sheets.n_pages()):
         need(TITLES['arabic'] in ElementTree.parse(path).getroot()[0].text, path.name)
 
 
@@ -350,8 +376,7 @@ def check_svg(make):
     waits = 0
     for panel, units in (('meadow', 'mm'), ('wide', 'mm'), ('long-title', 'in,mono')):
         sheets = Sheets(make, panel, units=units, formats='pdf,svg')
-        paths = sorted(sheets.path.glob('*.svg'))
-        need(len(paths) == sheets.n_pages(), 'a drawing a page')
+        paths = files_like(sheets, '*.svg', sheets.n_pages())
         words = ''
         for path in paths:
             run('xmllint', '--noout', str(path))
@@ -400,7 +425,7 @@ def check_same(make):
 def pixels_of(sheets):
     """Red, green and blue of all pages, drawn small."""
     run('pdftoppm', '-r', '30', sheets.pdf, str(sheets.path / 'page'))
-    for path in sheets.path.glob('page*.ppm'):
+    for path in files_like(sheets, 'page*.ppm', sheets.n_pages()):
         data = path.read_bytes()
         start = re.match(rb'P6\s+\d+\s+\d+\s+255\s', data).end()
         yield data[start::3], data[start + 1::3], data[start + 2::3]
@@ -461,10 +486,9 @@ def check_scale(make):
 
 def check_bars(sheets, kind):
     """On each page that shows something in its true size one line of 4 in each way."""
-    for path in sheets.path.glob(kind + '-*.svg'):
-        text = path.read_text('utf-8')
-        if 'check both bars' not in text:
-            continue
+    paths = [path for path in sheets.path.glob(kind + '-*.svg') if 'check both bars' in path.read_text('utf-8')]
+    need(paths, f'{kind}: pages with bars')
+    for path in paths:
         lengths = []
         for element in ElementTree.parse(path).getroot().iter(SVG + 'path'):
             found = re.match(r'M ([-\de.]+) ([-\de.]+) L ([-\de.]+) ([-\de.]+) ', element.get('d'))
@@ -679,7 +703,12 @@ CASES = {name[6:]: value for name, value in list(globals().items())
 def main(make, case):
     os.environ.setdefault('LSAN_OPTIONS', f'suppressions="{HERE}/lsan.supp":print_suppressions=0')
     os.environ['LC_ALL'] = 'C.UTF-8'
-    CASES[case](make)
+    try:
+        CASES[case](make)
+        begin('')
+    except NotSo as fault:
+        check(Asked.name, False, fault)
+    end()
 
 
 if __name__ == '__main__':
