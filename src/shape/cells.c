@@ -10,6 +10,8 @@
  */
 #include "shape/cells.h"
 
+#include "shape/wide.h"
+
 #include <stdlib.h>
 #include <string.h>
 
@@ -26,23 +28,28 @@ first_cell_within (double coordinate)
   return whole + (whole < place);
 }
 
+static inline double
+keep_within (double coordinate)
+{
+  double least = coordinate > -CELLS_END ? coordinate : -CELLS_END;
+
+  return least < CELLS_END ? least : CELLS_END;
+}
+
 /* The first column or row whose centre is not before `coordinate`. */
 static inline int
 first_cell (double coordinate)
 {
-  return first_cell_within (CLAMP (coordinate, -CELLS_END, CELLS_END));
+  return first_cell_within (keep_within (coordinate));
 }
 
-/* A side that cuts the rows `from` to `to` - 1. */
+/* A ring, closed, and the first row at or after each of its points. */
 typedef struct
 {
-  int     from;
-  int     to;
-  PpPoint upper;
-  double  slope; /* mm in x a mm in y */
-  double  left;  /* no cut is farther left, nor right, whatever rounding does to a level one */
-  double  right;
-} Side;
+  guint          n;
+  const PpPoint *p;
+  int           *rows;
+} Ring;
 
 /* Where the sides cut the rows j0 to j1 - 1: those of row j are from first[j - j0] on, up to the
  * next row's. */
@@ -50,32 +57,35 @@ typedef struct
 {
   int    j0;
   int    j1;
-  guint  n_sides;
-  Side  *sides;
   guint *first;
   guint *next;   /* of each row, where its next cut goes */
   int   *column;
 } Cuts;
 
-static void
-add_side (Cuts   *self,
-          PpPoint a,
-          PpPoint b)
+PP_WIDE static void
+find_rows (const PpPoint *p,
+           guint          n,
+           int           *rows)
 {
-  PpPoint upper = a.y < b.y ? a : b, lower = a.y < b.y ? b : a;
-  Side *side = &self->sides[self->n_sides];
+  for (guint i = 0; i < n; i++)
+    rows[i] = first_cell (p[i].y);
+}
 
-  side->from = MAX (first_cell (upper.y), self->j0);
-  side->to = MIN (first_cell (lower.y), self->j1);
-  if (side->from >= side->to)
-    return;
-  self->n_sides++;
-  side->upper = upper;
-  side->slope = (lower.x - upper.x) / (lower.y - upper.y);
-  side->left = CLAMP (MIN (a.x, b.x), -CELLS_END, CELLS_END);
-  side->right = CLAMP (MAX (a.x, b.x), -CELLS_END, CELLS_END);
-  self->first[side->from - self->j0]++; /* here they begin and end, until they are counted */
-  self->first[side->to - self->j0]--;
+/* Here cuts begin and end, until they are counted. */
+static void
+mark_sides (Cuts       *self,
+            const Ring *ring)
+{
+  for (guint i = 0; i + 1 < ring->n; i++)
+    {
+      int a = ring->rows[i], b = ring->rows[i + 1];
+      int from = MAX (MIN (a, b), self->j0), to = MIN (MAX (a, b), self->j1);
+
+      if (from >= to)
+        continue;
+      self->first[from - self->j0]++;
+      self->first[to - self->j0]--;
+    }
 }
 
 /* From where sides begin and end to how many cuts there are before each row. */
@@ -88,22 +98,49 @@ count_cuts (Cuts *self)
     {
       cut += self->first[row]; /* which may be less than 0, going round */
       self->first[row] = sum;
+      self->next[row] = sum;
       sum += cut;
     }
-  self->next = g_memdup2 (self->first, (rows + 1) * sizeof *self->next);
   self->column = g_new (int, self->first[rows] + 1);
 }
 
-static void
-put_cuts (Cuts       *self,
-          const Side *side)
+/* Cuts of the side between two points in the rows `from` to `to` - 1. None is farther left than
+ * both, nor right, whatever rounding does to a level side. */
+static inline void
+cut_side (Cuts   *self,
+          PpPoint upper,
+          PpPoint lower,
+          int     from,
+          int     to)
 {
-  for (int j = side->from; j < side->to; j++)
-    {
-      double x = side->upper.x + (pp_cell_centre (j) - side->upper.y) * side->slope;
+  double slope = (lower.x - upper.x) / (lower.y - upper.y);
+  double left = keep_within (MIN (upper.x, lower.x)), right = keep_within (MAX (upper.x, lower.x));
+  guint *restrict next = self->next - self->j0;
+  int *restrict column = self->column;
 
-      x = MAX (MIN (x, side->right), side->left);
-      self->column[self->next[j - self->j0]++] = first_cell_within (x);
+  for (int j = from; j < to; j++)
+    {
+      double x = upper.x + (pp_cell_centre (j) - upper.y) * slope;
+
+      x = MAX (MIN (x, right), left);
+      column[next[j]++] = first_cell_within (x);
+    }
+}
+
+PP_WIDE static void
+cut_sides (Cuts       *cuts,
+           const Ring *ring)
+{
+  Cuts self = *cuts; /* which no store into it can alter */
+
+  for (guint i = 0; i + 1 < ring->n; i++)
+    {
+      gboolean falls = ring->rows[i] < ring->rows[i + 1];
+      guint upper = falls ? i : i + 1, lower = falls ? i + 1 : i;
+      int from = MAX (ring->rows[upper], self.j0), to = MIN (ring->rows[lower], self.j1);
+
+      if (from < to)
+        cut_side (&self, ring->p[upper], ring->p[lower], from, to);
     }
 }
 
@@ -118,19 +155,10 @@ compare_columns (const void *a,
 
 #define FEW 16
 
-/* A row has two cuts, or a few. */
 static void
 sort_cuts (int  *column,
            guint n)
 {
-  if (n == 2)
-    {
-      int a = column[0], b = column[1];
-
-      column[0] = MIN (a, b);
-      column[1] = MAX (a, b);
-      return;
-    }
   if (n > FEW)
     qsort (column, n, sizeof *column, compare_columns);
   for (guint i = 1; i < n && n <= FEW; i++)
@@ -145,50 +173,67 @@ sort_cuts (int  *column,
 }
 
 static void
-cuts_init (Cuts            *self,
-           const PpOutline *outline,
-           guint            n_positions,
-           int              j0,
-           int              j1)
+add_span (PpCells *self,
+          int      j,
+          int      a,
+          int      b)
 {
-  *self = (Cuts) { .j0 = j0, .j1 = j1 };
-  self->sides = g_new (Side, n_positions);
-  self->first = g_new0 (guint, (guint) (j1 - j0) + 1);
-  for (guint r = 0; r < pp_outline_get_n_rings (outline); r++)
-    {
-      guint n;
-      const PpPoint *p = pp_outline_get_ring (outline, r, &n);
-
-      for (guint i = 0; i + 1 < n; i++)
-        add_side (self, p[i], p[i + 1]);
-    }
-  count_cuts (self);
-  for (guint i = 0; i < self->n_sides; i++)
-    put_cuts (self, &self->sides[i]);
+  self->spans[self->n_spans] = (PpSpan) { j, a, b };
+  self->n_spans += a < b;
 }
 
+/* A row has two cuts, or a few. */
 static void
-cuts_clear (Cuts *self)
+pair_cuts (PpCells *self,
+           int      j,
+           int     *column,
+           guint    n)
 {
-  g_free (self->sides);
-  g_free (self->first);
-  g_free (self->next);
-  g_free (self->column);
+  if (n == 2)
+    {
+      add_span (self, j, MIN (column[0], column[1]), MAX (column[0], column[1]));
+      return;
+    }
+  sort_cuts (column, n);
+  for (guint k = 0; k + 1 < n; k += 2)
+    add_span (self, j, column[k], column[k + 1]);
 }
 
-static PpCells *
-cells_from_spans (GArray *spans)
+/* Of the rows j0 to j1 - 1. */
+static void
+add_spans (PpCells    *self,
+           const Ring *rings,
+           guint       n_rings,
+           int         j0,
+           int         j1)
 {
-  PpCells *self = g_atomic_rc_box_alloc (sizeof *self + spans->len * sizeof (PpSpan));
-  PpCellBox box = { 0, 0, 0, 0 };
-  guint n = spans->len, n_cells = 0;
+  guint rows = (guint) (j1 - j0);
+  g_autofree guint *counts = g_new0 (guint, 2 * (rows + 1));
+  Cuts cuts = { .j0 = j0, .j1 = j1, .first = counts, .next = counts + rows + 1 };
 
-  if (n > 0)
-    {
-      memcpy (self->spans, spans->data, n * sizeof (PpSpan));
-      box = (PpCellBox) { G_MAXINT, self->spans[0].j, G_MININT, self->spans[n - 1].j + 1 };
-    }
-  for (guint k = 0; k < n; k++)
+  for (guint r = 0; r < n_rings; r++)
+    mark_sides (&cuts, &rings[r]);
+  count_cuts (&cuts);
+  for (guint r = 0; r < n_rings; r++)
+    cut_sides (&cuts, &rings[r]);
+  for (guint row = 0; row < rows; row++)
+    pair_cuts (self, j0 + (int) row, cuts.column + cuts.first[row],
+               cuts.first[row + 1] - cuts.first[row]);
+  g_free (cuts.column);
+}
+
+/* From its spans. */
+static void
+sum_up (PpCells *self)
+{
+  PpCellBox box = { G_MAXINT, 0, G_MININT, 0 };
+  guint n_cells = 0;
+
+  self->box = (PpCellBox) { 0, 0, 0, 0 };
+  self->n_cells = 0;
+  if (self->n_spans == 0)
+    return;
+  for (guint k = 0; k < self->n_spans; k++)
     {
       PpSpan span = self->spans[k];
 
@@ -196,49 +241,45 @@ cells_from_spans (GArray *spans)
       box.i0 = MIN (box.i0, span.i0);
       box.i1 = MAX (box.i1, span.i1);
     }
-  self->n_spans = n;
+  box.j0 = self->spans[0].j;
+  box.j1 = self->spans[self->n_spans - 1].j + 1;
   self->n_cells = n_cells;
   self->box = box;
-  return self;
 }
 
-/* `room` has room for them; gives how many there are. */
-static guint
-pair_cuts (int    j,
-           int   *column,
-           guint  n,
-           PpSpan *room)
+/* Room for spans: two cuts make one, none without a cell is kept, and one without may stand behind
+ * them. */
+static guint64
+bound_spans (const Ring *rings,
+             guint       n_rings,
+             PpBox       box,
+             guint64     rows)
 {
-  guint n_spans = 0;
+  guint64 columns = (guint64) (first_cell (box.x1) - first_cell (box.x0)), n_cuts = 0;
 
-  sort_cuts (column, n);
-  for (guint k = 0; k + 1 < n; k += 2)
-    if (column[k] < column[k + 1])
-      room[n_spans++] = (PpSpan) { j, column[k], column[k + 1] };
-  return n_spans;
+  for (guint r = 0; r < n_rings; r++)
+    for (guint i = 0; i + 1 < rings[r].n; i++)
+      n_cuts += (guint64) ABS (rings[r].rows[i + 1] - rings[r].rows[i]);
+  return MIN (n_cuts / 2, rows * columns) + 1;
 }
 
-static void
-add_spans (GArray          *spans,
-           const PpOutline *outline,
-           guint            n_positions,
-           int              j0,
-           int              j1)
+/* (transfer full) */
+static Ring *
+find_rings (const PpOutline *outline,
+            guint            n_rings,
+            guint            n_positions)
 {
-  guint n = spans->len;
-  Cuts cuts;
+  Ring *rings = g_malloc (n_rings * sizeof (Ring) + n_positions * sizeof (int));
+  int *rows = (int *) (gpointer) (rings + n_rings);
 
-  cuts_init (&cuts, outline, n_positions, j0, j1);
-  g_array_set_size (spans, n + cuts.first[j1 - j0] / 2);
-  for (int j = j0; j < j1; j++)
+  for (guint r = 0; r < n_rings; r++)
     {
-      guint first = cuts.first[j - j0];
-
-      n += pair_cuts (j, cuts.column + first, cuts.first[j - j0 + 1] - first,
-                      &g_array_index (spans, PpSpan, n));
+      rings[r].p = pp_outline_get_ring (outline, r, &rings[r].n);
+      rings[r].rows = rows;
+      find_rows (rings[r].p, rings[r].n, rows);
+      rows += rings[r].n;
     }
-  g_array_set_size (spans, n);
-  cuts_clear (&cuts);
+  return rings;
 }
 
 static guint
@@ -262,34 +303,39 @@ pp_cells_new (const PpOutline *outline)
 {
   PpBox box = pp_outline_get_box (outline);
   int j0 = first_cell (box.y0), j1 = first_cell (box.y1);
-  guint n_positions = count_positions (outline);
+  guint n_rings = pp_outline_get_n_rings (outline), n_positions = count_positions (outline);
   int step = 1 + MOST_CUTS / (int) n_positions;
-  g_autoptr (GArray) spans = g_array_sized_new (FALSE, FALSE, sizeof (PpSpan), (guint) (j1 - j0));
+  g_autofree Ring *rings = find_rings (outline, n_rings, n_positions);
+  guint64 most = bound_spans (rings, n_rings, box, (guint64) (j1 - j0));
+  PpCells *self = g_atomic_rc_box_alloc (sizeof *self + most * sizeof (PpSpan));
 
+  self->n_spans = 0;
   for (int j = j0; j < j1; j += step)
-    add_spans (spans, outline, n_positions, j, MIN (j + step, j1));
-  return cells_from_spans (spans);
+    add_spans (self, rings, n_rings, j, MIN (j + step, j1));
+  sum_up (self);
+  return self;
 }
 
 PpCells *
 pp_cells_new_disc (PpPoint centre,
                    double  radius)
 {
-  g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (PpSpan));
   double reach = radius + PP_TIE;
+  int first = first_cell (centre.y - reach), end = first_cell (centre.y + reach) + 1;
+  PpCells *self = g_atomic_rc_box_alloc (sizeof *self
+                                         + (gsize) (end - first + 1) * sizeof (PpSpan));
 
-  for (int j = first_cell (centre.y - reach); pp_cell_centre (j) <= centre.y + reach; j++)
+  self->n_spans = 0;
+  for (int j = first; pp_cell_centre (j) <= centre.y + reach; j++)
     {
       double dy = pp_cell_centre (j) - centre.y;
       double half = sqrt (fmax (reach * reach - dy * dy, 0));
-      PpSpan span = { j,
-                      (int) ceil ((centre.x - half) / PP_CELL - 0.5),
-                      (int) floor ((centre.x + half) / PP_CELL - 0.5) + 1 };
 
-      if (span.i0 < span.i1)
-        g_array_append_val (spans, span);
+      add_span (self, j, (int) ceil ((centre.x - half) / PP_CELL - 0.5),
+                (int) floor ((centre.x + half) / PP_CELL - 0.5) + 1);
     }
-  return cells_from_spans (spans);
+  sum_up (self);
+  return self;
 }
 
 PpCells *
