@@ -1,4 +1,4 @@
-# count.py: what a test run came to, in ten slow tests, the skips and one line
+# count.py: what a test run came to: why it failed, ten slow tests, the skips and one line
 #
 # SPDX-License-Identifier: GPL-3.0-or-later
 """Usage: count.py BUILD LOG SETUP STATUS
@@ -67,6 +67,14 @@ def count_program(run, has_checks):
     return passed, failed, skips
 
 
+def tell_why(run):
+    """What a program that failed said of its checks: meson shows of a TAP program only its errors."""
+    said = [line for line in (run['stdout'] or '').splitlines() if re.match(r'#|not ok', line)]
+    print(f'\n{run["name"]} said:')
+    for line in said[-80:]:
+        print(f'  {line[:300]}')
+
+
 def never_ran(asked, runs):
     """Names asked for and not in the log; a name asked for twice must be there twice."""
     left = sorted(asked)
@@ -90,6 +98,8 @@ def main():
         passed += more_passed
         failed += more_failed
         skips += more_skips
+        if more_failed > 0:
+            tell_why(run)
     for name, count in collections.Counter(name for name, _ in asked).items():
         if count > 1:
             print(f'{count} test programs are called {name}: meson keeps the log of one.')
