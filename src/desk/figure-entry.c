@@ -428,7 +428,7 @@ pp_figure_entry_set_estimate (PpFigureEntry *self,
   g_return_if_fail (PP_IS_FIGURE_ENTRY (self));
 
   words = g_strdup_printf (_("about %s"), figure);
-  g_object_set (self, "placeholder", words, NULL);
+  gtk_entry_set_placeholder_text (PRIVATE (self)->entry, words);
 }
 
 void

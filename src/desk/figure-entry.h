@@ -41,34 +41,34 @@ struct _PpFigureEntryClass
   const char *(*get_hint) (PpFigureEntry *self);
 };
 
-double   pp_figure_entry_get_value (PpFigureEntry *self);
+double   pp_figure_entry_get_value    (PpFigureEntry *self);
 /* Commits nothing. What the maker is typing stays if the value is the one the field has. */
-void     pp_figure_entry_set_value (PpFigureEntry *self,
-                                    double         value);
+void     pp_figure_entry_set_value    (PpFigureEntry *self,
+                                       double         value);
 /* Values that may be typed, both ends included; without it any. */
-void     pp_figure_entry_set_range (PpFigureEntry *self,
-                                    double         least,
-                                    double         most);
+void     pp_figure_entry_set_range    (PpFigureEntry *self,
+                                       double         least,
+                                       double         most);
 /* What is taken while the field is empty, shown in it as "about 25"; `figure` without unit. */
 void     pp_figure_entry_set_estimate (PpFigureEntry *self,
-                                    const char    *figure);
+                                       const char    *figure);
 /* Takes what was typed, as Return does. */
-void     pp_figure_entry_commit    (PpFigureEntry *self);
+void     pp_figure_entry_commit       (PpFigureEntry *self);
 /* Puts the old text back; TRUE if another one stood there. */
-gboolean pp_figure_entry_put_back  (PpFigureEntry *self);
+gboolean pp_figure_entry_put_back     (PpFigureEntry *self);
 
 /* TRUE while something stands there that cannot be taken, and a sentence under it says why. */
-gboolean pp_figure_entry_has_fault (PpFigureEntry *self);
+gboolean pp_figure_entry_has_fault    (PpFigureEntry *self);
 
 /* For the kinds: the unit behind the field, "" for none, and how it is called in full. */
-void     pp_figure_entry_set_unit  (PpFigureEntry *self,
-                                    const char    *unit,
-                                    const char    *spoken);
+void     pp_figure_entry_set_unit     (PpFigureEntry *self,
+                                       const char    *unit,
+                                       const char    *spoken);
 
 /* Reads a figure without unit, "12", "12,5" or "4 1/2", as pp_length_parse() reads it. */
-gboolean pp_figure_parse           (const char    *text,
-                                    double        *value);
+gboolean pp_figure_parse              (const char    *text,
+                                       double        *value);
 /* To a tenth, whole where it is. (transfer full) */
-char    *pp_figure_format          (double         value);
+char    *pp_figure_format             (double         value);
 
 G_END_DECLS

@@ -8,6 +8,7 @@
 
 #include "advise/again.h"
 #include "desk/file-words.h"
+#include "desk/panel-files.h"
 #include "file/panel-read.h"
 #include "file/panel-write.h"
 #include "panel/i18n.h"
@@ -21,58 +22,28 @@ get_folder (void)
   return g_build_filename (g_get_user_data_dir (), "petalpane", "templates", NULL);
 }
 
-static int
-compare_names (gconstpointer a,
-               gconstpointer b)
-{
-  const char * const *one = a;
-  const char * const *other = b;
-
-  return g_utf8_collate (*one, *other);
-}
-
-static GPtrArray *
-list_names (const char *folder)
-{
-  GPtrArray *names = g_ptr_array_new_with_free_func (g_free);
-  g_autoptr (GDir) dir = g_dir_open (folder, 0, NULL);
-  const char *name;
-
-  while (dir != NULL && (name = g_dir_read_name (dir)) != NULL)
-    if (*name != '.' && g_str_has_suffix (name, PP_PANEL_ENDING))
-      g_ptr_array_add (names, g_strdup (name));
-  g_ptr_array_sort (names, compare_names);
-  return names;
-}
-
 GPtrArray *
 pp_own_templates_list (void)
 {
   g_autofree char *folder = get_folder ();
-  g_autoptr (GPtrArray) names = list_names (folder);
-  GPtrArray *files = g_ptr_array_new_with_free_func (g_object_unref);
 
-  for (guint i = 0; i < names->len; i++)
-    g_ptr_array_add (files, g_file_new_build_filename (folder, g_ptr_array_index (names, i), NULL));
-  return files;
+  return pp_panel_files_list (folder);
 }
 
 char *
 pp_own_templates_get_state (void)
 {
-  g_autofree char *folder = get_folder ();
-  g_autoptr (GPtrArray) names = list_names (folder);
+  g_autoptr (GPtrArray) files = pp_own_templates_list ();
   GString *state = g_string_new (NULL);
 
-  for (guint i = 0; i < names->len; i++)
+  for (guint i = 0; i < files->len; i++)
     {
-      const char *name = g_ptr_array_index (names, i);
-      g_autofree char *path = g_build_filename (folder, name, NULL);
+      const char *path = g_file_peek_path (g_ptr_array_index (files, i));
       GStatBuf about = { 0 };
 
       g_stat (path, &about);
       g_string_append_printf (state, "%s %" G_GINT64_FORMAT ".%09" G_GINT64_FORMAT " %"
-                              G_GINT64_FORMAT "\n", name, (gint64) about.st_mtim.tv_sec,
+                              G_GINT64_FORMAT "\n", path, (gint64) about.st_mtim.tv_sec,
                               (gint64) about.st_mtim.tv_nsec, (gint64) about.st_size);
     }
   return g_string_free (state, FALSE);

@@ -9,32 +9,7 @@
 
 #include "desk/samples-folder.h"
 
-#include "desk/file-words.h"
-
-#include <string.h>
-
-static int
-compare_names (gconstpointer a,
-               gconstpointer b)
-{
-  const char * const *one = a;
-  const char * const *other = b;
-
-  return strcmp (*one, *other);
-}
-
-static GPtrArray *
-list_names (GDir *dir)
-{
-  GPtrArray *names = g_ptr_array_new_with_free_func (g_free);
-  const char *name;
-
-  while ((name = g_dir_read_name (dir)) != NULL)
-    if (g_str_has_suffix (name, PP_PANEL_ENDING))
-      g_ptr_array_add (names, g_strdup (name));
-  g_ptr_array_sort (names, compare_names);
-  return names;
-}
+#include "desk/panel-files.h"
 
 static char *
 find_folder (void)
@@ -53,12 +28,7 @@ find_folder (void)
 GPtrArray *
 pp_samples_folder_list (void)
 {
-  GPtrArray *files = g_ptr_array_new_with_free_func (g_object_unref);
   g_autofree char *folder = find_folder ();
-  g_autoptr (GDir) dir = g_dir_open (folder, 0, NULL);
-  g_autoptr (GPtrArray) names = dir != NULL ? list_names (dir) : g_ptr_array_new ();
 
-  for (guint i = 0; i < names->len; i++)
-    g_ptr_array_add (files, g_file_new_build_filename (folder, g_ptr_array_index (names, i), NULL));
-  return files;
+  return pp_panel_files_list (folder);
 }
