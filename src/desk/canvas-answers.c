@@ -72,9 +72,9 @@ is_worth_showing (const PpPanel   *panel,
 static void
 draw_wire_that_shows (PpCanvas        *self,
                       cairo_t         *cr,
-                      const PpPalette *palette)
+                      const PpPalette *palette,
+                      GArray          *taken)
 {
-  g_autoptr (GArray) taken = g_array_new (FALSE, FALSE, sizeof (PpBox));
   const PpCheck *check = pp_document_get_check (self->document);
   const PpPath *path;
 
@@ -200,13 +200,16 @@ pp_canvas_draw_answers (PpCanvas        *self,
                         cairo_t         *cr,
                         const PpPalette *palette)
 {
+  g_autoptr (GArray) taken = g_array_new (FALSE, FALSE, sizeof (PpBox));
+
+  pp_canvas_add_pin_boxes (self, taken);
   if (!self->look.from_behind && self->look.sideways == 0)
     {
       draw_holes_that_show (self, cr, palette);
-      draw_wire_that_shows (self, cr, palette);
+      draw_wire_that_shows (self, cr, palette, taken);
     }
   if (self->look.groups)
-    pp_canvas_draw_groups (self, cr, palette);
+    pp_canvas_draw_groups (self, cr, palette, taken);
   if (self->look.glue)
     draw_glue (self, cr, palette);
   if (self->look.heights)

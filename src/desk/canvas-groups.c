@@ -130,14 +130,13 @@ draw_group (PpCanvas        *self,
 void
 pp_canvas_draw_groups (PpCanvas        *self,
                        cairo_t         *cr,
-                       const PpPalette *palette)
+                       const PpPalette *palette,
+                       GArray          *taken)
 {
   const PpCheck *check = pp_document_get_check (self->document);
-
   guint n = check != NULL ? check->composition->n_groups : 0;
   g_autofree PpPoint *tops = g_new (PpPoint, n);
   g_autofree gboolean *are_there = g_new (gboolean, n);
-  g_autoptr (GArray) taken = g_array_new (FALSE, FALSE, sizeof (PpBox));
 
   for (guint i = 0; i < n; i++)
     are_there[i] = draw_group (self, cr, palette, check, &check->composition->groups[i], &tops[i]);

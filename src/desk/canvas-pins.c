@@ -165,3 +165,20 @@ pp_canvas_draw_pins (PpCanvas        *self,
                      (int) i == self->lit);
       }
 }
+
+void
+pp_canvas_add_pin_boxes (PpCanvas *self,
+                         GArray   *boxes)
+{
+  GPtrArray *findings = pp_document_get_findings (self->document);
+  double half = pp_pin_get_size (gtk_widget_get_pango_context (GTK_WIDGET (self))) / 2;
+
+  for (guint i = 0; i < findings->len; i++)
+    if (is_pin (self, i))
+      {
+        PpPoint px = get_pin (self, i);
+        PpBox box = { px.x - half, px.y - half, px.x + half, px.y + half };
+
+        g_array_append_val (boxes, box);
+      }
+}

@@ -148,10 +148,14 @@ void      pp_canvas_draw_length_clear (PpCanvas *self, cairo_t *cr, const PpPale
 void      pp_canvas_draw_answers    (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
 
 /* canvas-groups.c */
-void      pp_canvas_draw_groups     (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
+/* What is written keeps off `taken` (PpBox, widget px), and is added to it. */
+void      pp_canvas_draw_groups     (PpCanvas *self, cairo_t *cr, const PpPalette *palette,
+                                     GArray *taken);
 
 /* canvas-pins.c */
 void      pp_canvas_draw_pins       (PpCanvas *self, cairo_t *cr, const PpPalette *palette);
+/* Where the pins with numbers stand: PpBox, widget px. */
+void      pp_canvas_add_pin_boxes   (PpCanvas *self, GArray *boxes);
 /* The finding whose pin is at a widget px, or -1. A small mark over a piece is not in the way of a
  * hand that takes the piece. */
 int       pp_canvas_hit_pin         (PpCanvas *self, PpPoint px, gboolean over_piece);
