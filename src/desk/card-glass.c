@@ -260,7 +260,7 @@ note_cb (PpNoteView  *view,
   const PpPanel *panel = get_panel (self);
 
   if (panel != NULL)
-    take (self, pp_edit_set_titles (panel, NULL, NULL, text), NULL, _("Note"), NULL);
+    take (self, pp_edit_set_titles (panel, NULL, NULL, text), NULL, C_("of a panel", "Note"), NULL);
 }
 
 /* The drop-down lists the units in the order of PpUnits. */

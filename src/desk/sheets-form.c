@@ -28,6 +28,7 @@ struct _PpSheetsForm
 {
   GtkWidget       parent_instance;
   GArray         *rows;   /* Row, in the order of printing */
+  GtkCheckButton *all;    /* of the sheets of a panel */
   GtkBox         *kinds;
   GtkBox         *blanks;
   GtkCheckButton *behind;
@@ -48,6 +49,8 @@ G_DEFINE_FINAL_TYPE (PpSheetsForm, pp_sheets_form, GTK_TYPE_WIDGET)
 
 static guint changed_signal;
 
+static void all_toggled_cb (PpSheetsForm *self);
+
 static gboolean
 is_own_size (PpSheetsForm *self)
 {
@@ -55,6 +58,25 @@ is_own_size (PpSheetsForm *self)
 
   pp_sheet_papers (&n);
   return gtk_drop_down_get_selected (self->paper) >= n;
+}
+
+/* Ticked, not ticked, or in between, as the sheets of a panel are. */
+static void
+show_all (PpSheetsForm *self)
+{
+  guint n = 0, n_ticked = 0;
+
+  for (guint i = 0; i < self->rows->len; i++)
+    {
+      const Row *row = &g_array_index (self->rows, Row, i);
+
+      n += !row->is_blank;
+      n_ticked += !row->is_blank && gtk_check_button_get_active (row->tick);
+    }
+  g_signal_handlers_block_by_func (self->all, all_toggled_cb, self);
+  gtk_check_button_set_active (self->all, n_ticked == n);
+  gtk_check_button_set_inconsistent (self->all, n_ticked > 0 && n_ticked < n);
+  g_signal_handlers_unblock_by_func (self->all, all_toggled_cb, self);
 }
 
 /* What depends on a tick stands under it, and sleeps without it. */
@@ -129,8 +151,28 @@ static void
 changed_cb (PpSheetsForm *self)
 {
   keep (self);
+  show_all (self);
   show_parts (self);
   g_signal_emit (self, changed_signal, 0);
+}
+
+/* One change, however many ticks it moves. */
+static void
+all_toggled_cb (PpSheetsForm *self)
+{
+  gboolean on = gtk_check_button_get_active (self->all);
+
+  for (guint i = 0; i < self->rows->len; i++)
+    {
+      const Row *row = &g_array_index (self->rows, Row, i);
+
+      if (row->is_blank)
+        continue;
+      g_signal_handlers_block_by_func (row->tick, changed_cb, self);
+      gtk_check_button_set_active (row->tick, on);
+      g_signal_handlers_unblock_by_func (row->tick, changed_cb, self);
+    }
+  changed_cb (self);
 }
 
 static void
@@ -167,6 +209,7 @@ pp_sheets_form_finalize (GObject *object)
 static void
 bind_children (GtkWidgetClass *widget_class)
 {
+  gtk_widget_class_bind_template_child (widget_class, PpSheetsForm, all);
   gtk_widget_class_bind_template_child (widget_class, PpSheetsForm, kinds);
   gtk_widget_class_bind_template_child (widget_class, PpSheetsForm, blanks);
   gtk_widget_class_bind_template_child (widget_class, PpSheetsForm, behind);
@@ -323,6 +366,7 @@ pp_sheets_form_init (PpSheetsForm *self)
   fill_figures (self);
   add_papers (self);
   restore (self);
+  show_all (self);
   show_parts (self);
   entries[0] = self->inset;
   entries[1] = self->across;
@@ -330,6 +374,7 @@ pp_sheets_form_init (PpSheetsForm *self)
   for (guint i = 0; i < G_N_ELEMENTS (entries); i++)
     g_signal_connect (entries[i], "committed", G_CALLBACK (committed_cb), self);
   g_signal_connect (self->paper, "notify::selected", G_CALLBACK (selected_cb), self);
+  g_signal_connect_swapped (self->all, "toggled", G_CALLBACK (all_toggled_cb), self);
   g_signal_connect_swapped (self->behind, "toggled", G_CALLBACK (changed_cb), self);
   g_signal_connect_swapped (self->upright, "toggled", G_CALLBACK (changed_cb), self);
   g_signal_connect_swapped (self->mono, "toggled", G_CALLBACK (changed_cb), self);
@@ -352,6 +397,7 @@ pp_sheets_form_set_panel (PpSheetsForm  *self,
       pp_figure_entry_set_value (entries[i], pp_figure_entry_get_value (entries[i]));
     }
   self->has_pieces = panel->placements->len > 0;
+  gtk_widget_set_sensitive (GTK_WIDGET (self->all), self->has_pieces);
   for (guint i = 0; i < self->rows->len; i++)
     {
       const Row *row = &g_array_index (self->rows, Row, i);

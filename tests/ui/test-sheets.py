@@ -52,9 +52,9 @@ def count_pages(pdf):
     return int(next(line for line in said.splitlines() if line.startswith('Pages:')).split()[1])
 
 
-def tick(desk, name):
+def tick(desk, name, way='Tab'):
     """Goes to the tick by Tab and presses it by the space bar."""
-    steps.tab_to(desk, name, lambda node: node.role == 'checkbox' and node.name == name)
+    steps.tab_to(desk, name, lambda node: node.role == 'checkbox' and node.name == name, way)
     was = 'checked' in desk.get_focused().states
     desk.key('space')
     wait_for(f'{name} to change', lambda: (node := desk.get_focused()) and ('checked' in node.states) != was)
@@ -117,6 +117,20 @@ def chosen(session):
     steps.end(desk)
 
 
+def alone(session):
+    """One sheet of the eight takes two ticks."""
+    desk, _path = begin(session)
+    go_to_sheets(desk)
+    n = len(wait_leaves(desk, 'all the sheets', lambda leaves: len(leaves) > 4))
+    tick(desk, 'For this panel')
+    tick(desk, 'Glue order')
+    left = wait_leaves(desk, 'only the order', lambda leaves: all(node.name.startswith('Glue order') for node in leaves))
+    check('the tick for all takes all off, and one is left', len(left) < n, left)
+    tick(desk, 'For this panel', 'shift+Tab')
+    check('from in between it puts all on again', len(wait_leaves(desk, 'all again', lambda leaves: len(leaves) >= n)) == n)
+    steps.end(desk)
+
+
 def follows(session):
     desk, _path = begin(session)
     desk.key('ctrl+a')
@@ -138,4 +152,4 @@ def follows(session):
     steps.end(desk)
 
 
-run(Session(), [pages, chosen, follows])
+run(Session(), [pages, chosen, alone, follows])
