@@ -4,8 +4,8 @@
  *
  * A check in a thread while the panel is edited and the check before is read; putting right on two
  * threads; a picture's pieces found in two threads from one photo; art drawn by two; a draft written
- * by two. Threads are told by pthreads, which every sanitizer knows. With RACE in the environment
- * there is one race on purpose, to see that it is seen.
+ * by two; sheets written by one and shown by another. Threads are told by pthreads, which every
+ * sanitizer knows. With RACE in the environment there is one race on purpose, to see that it is seen.
  */
 #include "advise/advise.h"
 #include "art/art.h"
@@ -231,6 +231,7 @@ main (int    argc,
   g_test_add_func ("/threads/picture", test_picture);
   g_test_add_func ("/threads/art", test_art);
   g_test_add_func ("/threads/draft", test_draft);
+  g_test_add_func ("/threads/sheets", test_sheets);
   if (g_getenv ("RACE") != NULL)
     g_test_add_func ("/threads/race", test_race);
   return g_test_run ();

@@ -14,3 +14,4 @@ pthread_t start        (void      *(*work) (void *data),
 void      join         (pthread_t    thread);
 
 void      test_picture (void);
+void      test_sheets  (void);
