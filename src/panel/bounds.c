@@ -97,7 +97,9 @@ add_knot (PpBox         room,
 {
   const PpHole *hole = pp_panel_find_hole (panel, id, NULL);
 
-  return hole == NULL ? room : pp_box_add_point (room, (PpPoint) { hole->x, hole->y });
+  return hole == NULL ? room
+                      : pp_box_union (room, pp_box_grow ((PpBox) { hole->x, hole->y, hole->x, hole->y },
+                                                         panel->wire->knot_diameter / 2));
 }
 
 /* A piece that meets nothing of it floats, and needs no room. */

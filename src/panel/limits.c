@@ -13,6 +13,7 @@ typedef enum
   RANGE_NOT_NEGATIVE,
   RANGE_POSITIVE,
   RANGE_SHARE, /* 0 to 1 */
+  RANGE_PART,  /* more than 0, to 1 */
 } Range;
 
 typedef struct
@@ -48,7 +49,7 @@ static const Row rows[PP_N_LIMITS] = {
   [PP_LIMIT_EXPOSED_FAULT] = { "exposed_fault", 3, RANGE_NOT_NEGATIVE },
   [PP_LIMIT_KNOT_SHARE] = { "knot_share", 0.95, RANGE_SHARE },
   [PP_LIMIT_PLACE] = { "place", 3, RANGE_NOT_NEGATIVE },
-  [PP_LIMIT_KNOT_EFFICIENCY] = { "knot_efficiency", 0.5, RANGE_SHARE },
+  [PP_LIMIT_KNOT_EFFICIENCY] = { "knot_efficiency", 0.5, RANGE_PART },
   [PP_LIMIT_DESIGN_FACTOR] = { "design_factor", 5, RANGE_POSITIVE },
   [PP_LIMIT_TILT] = { "tilt", 2, RANGE_NOT_NEGATIVE },
   [PP_LIMIT_LEAN] = { "lean", 5, RANGE_NOT_NEGATIVE },
@@ -93,6 +94,9 @@ check (const Row *row,
       return pp_rule_positive (value, row->key, error);
     case RANGE_SHARE:
       return pp_rule_between (value, 0, 1, row->key, error);
+    case RANGE_PART:
+      return pp_rule_positive (value, row->key, error)
+             && pp_rule_between (value, 0, 1, row->key, error);
     }
   g_return_val_if_reached (FALSE);
 }

@@ -3,14 +3,16 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Each says whether `value` may stand in `member`, and if not sets PP_PANEL_ERROR_VALUE with
- * "member: what it must be, not what it is". No number may be NAN or infinite but where the
- * function's name says that null is allowed.
+ * "member: what it must be, not what it is". No number may be NAN, infinite or farther from 0 than
+ * PP_FIGURE_MAX, but where the function's name says that null is allowed.
  */
 #pragma once
 
 #include <glib.h>
 
 G_BEGIN_DECLS
+
+#define PP_FIGURE_MAX 1e9 /* of any unit: more than a panel has of anything */
 
 gboolean pp_rule_finite           (double value, const char *member, GError **error);
 gboolean pp_rule_positive         (double value, const char *member, GError **error);

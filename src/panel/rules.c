@@ -40,12 +40,29 @@ refuse_text (const char *value,
   return FALSE;
 }
 
+/* So that no sum or product of figures is beyond what a double holds. */
+static gboolean
+is_bearable (double      value,
+             const char *member,
+             GError    **error)
+{
+  char most[G_ASCII_DTOSTR_BUF_SIZE];
+  g_autofree char *must = NULL;
+
+  if (fabs (value) <= PP_FIGURE_MAX)
+    return TRUE;
+  g_ascii_formatd (most, sizeof most, "%.10g", PP_FIGURE_MAX);
+  must = g_strdup_printf (_("must be at most %s"), most);
+  return refuse_number (value, member, must, error);
+}
+
 gboolean
 pp_rule_finite (double      value,
                 const char *member,
                 GError    **error)
 {
-  return isfinite (value) || refuse_number (value, member, _("must be a number"), error);
+  return (isfinite (value) || refuse_number (value, member, _("must be a number"), error))
+         && is_bearable (value, member, error);
 }
 
 gboolean
@@ -53,8 +70,9 @@ pp_rule_positive (double      value,
                   const char *member,
                   GError    **error)
 {
-  return (isfinite (value) && value > 0)
-         || refuse_number (value, member, _("must be more than 0"), error);
+  return ((isfinite (value) && value > 0)
+          || refuse_number (value, member, _("must be more than 0"), error))
+         && is_bearable (value, member, error);
 }
 
 gboolean
@@ -70,8 +88,9 @@ pp_rule_not_negative (double      value,
                       const char *member,
                       GError    **error)
 {
-  return (isfinite (value) && value >= 0)
-         || refuse_number (value, member, _("must be 0 or more"), error);
+  return ((isfinite (value) && value >= 0)
+          || refuse_number (value, member, _("must be 0 or more"), error))
+         && is_bearable (value, member, error);
 }
 
 gboolean

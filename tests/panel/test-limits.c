@@ -13,6 +13,7 @@ typedef enum
   ANY,     /* 0 or more */
   DIVIDES, /* more than 0 */
   SHARE,   /* 0 to 1 */
+  PART,    /* more than 0, to 1 */
 } Range;
 
 typedef struct
@@ -47,7 +48,7 @@ static const Row rows[] = {
   { PP_LIMIT_EXPOSED_FAULT, "exposed_fault", 3, ANY },
   { PP_LIMIT_KNOT_SHARE, "knot_share", 0.95, SHARE },
   { PP_LIMIT_PLACE, "place", 3, ANY },
-  { PP_LIMIT_KNOT_EFFICIENCY, "knot_efficiency", 0.5, SHARE },
+  { PP_LIMIT_KNOT_EFFICIENCY, "knot_efficiency", 0.5, PART },
   { PP_LIMIT_DESIGN_FACTOR, "design_factor", 5, DIVIDES },
   { PP_LIMIT_TILT, "tilt", 2, ANY },
   { PP_LIMIT_LEAN, "lean", 5, ANY },
@@ -90,13 +91,15 @@ static void
 test_range (gconstpointer data)
 {
   const Row *row = data;
+  gboolean ends_at_one = row->range == SHARE || row->range == PART;
 
   check_value (row, NAN, TRUE);
   check_value (row, 1, TRUE);
-  check_value (row, 0, row->range != DIVIDES);
+  check_value (row, 0, row->range != DIVIDES && row->range != PART);
   check_value (row, 1e-9, TRUE);
-  check_value (row, 1.000001, row->range != SHARE);
-  check_value (row, 1e6, row->range != SHARE);
+  check_value (row, 1.000001, !ends_at_one);
+  check_value (row, 1e9, !ends_at_one);
+  check_value (row, 1.000001e9, FALSE);
   check_value (row, -1e-9, FALSE);
   check_value (row, INFINITY, FALSE);
   check_value (row, -INFINITY, FALSE);
