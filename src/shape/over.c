@@ -4,6 +4,8 @@
  */
 #include "shape/over.h"
 
+#include "panel/tolerance.h"
+
 static gboolean
 overlap (const PpScene *scene,
          guint          i,
@@ -13,7 +15,7 @@ overlap (const PpScene *scene,
 
   return pp_box_meets (a->box, b->box)
          && pp_region_overlap (a->region, b->region)
-              > pp_panel_get_limit (scene->panel, PP_LIMIT_OVERLAP);
+              > pp_panel_get_limit (scene->panel, PP_LIMIT_OVERLAP) + PP_TIE;
 }
 
 int

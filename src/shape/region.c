@@ -116,12 +116,44 @@ regions_meet (PpRegion *a,
          && GEOSPreparedIntersects_r (pp_geos (), get_prepared (a), b->geometry) == 1;
 }
 
+static void
+add_areas (GPtrArray          *areas,
+           const GEOSGeometry *geometry)
+{
+  GEOSContextHandle_t handle = pp_geos ();
+  int n = GEOSGetNumGeometries_r (handle, geometry);
+
+  if (GEOSGeomTypeId_r (handle, geometry) == GEOS_POLYGON)
+    g_ptr_array_add (areas, GEOSGeom_clone_r (handle, geometry));
+  else
+    for (int i = 0; i < n && GEOSGeom_getDimensions_r (handle, geometry) == 2; i++)
+      add_areas (areas, GEOSGetGeometryN_r (handle, geometry, i));
+}
+
+/* Takes `geometry` (nullable): where borders only touch, what two have in common has lines and points
+ * too, which are no part of a region. */
+static GEOSGeometry *
+keep_areas (GEOSGeometry *geometry)
+{
+  GEOSContextHandle_t handle = pp_geos ();
+  g_autoptr (GPtrArray) areas = NULL;
+  int type = geometry != NULL ? GEOSGeomTypeId_r (handle, geometry) : GEOS_POLYGON;
+
+  if (type == GEOS_POLYGON || type == GEOS_MULTIPOLYGON)
+    return geometry;
+  areas = g_ptr_array_new ();
+  add_areas (areas, geometry);
+  GEOSGeom_destroy_r (handle, geometry);
+  return GEOSGeom_createCollection_r (handle, GEOS_MULTIPOLYGON, (GEOSGeometry **) areas->pdata,
+                                      areas->len);
+}
+
 /* Of two that meet. */
 static PpRegion *
 intersect (PpRegion *a,
            PpRegion *b)
 {
-  return region_take (GEOSIntersection_r (pp_geos (), a->geometry, b->geometry));
+  return region_take (keep_areas (GEOSIntersection_r (pp_geos (), a->geometry, b->geometry)));
 }
 
 PpRegion *

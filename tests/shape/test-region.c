@@ -61,6 +61,23 @@ test_overlay (gconstpointer data)
 }
 
 /* OGC conformance item T46: point (44 31) to Ashton is 12 exactly. */
+/* They share a line of their borders, and below it an area: the line is no part of the region. */
+static void
+test_touching (void)
+{
+  g_autoptr (PpOutline) outline_a = test_outline ("0 0, 10 0, 10 10, 0 10");
+  g_autoptr (PpOutline) outline_b = test_outline ("10 0, 20 0, 20 10, 5 10, 5 5, 10 5");
+  g_autoptr (PpRegion) a = pp_region_new (outline_a);
+  g_autoptr (PpRegion) b = pp_region_new (outline_b);
+  g_autoptr (PpRegion) common = pp_region_intersection (a, b);
+  PpBox box = pp_region_get_box (common);
+
+  g_assert_cmpfloat_with_epsilon (pp_region_get_area (common), 25, 1e-9);
+  g_assert_cmpfloat_with_epsilon (box.y0, 5, 1e-9);
+  g_assert_cmpfloat_with_epsilon (box.x0, 5, 1e-9);
+  g_assert_cmpfloat_with_epsilon (pp_region_border_distance (common, a), 0, 1e-9);
+}
+
 static void
 test_point_distance (void)
 {
@@ -218,6 +235,7 @@ main (int    argc,
 
       g_test_add_data_func (path, &overlays[i], test_overlay);
     }
+  g_test_add_func ("/region/touching", test_touching);
   g_test_add_func ("/region/point-distance", test_point_distance);
   g_test_add_func ("/region/distances", test_distances);
   g_test_add_func ("/region/inset", test_inset);
