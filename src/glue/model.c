@@ -37,14 +37,42 @@ can_hold (const PpLine *line)
 {
   const PpProblem *problem = line->problem;
 
-  if (problem->mixing > MOST || problem->life > MOST || problem->largest > MOST)
+  if (problem->mixing > MOST)
     return FALSE;
+  for (guint k = 0; k < line->n; k++)
+    if (line->tasks[k]->minutes > MOST || line->tasks[k]->volume > MOST)
+      return FALSE;
   for (guint i = 0; i < problem->n_links; i++)
     if (problem->links[i].lag > MOST)
       return FALSE;
 
-  /* Minutes and volumes are of jobs that fit a mix. */
   return TRUE;
+}
+
+/* No mix is under way for longer: every job, each after its longest wait. min */
+static double
+get_longest_window (const PpLine *line)
+{
+  double minutes = 0, lag = 0;
+
+  for (guint k = 0; k < line->n; k++)
+    minutes += line->tasks[k]->minutes;
+  for (guint i = 0; i < line->problem->n_links; i++)
+    lag = fmax (lag, line->problem->links[i].lag);
+
+  return minutes + line->n * (line->problem->mixing + lag);
+}
+
+/* No mix takes more. ml */
+static double
+get_all_volumes (const PpLine *line)
+{
+  double volume = 0;
+
+  for (guint k = 0; k < line->n; k++)
+    volume += line->tasks[k]->volume;
+
+  return volume;
 }
 
 /* Whether the thirstiest jobs together, for as long as a mix lasts, are too much for it. */
@@ -299,9 +327,9 @@ pp_model_new (const PpLine  *line,
   self->n = line->n;
   self->n_words = pp_set_count_words (line->n);
   self->mixing = ticks (problem->mixing);
-  self->window = ticks (problem->life - problem->mixing);
+  self->window = ticks (fmin (problem->life - problem->mixing, get_longest_window (line)));
   self->tie = ticks (PP_TIE);
-  self->largest = ticks (problem->largest);
+  self->largest = ticks (fmin (problem->largest, get_all_volumes (line)));
   self->minutes = g_new (gint64, self->n);
   self->volumes = g_new (gint64, self->n);
   self->tails = g_new (gint64, self->n);

@@ -303,13 +303,10 @@ pp_order_find_followers (const PpOrder *self,
 {
   gboolean *follows = g_new0 (gboolean, self->n_jobs);
 
-  for (guint k = job + 1; k < self->n_jobs; k++)
-    for (guint i = 0; i < self->n_hard && !follows[k]; i++)
-      {
-        const PpEdge *edge = &self->hard[i];
-
-        follows[k] = edge->second == k && (edge->first == job || follows[edge->first]);
-      }
+  /* All edges into a job come before those out of it. */
+  for (guint i = 0; i < self->n_hard; i++)
+    if (self->hard[i].first == job || follows[self->hard[i].first])
+      follows[self->hard[i].second] = TRUE;
 
   return follows;
 }

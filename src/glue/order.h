@@ -33,7 +33,7 @@ typedef struct
   PpStage *stages;    /* of each job */
   double  *depth;     /* of each job: y of the hole or of the body's centroid, mm */
   guint    n_hard;
-  PpEdge  *hard;      /* all of them, each once */
+  PpEdge  *hard;      /* all of them, each once, by rising second */
   guint    n_drawn;
   PpEdge  *drawn;     /* transitive reduction of hard */
   guint    n_tucks;

@@ -41,19 +41,22 @@ pp_reorder_ask (const PpPlan *plan,
   return may;
 }
 
-static gboolean
-has_step (const PpPlan *plan,
-          const char   *id)
+static char *
+dup_id (const PpPlan *plan,
+        guint         step)
 {
-  for (guint i = 0; i < plan->n_steps; i++)
-    {
-      g_autofree char *of_step = pp_job_dup_id (plan->check->panel, plan->order->n_knots,
-                                                plan->steps[i].job);
+  return pp_job_dup_id (plan->check->panel, plan->order->n_knots, plan->steps[step].job);
+}
 
-      if (g_str_equal (of_step, id))
-        return TRUE;
-    }
-  return FALSE;
+/* The ids of its steps, as a set. (transfer full) */
+static GHashTable *
+list_steps (const PpPlan *plan)
+{
+  GHashTable *ids = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
+
+  for (guint i = 0; i < plan->n_steps; i++)
+    g_hash_table_add (ids, dup_id (plan, i));
+  return ids;
 }
 
 char **
@@ -66,9 +69,10 @@ pp_reorder_jobs (const PpPlan  *plan,
   g_return_val_if_fail (plan->n_steps == 0 || (from < plan->n_steps && to < plan->n_steps), NULL);
 
   g_autoptr (GStrvBuilder) ids = g_strv_builder_new ();
+  g_autoptr (GHashTable) steps = list_steps (plan);
 
   for (guint i = 0; panel->plan != NULL && panel->plan[i] != NULL; i++)
-    if (!has_step (plan, panel->plan[i]))
+    if (!g_hash_table_contains (steps, panel->plan[i]))
       g_strv_builder_add (ids, panel->plan[i]);
   for (guint i = 0; i < plan->n_steps; i++)
     {
@@ -81,8 +85,7 @@ pp_reorder_jobs (const PpPlan  *plan,
       else if (to < from && i > to && i <= from)
         step = i - 1;
 
-      g_autofree char *id = pp_job_dup_id (plan->check->panel, plan->order->n_knots,
-                                           plan->steps[step].job);
+      g_autofree char *id = dup_id (plan, step);
 
       g_strv_builder_add (ids, id);
     }

@@ -187,6 +187,18 @@ assert_best (const PpProblem *problem)
   g_assert_cmpuint (brute_count_against (problem, order), ==, best.n_against);
 }
 
+/* Glue that never sets, mixed in any amount. */
+static void
+test_endless (void)
+{
+  const PpTask tasks[] = { AT (30), AT (10), AT (20), AT (0) };
+  const PpLink links[] = { { 0, 1, 10 } };
+  PpProblem problem = { .n_tasks = 4, .tasks = tasks, .n_links = 1, .links = links, .mixing = 1,
+                        .life = 1e9, .largest = 1e9, .sitting = NAN };
+
+  assert_best (&problem);
+}
+
 static void
 test_brute (void)
 {
@@ -395,6 +407,7 @@ main (int argc, char **argv)
 
       g_test_add_data_func (path, &rows[i], test_row);
     }
+  g_test_add_func ("/schedule/endless", test_endless);
   g_test_add_func ("/schedule/brute/all-orders", test_brute);
   g_test_add_func ("/schedule/brute/on-order", test_brute_on_order);
   g_test_add_func ("/schedule/brute/rare", test_brute_rare);
