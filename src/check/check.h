@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * A value: immutable, counted atomically, holding its panel. `order` and `mix-small` are the
- * glue plan's (glue/plan.h), `art-left-out` the art's (art/art.h).
+ * glue plan's (glue/plan.h), `art-left-out` the sheets' (sheet/left-out.h).
  */
 #pragma once
 
@@ -35,7 +35,8 @@ typedef struct
   PpSaid        *said;        /* those of them that are of one placement each */
 } PpCheck;
 
-/* Called with the share done, 0 to 1, now and then, in the thread of the check. */
+/* Called with the share done, 0 to 1, now and then, in the thread of the check; what is taken over from
+ * a check before is done at once and told of together. */
 typedef void (*PpProgressFunc) (double   done,
                                 gpointer data);
 

@@ -67,5 +67,6 @@ copy_finding (gconstpointer finding,
 void
 pp_findings_keep_said (PpFindings *findings)
 {
-  findings->said->list = g_ptr_array_copy (findings->list, copy_finding, NULL);
+  if (findings->said != NULL)
+    findings->said->list = g_ptr_array_copy (findings->list, copy_finding, NULL);
 }
