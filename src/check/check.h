@@ -35,8 +35,8 @@ typedef struct
   PpSaid        *said;        /* those of them that are of one placement each */
 } PpCheck;
 
-/* Called with the share done, 0 to 1, now and then, in the thread of the check; what is taken over from
- * a check before is done at once and told of together. */
+/* Called with the share done, 0 to 1, now and then, in the thread of the check; what is taken over
+ * from a check before is done at once and told of together. */
 typedef void (*PpProgressFunc) (double   done,
                                 gpointer data);
 

@@ -34,8 +34,8 @@ typedef struct
   double   utilisation; /* share of the working stress; NAN without a dab */
 } PpJoint;
 
-/* The upward pass: `self` gets area, capacity and places; n_dabs and volume are 0, utilisation is NAN.
- * Of a piece that rests on nothing all are 0. */
+/* The upward pass: `self` gets area, capacity and places; n_dabs and volume are 0, utilisation is
+ * NAN. Of a piece that rests on nothing all are 0. */
 void pp_joint_find_places (PpJoint       *self,
                            const PpScene *scene,
                            const PpBed   *bed,

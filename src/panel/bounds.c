@@ -97,9 +97,12 @@ add_knot (PpBox         room,
 {
   const PpHole *hole = pp_panel_find_hole (panel, id, NULL);
 
-  return hole == NULL ? room
-                      : pp_box_union (room, pp_box_grow ((PpBox) { hole->x, hole->y, hole->x, hole->y },
-                                                         panel->wire->knot_diameter / 2));
+  double half = panel->wire->knot_diameter / 2;
+
+  if (hole == NULL)
+    return room;
+  return pp_box_union (room, (PpBox) { hole->x - half, hole->y - half,
+                                       hole->x + half, hole->y + half });
 }
 
 /* A piece that meets nothing of it floats, and needs no room. */

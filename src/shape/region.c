@@ -130,8 +130,8 @@ add_areas (GPtrArray          *areas,
       add_areas (areas, GEOSGetGeometryN_r (handle, geometry, i));
 }
 
-/* Takes `geometry` (nullable): where borders only touch, what two have in common has lines and points
- * too, which are no part of a region. */
+/* Takes `geometry` (nullable): where borders only touch, what two have in common has lines and
+ * points too, which are no part of a region. */
 static GEOSGeometry *
 keep_areas (GEOSGeometry *geometry)
 {
