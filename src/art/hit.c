@@ -19,13 +19,6 @@ distance_to_segment (PpPoint p,
   return hypot (p.x - a.x - t * dx, p.y - a.y - t * dy);
 }
 
-static gboolean
-is_in_box (PpBox   box,
-           PpPoint p)
-{
-  return p.x >= box.x0 && p.x <= box.x1 && p.y >= box.y0 && p.y <= box.y1;
-}
-
 int
 pp_hit_body (const PpScene *scene,
              PpPoint        p,
@@ -37,13 +30,14 @@ pp_hit_body (const PpScene *scene,
   g_return_val_if_fail (scene != NULL, PP_NO_INDEX);
 
   for (guint i = scene->n_bodies; i-- > 0;)
-    if (is_in_box (scene->bodies[i]->box, p) && pp_region_contains (scene->bodies[i]->region, p))
+    if (pp_box_contains (scene->bodies[i]->box, p)
+        && pp_region_contains (scene->bodies[i]->region, p))
       return (int) i;
   for (guint i = scene->n_bodies; i-- > 0;)
     {
       double distance;
 
-      if (!is_in_box (pp_box_grow (scene->bodies[i]->box, reach), p))
+      if (!pp_box_contains (pp_box_grow (scene->bodies[i]->box, reach), p))
         continue;
       distance = pp_region_point_to_border (scene->bodies[i]->region, p);
       if (distance < least || (nearest == PP_NO_INDEX && distance <= least))

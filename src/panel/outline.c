@@ -245,3 +245,19 @@ pp_outline_map (const PpOutline *self,
   measure_box (mapped);
   return mapped;
 }
+
+static PpPoint
+move_point (PpPoint       p,
+            gconstpointer data)
+{
+  const PpPoint *by = data;
+
+  return (PpPoint) { p.x + by->x, p.y + by->y };
+}
+
+PpOutline *
+pp_outline_move (const PpOutline *self,
+                 PpPoint          by)
+{
+  return pp_outline_map (self, move_point, &by);
+}

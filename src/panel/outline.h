@@ -60,6 +60,9 @@ typedef PpPoint (*PpPointMap)             (PpPoint           p,
 PpOutline     *pp_outline_map             (const PpOutline  *self,
                                            PpPointMap        map,
                                            gconstpointer     data);
+/* Returns (transfer full). */
+PpOutline     *pp_outline_move            (const PpOutline  *self,
+                                           PpPoint           by);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpOutline, pp_outline_unref)
 

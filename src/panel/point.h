@@ -114,6 +114,23 @@ pp_box_meets (PpBox a,
   return a.x0 <= b.x1 && b.x0 <= a.x1 && a.y0 <= b.y1 && b.y0 <= a.y1;
 }
 
+/* Inside or on the border. */
+static inline gboolean
+pp_box_contains (PpBox   box,
+                 PpPoint p)
+{
+  return p.x >= box.x0 && p.x <= box.x1 && p.y >= box.y0 && p.y <= box.y1;
+}
+
+/* The whole of `inner`, which is not empty; their borders may touch. */
+static inline gboolean
+pp_box_holds (PpBox outer,
+              PpBox inner)
+{
+  return inner.x0 >= outer.x0 && inner.x1 <= outer.x1 && inner.y0 >= outer.y0
+         && inner.y1 <= outer.y1;
+}
+
 static inline double
 pp_box_width (PpBox box)
 {

@@ -60,6 +60,16 @@ pp_region_new_disc (PpPoint centre,
 }
 
 PpRegion *
+pp_region_new_box (PpBox box)
+{
+  const PpPoint ring[] = { { box.x0, box.y0 }, { box.x1, box.y0 }, { box.x1, box.y1 },
+                           { box.x0, box.y1 }, { box.x0, box.y0 } };
+
+  return region_take (pp_box_is_empty (box) ? NULL
+                                            : pp_geos_ring_polygon (ring, G_N_ELEMENTS (ring)));
+}
+
+PpRegion *
 pp_region_new_empty (void)
 {
   return region_take (NULL);

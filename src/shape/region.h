@@ -18,6 +18,7 @@ typedef struct _PpRegion PpRegion;
 PpRegion *pp_region_new              (const PpOutline *outline);
 PpRegion *pp_region_new_disc         (PpPoint          centre,
                                       double           radius);
+PpRegion *pp_region_new_box          (PpBox            box);
 PpRegion *pp_region_new_empty        (void);
 PpRegion *pp_region_ref              (PpRegion        *self);
 void      pp_region_unref            (PpRegion        *self);

@@ -247,22 +247,13 @@ typedef struct
   PpPoint         label_at;
 } Large;
 
-static PpPoint
-move_point (PpPoint       p,
-            gconstpointer data)
-{
-  const PpPoint *by = data;
-
-  return (PpPoint) { p.x + by->x, p.y + by->y };
-}
-
 static void
 draw_large_tile (PpBook       *book,
                  const PpTile *tile,
                  gpointer      data)
 {
   const Large *self = data;
-  g_autoptr (PpOutline) shown = pp_outline_map (self->part->outline, move_point, &tile->shift);
+  g_autoptr (PpOutline) shown = pp_outline_move (self->part->outline, tile->shift);
 
   draw_outline (book, shown, self->part->is_insert);
   draw_label (book, self->part->label, self->item->label,
@@ -274,10 +265,7 @@ is_large_blank (PpBox    window,
                 gpointer data)
 {
   const Large *self = data;
-  const PpPoint corners[] = { { window.x0, window.y0 }, { window.x1, window.y0 },
-                              { window.x1, window.y1 }, { window.x0, window.y1 } };
-  g_autoptr (PpOutline) outline = pp_outline_new_ring (corners, G_N_ELEMENTS (corners));
-  g_autoptr (PpRegion) page = pp_region_new (outline);
+  g_autoptr (PpRegion) page = pp_region_new_box (window);
   g_autoptr (PpRegion) region = pp_region_new (self->part->outline);
 
   return pp_region_overlap (page, region) <= 0;

@@ -23,21 +23,13 @@ typedef struct
 } Plan;
 
 static gboolean
-is_within (PpBox inner,
-           PpBox outer)
-{
-  return inner.x0 >= outer.x0 && inner.y0 >= outer.y0 && inner.x1 <= outer.x1
-         && inner.y1 <= outer.y1;
-}
-
-static gboolean
 is_free (const Plan         *plan,
          const PpSheetLabel *label)
 {
   PpBox box = pp_label_box (label);
   PpBox wide = pp_box_grow (box, plan->gap);
 
-  if (!is_within (box, plan->bounds))
+  if (!pp_box_holds (plan->bounds, box))
     return FALSE;
   for (guint i = 0; i < plan->n_obstacles; i++)
     if (pp_box_meets (wide, plan->obstacles[i]))

@@ -58,18 +58,11 @@ is_covered (const PpScene  *scene,
     {
       const PpBody *body = scene->bodies[upper];
 
-      if ((is_there == NULL || is_there[upper]) && p.x >= body->box.x0 && p.x <= body->box.x1
-          && p.y >= body->box.y0 && p.y <= body->box.y1 && pp_cells_contain (body->cells, i, j))
+      if ((is_there == NULL || is_there[upper]) && pp_box_contains (body->box, p)
+          && pp_cells_contain (body->cells, i, j))
         return TRUE;
     }
   return FALSE;
-}
-
-static gboolean
-is_in_box (PpPoint p,
-           PpBox   box)
-{
-  return p.x >= box.x0 && p.x <= box.x1 && p.y >= box.y0 && p.y <= box.y1;
 }
 
 static GArray *
@@ -91,7 +84,7 @@ find_seen (const PpScene  *scene,
         {
           PpPoint p = { pp_cell_centre (i), pp_cell_centre (span->j) };
 
-          if (is_in_box (p, window) && !is_covered (scene, is_there, index, i, span->j))
+          if (pp_box_contains (window, p) && !is_covered (scene, is_there, index, i, span->j))
             g_array_append_val (seen, p);
         }
     }
@@ -146,14 +139,6 @@ pp_anchors_new (const PpScene  *scene,
   return anchors;
 }
 
-static gboolean
-is_box_within (PpBox inner,
-               PpBox outer)
-{
-  return is_in_box ((PpPoint) { inner.x0, inner.y0 }, outer)
-         && is_in_box ((PpPoint) { inner.x1, inner.y1 }, outer);
-}
-
 gboolean
 pp_anchor_find (const PpScene *scene,
                 guint          job,
@@ -168,11 +153,11 @@ pp_anchor_find (const PpScene *scene,
   else if (pp_box_meets (window, scene->bodies[index]->box))
     {
       seen = find_seen (scene, NULL, index, window);
-      if (seen->len < LEAST_SEEN && !is_box_within (scene->bodies[index]->box, window))
+      if (seen->len < LEAST_SEEN && !pp_box_holds (window, scene->bodies[index]->box))
         return FALSE;
       *at = seen->len > 0 ? find_middle (seen) : scene->bodies[index]->centroid;
     }
   else
     return FALSE;
-  return is_in_box (*at, window);
+  return pp_box_contains (window, *at);
 }

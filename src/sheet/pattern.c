@@ -47,16 +47,6 @@ to_panel_box (const PpPattern *self,
   return (PpBox) { sum - window.x1, window.y0, sum - window.x0, window.y1 };
 }
 
-static PpRegion *
-make_region (PpBox box)
-{
-  const PpPoint corners[] = { { box.x0, box.y0 }, { box.x1, box.y0 }, { box.x1, box.y1 },
-                              { box.x0, box.y1 } };
-  g_autoptr (PpOutline) outline = pp_outline_new_ring (corners, G_N_ELEMENTS (corners));
-
-  return pp_region_new (outline);
-}
-
 static gboolean
 is_blank (PpBox    window,
           gpointer data)
@@ -64,7 +54,7 @@ is_blank (PpBox    window,
   const PpPattern *self = data;
   const PpScene *scene = self->book->job->check->scene;
   PpBox seen = to_panel_box (self, window);
-  g_autoptr (PpRegion) region = make_region (seen);
+  g_autoptr (PpRegion) region = pp_region_new_box (seen);
 
   if (pp_region_overlap (region, scene->background) > 0)
     return FALSE;
@@ -83,7 +73,7 @@ is_clear (PpBox    box,
   const PpPattern *self = data;
   const PpScene *scene = self->book->job->check->scene;
   PpBox seen = to_panel_box (self, box);
-  g_autoptr (PpRegion) region = make_region (seen);
+  g_autoptr (PpRegion) region = pp_region_new_box (seen);
   double least = PP_TIE;
   double most = pp_box_width (seen) * pp_box_height (seen) - PP_TIE;
   double glass = pp_region_overlap (region, scene->background);
@@ -106,7 +96,7 @@ draw_crosses (PpBook      *book,
               const PpMap *map)
 {
   PpBox glass = pp_background_get_box (book->panel->background);
-  double step = book->job->units == PP_UNITS_INCH ? 50.8 : 50;
+  double step = book->job->units == PP_UNITS_INCH ? 2 * PP_MM_PER_INCH : 50;
   cairo_t *cr = book->cr;
 
   for (double y = glass.y0 + step; y < glass.y1; y += step)

@@ -93,6 +93,14 @@ test_box (void)
   assert_box (pp_box_add_point (box, (PpPoint) { 7, 0 }), 1, 0, 7, 8);
   g_assert_true (pp_box_meets (box, (PpBox) { 5, 8, 6, 9 }));
   g_assert_true (pp_box_meets ((PpBox) { 5, 8, 6, 9 }, box));
+  g_assert_true (pp_box_contains (box, (PpPoint) { 5, 2 }));
+  g_assert_false (pp_box_contains (box, (PpPoint) { 5.1, 3 }));
+  g_assert_false (pp_box_contains (box, (PpPoint) { 3, 1.9 }));
+  g_assert_false (pp_box_contains (pp_box_empty (), (PpPoint) { 0, 0 }));
+  g_assert_true (pp_box_holds (box, box));
+  g_assert_true (pp_box_holds (box, (PpBox) { 2, 3, 4, 8 }));
+  g_assert_false (pp_box_holds (box, (PpBox) { 2, 3, 5.1, 4 }));
+  g_assert_false (pp_box_holds (box, (PpBox) { 2, 1.9, 4, 8 }));
   g_assert_false (pp_box_meets (box, (PpBox) { 5.001, 2, 6, 8 }));
   g_assert_false (pp_box_meets (box, (PpBox) { 1, -3, 5, 1.999 }));
   g_assert_cmpfloat (pp_point_distance ((PpPoint) { 1, 1 }, (PpPoint) { 4, 5 }), ==, 5);
@@ -258,6 +266,20 @@ test_map (void)
   assert_box (pp_outline_get_box (outline), 0, 0, 9, 9);
 }
 
+static void
+test_move (void)
+{
+  static const guint lengths[] = { 5, 4 };
+  static const PpPoint points[] = { SQUARE, TRIANGLE };
+  g_autoptr (PpOutline) outline = pp_outline_new (lengths, 2, points, NULL, NULL);
+  g_autoptr (PpOutline) moved = pp_outline_move (outline, (PpPoint) { 100, -2 });
+  g_autoptr (PpOutline) back = pp_outline_move (moved, (PpPoint) { -100, 2 });
+
+  assert_box (pp_outline_get_box (moved), 100, -2, 109, 7);
+  g_assert_false (pp_outline_near (outline, moved));
+  g_assert_true (pp_outline_equal (outline, back));
+}
+
 /* Only the border has a say. */
 static void
 test_box_of_border (void)
@@ -299,6 +321,7 @@ main (int   argc,
   g_test_add_func ("/outline/longest", test_longest);
   g_test_add_func ("/outline/ring", test_ring);
   g_test_add_func ("/outline/map", test_map);
+  g_test_add_func ("/outline/move", test_move);
   g_test_add_func ("/outline/box-of-border", test_box_of_border);
   return g_test_run ();
 }

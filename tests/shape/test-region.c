@@ -180,6 +180,22 @@ test_disc (void)
 }
 
 static void
+test_box (void)
+{
+  g_autoptr (PpRegion) box = pp_region_new_box ((PpBox) { 5, 6, 9, 16 });
+  g_autoptr (PpRegion) none = pp_region_new_box (pp_box_empty ());
+  g_autoptr (PpRegion) line = pp_region_new_box ((PpBox) { 5, 6, 5, 16 });
+
+  g_assert_cmpfloat (pp_region_get_area (box), ==, 40);
+  g_assert_cmpfloat (pp_region_get_box (box).x0, ==, 5);
+  g_assert_cmpfloat (pp_region_get_box (box).y1, ==, 16);
+  g_assert_true (pp_region_contains (box, (PpPoint) { 9, 6 }));
+  g_assert_cmpfloat (pp_region_get_area (none), ==, 0);
+  g_assert_true (pp_box_is_empty (pp_region_get_box (none)));
+  g_assert_cmpfloat (pp_region_overlap (line, box), ==, 0);
+}
+
+static void
 add_area (const PpOutline *polygon,
           gpointer         data)
 {
@@ -241,6 +257,7 @@ main (int    argc,
   g_test_add_func ("/region/inset", test_inset);
   g_test_add_func ("/region/inset/brute", test_inset_brute);
   g_test_add_func ("/region/disc", test_disc);
+  g_test_add_func ("/region/box", test_box);
   g_test_add_func ("/region/foreach", test_foreach);
   g_test_add_func ("/region/threads", test_threads);
   return g_test_run ();
