@@ -55,14 +55,6 @@ pp_pose_cost (const PpPlacement *before,
          + TURN_COST * fabs (pp_turn_between (before->rotation, after->rotation));
 }
 
-double
-pp_wire_length (const PpPanel *panel)
-{
-  if (panel->wire == NULL)
-    return 0;
-  return isnan (panel->wire->length) ? pp_panel_get_hole_distance (panel) : panel->wire->length;
-}
-
 /* mm by which the wire is made longer. One that stays taut runs with its holes, which cost their
  * own. */
 static double
@@ -72,7 +64,7 @@ wire_change (const PpPanel *before,
   if (before->wire == after->wire || before->wire == NULL || after->wire == NULL
       || (isnan (before->wire->length) && isnan (after->wire->length)))
     return 0;
-  return pp_wire_length (after) - pp_wire_length (before);
+  return pp_panel_get_wire_length (after) - pp_panel_get_wire_length (before);
 }
 
 /* Places before of those kept, in the order of now; their number. */

@@ -42,8 +42,6 @@ double      pp_turn_between         (double             from,
 /* Of moving and turning one placement. */
 double      pp_pose_cost            (const PpPlacement *before,
                                      const PpPlacement *after);
-/* mm from hole to hole as the panel has it: a taut wire is as long as its holes are apart. */
-double      pp_wire_length          (const PpPanel     *panel);
 /* Of the whole change. */
 double      pp_change_cost          (const PpPanel     *before,
                                      const PpPanel     *after);

@@ -107,11 +107,12 @@ undo_glass (const PpProposer *self,
 
   if (panel->wire != self->given->wire && panel->wire != NULL && pp_dice_chance (dice, 0.5))
     {
-      double longer = pp_wire_length (self->given) - pp_wire_length (panel);
+      double length = pp_panel_get_wire_length (panel);
+      double longer = pp_panel_get_wire_length (self->given) - length;
 
       pp_moves_add (moves, (PpMove) { .kind = PP_MOVE_WIRE,
                                       .length = share >= 1 ? self->given->wire->length
-                                                : pp_wire_length (panel) + share * longer });
+                                                           : length + share * longer });
       return TRUE;
     }
   for (guint i = 0; i < panel->holes->len; i++)

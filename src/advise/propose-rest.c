@@ -177,7 +177,7 @@ make_longer (const PpProposer *self,
   double length = hang->hole_distance * (1 + pp_dice_between (dice, 0.005, MOST_LOOSE));
 
   if (!hang->is_taut && pp_dice_chance (dice, 0.5))
-    length = pp_wire_length (self->check->panel) + pick_step (dice, MOST_STEP).x;
+    length = pp_panel_get_wire_length (self->check->panel) + pick_step (dice, MOST_STEP).x;
   if (!self->guard->wire && length > 0)
     pp_moves_add (moves, (PpMove) { .kind = PP_MOVE_WIRE, .length = ceil (length * 2) / 2 });
 }

@@ -125,7 +125,7 @@ add_wire (PpMass        *sum,
 
   if (wire == NULL)
     return;
-  length = isnan (wire->length) ? pp_panel_get_hole_distance (scene->panel) : wire->length;
+  length = pp_panel_get_wire_length (scene->panel);
   middle = pp_panel_get_hole_middle (scene->panel);
   add (sum, wire->mass_per_metre * (length + 2 * wire->tail) / 1000, middle.x, middle.y,
        -scene->panel->background->thickness - wire->diameter / 2);

@@ -349,6 +349,14 @@ pp_panel_get_hole_middle (const PpPanel *self)
   return (PpPoint) { (from->x + to->x) / 2, (from->y + to->y) / 2 };
 }
 
+double
+pp_panel_get_wire_length (const PpPanel *self)
+{
+  if (self->wire == NULL)
+    return 0;
+  return isnan (self->wire->length) ? pp_panel_get_hole_distance (self) : self->wire->length;
+}
+
 guint
 pp_panel_count_placed (const PpPanel *self,
                        const char    *piece_id)

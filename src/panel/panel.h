@@ -110,6 +110,8 @@ double             pp_panel_get_fused_expansion (const PpPanel *self, const PpFu
  * panel has a wire. */
 double             pp_panel_get_hole_distance   (const PpPanel *self);
 PpPoint            pp_panel_get_hole_middle     (const PpPanel *self);
+/* mm of wire from hole to hole: a taut one is as long as they are apart. 0 without a wire. */
+double             pp_panel_get_wire_length     (const PpPanel *self);
 /* How many placements there are of a tray piece. */
 guint              pp_panel_count_placed        (const PpPanel *self, const char *piece_id);
 /* Whether `quiet` names this code with the same set of ids. `about` is ended by NULL. */

@@ -12,7 +12,7 @@
 #include <math.h>
 
 #define EYE_HEIGHT_MM 1450.0  /* where galleries hang the middle of a picture: 57 to 60 in */
-#define EYE_HEIGHT_INCH (57 * 25.4)
+#define EYE_HEIGHT_INCH (57 * PP_MM_PER_INCH)
 
 /* Newtons as the weight that pulls so: makers have scales. */
 static char *
@@ -23,21 +23,13 @@ pull_format (double  newtons,
                             : g_strdup (_("not known"));
 }
 
-static double
-get_hole_to_hole (const PpCheck *check)
-{
-  const PpWire *wire = check->panel->wire;
-
-  return isfinite (wire->length) ? wire->length : check->hang->hole_distance;
-}
-
 static void
 add_wire (PpFacts       *facts,
           const PpCheck *check,
           PpUnits        units)
 {
   const PpWire *wire = check->panel->wire;
-  double between = get_hole_to_hole (check);
+  double between = pp_panel_get_wire_length (check->panel);
 
   pp_facts_add (facts, _("Cut wire"), pp_length_format (between + 2 * wire->tail, units));
   pp_facts_add (facts, _("of it from hole to hole"), pp_length_format (between, units));

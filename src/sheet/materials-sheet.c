@@ -118,10 +118,8 @@ draw_glass (PpBook *book,
     add_fused (&facts, book, pp_panel_fused (panel, i));
   if (wire != NULL)
     {
-      double between = isfinite (wire->length) ? wire->length
-                                               : book->job->check->hang->hole_distance;
-
-      pp_facts_add (&facts, _("Wire to cut"), pp_length_format (between + 2 * wire->tail, units));
+      pp_facts_add (&facts, _("Wire to cut"),
+                    pp_length_format (pp_panel_get_wire_length (panel) + 2 * wire->tail, units));
       pp_facts_add (&facts, _("Wire, thick"), pp_length_format (wire->diameter, units));
       pp_facts_add (&facts, _("Hook and fixing rated for at least"),
                     pp_mass_format (book->job->check->mass.total, units));

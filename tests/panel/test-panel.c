@@ -283,6 +283,25 @@ test_fused_glass (void)
 }
 
 static void
+test_wire_length (void)
+{
+  g_autoptr (PpPanel) panel = small_panel_good (&whole_words);
+  g_autoptr (PpPanel) bare = small_panel_good (&(SmallPanel) { NULL });
+  g_autoptr (PpPanel) slack = NULL;
+  PpPanel draft = *panel;
+  PpWire wire = *panel->wire;
+  g_autoptr (PpWire) longer = NULL;
+
+  g_assert_cmpfloat (pp_panel_get_wire_length (bare), ==, 0);
+  g_assert_true (isnan (panel->wire->length));
+  g_assert_cmpfloat (pp_panel_get_wire_length (panel), ==, pp_panel_get_hole_distance (panel));
+  wire.length = pp_panel_get_hole_distance (panel) + 50;
+  draft.wire = longer = pp_wire_new (&wire, NULL);
+  slack = pp_panel_new (&draft, NULL);
+  g_assert_cmpfloat (pp_panel_get_wire_length (slack), ==, wire.length);
+}
+
+static void
 test_draft (void)
 {
   PpPanel draft = pp_panel_draft ();
@@ -383,6 +402,7 @@ main (int   argc,
   g_test_add_func ("/panel/find-nothing", test_find_nothing);
   g_test_add_func ("/panel/limits", test_limits);
   g_test_add_func ("/panel/fused-glass", test_fused_glass);
+  g_test_add_func ("/panel/wire-length", test_wire_length);
   g_test_add_func ("/panel/draft", test_draft);
   g_test_add_func ("/panel/threads", test_threads);
   return g_test_run ();
