@@ -42,36 +42,16 @@ typedef struct
 {
   double sine;
   double cosine;
-  PpPoint by;
-} Motion;
+} Turn;
 
 static PpPoint
 turn_point (PpPoint       p,
             gconstpointer data)
 {
-  const Motion *motion = data;
+  const Turn *turn = data;
 
-  return (PpPoint) { p.x * motion->cosine - p.y * motion->sine + motion->by.x,
-                     p.x * motion->sine + p.y * motion->cosine + motion->by.y };
-}
-
-static PpOutline *
-turned (const PpOutline *outline,
-        double           degrees)
-{
-  Motion motion = { .by = { 0, 0 } };
-
-  pp_sincos_degrees (degrees, &motion.sine, &motion.cosine);
-  return pp_outline_map (outline, turn_point, &motion);
-}
-
-static PpOutline *
-moved (const PpOutline *outline,
-       PpPoint          by)
-{
-  Motion motion = { 0, 1, by };
-
-  return pp_outline_map (outline, turn_point, &motion);
+  return (PpPoint) { p.x * turn->cosine - p.y * turn->sine,
+                     p.x * turn->sine + p.y * turn->cosine };
 }
 
 static gboolean
@@ -133,19 +113,22 @@ find_top (const PpOutline *outline)
   return top;
 }
 
+/* `inside`: where its label lies within it; NULL if nowhere. */
 static Lie
 lie_of (const PpPacked *item,
+        const PpPoint  *inside,
         double          degrees)
 {
-  Lie lie = { .outline = turned (item->outline, degrees) };
-  Motion motion = { .by = { 0, 0 } };
   PpPoint half = { item->label.x / 2, item->label.y / 2 };
+  Turn turn;
+  Lie lie;
 
-  pp_sincos_degrees (degrees, &motion.sine, &motion.cosine);
+  pp_sincos_degrees (degrees, &turn.sine, &turn.cosine);
+  lie.outline = pp_outline_map (item->outline, turn_point, &turn);
   lie.box = pp_outline_get_box (lie.outline);
-  if (pp_pack_find_inside (item->outline, item->label, &lie.label_at))
+  if (inside != NULL)
     {
-      lie.label_at = turn_point (lie.label_at, &motion);
+      lie.label_at = turn_point (*inside, &turn);
       return lie;
     }
   lie.label_at = find_top (lie.outline);
@@ -203,17 +186,18 @@ lay (PpPacked   *item,
   PpPoint by = { x * page->step - lie->box.x0, y * page->step - lie->box.y0 };
 
   g_clear_pointer (&item->laid, pp_outline_unref);
-  item->laid = moved (lie->outline, by);
+  item->laid = pp_outline_move (lie->outline, by);
   item->label_at = (PpPoint) { lie->label_at.x + by.x, lie->label_at.y + by.y };
   item->turn = degrees;
 }
 
 /* In the best of `n_turns`; FALSE if the page has no room. */
 static gboolean
-try_page (PpPacked   *item,
-          const Page *page,
-          PpBits     *taken,
-          guint       n_turns)
+try_page (PpPacked      *item,
+          const PpPoint *inside,
+          const Page    *page,
+          PpBits        *taken,
+          guint          n_turns)
 {
   g_autoptr (PpBits) best = NULL;
   int best_x = 0, best_y = 0;
@@ -222,7 +206,7 @@ try_page (PpPacked   *item,
   for (guint i = 0; i < n_turns; i++)
     {
       double degrees = i * 360.0 / n_turns;
-      Lie lie = lie_of (item, degrees);
+      Lie lie = lie_of (item, inside, degrees);
       g_autoptr (PpBits) mask = fits_page (&lie, page) ? mask_new (item, &lie, page) : NULL;
       int x, y;
 
@@ -263,7 +247,11 @@ pp_pack (PpPacked *items,
 
   for (guint i = 0; i < n_items; i++)
     {
-      if (!try_page (&items[i], &page, taken, 4))
+      PpPoint at;
+      const PpPoint *inside = pp_pack_find_inside (items[i].outline, items[i].label, &at) ? &at
+                                                                                          : NULL;
+
+      if (!try_page (&items[i], inside, &page, taken, 4))
         {
           if (!is_empty)
             {
@@ -272,7 +260,7 @@ pp_pack (PpPacked *items,
               g_clear_pointer (&taken, pp_bits_free);
               taken = page_bits_new (&page);
             }
-          if (!try_page (&items[i], &page, taken, FINE_TURNS))
+          if (!try_page (&items[i], inside, &page, taken, FINE_TURNS))
             continue;
         }
       items[i].page = n;
