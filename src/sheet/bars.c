@@ -9,7 +9,6 @@
 #include "panel/i18n.h"
 #include "sheet/text.h"
 
-#define MM_PER_INCH 25.4
 #define LONG_ROOM 122.0 /* mm: a bar of 4 in with its words */
 #define SHORT_TICK 1.3
 #define LONG_TICK 2.2
@@ -55,14 +54,14 @@ draw_bar (PpBook  *book,
           gboolean is_long)
 {
   cairo_t *cr = book->cr;
-  double length = (is_long ? 4 : 2) * MM_PER_INCH;
+  double length = (is_long ? 4 : 2) * PP_MM_PER_INCH;
 
   cairo_set_line_width (cr, PP_LINE_THIN);
   pp_book_set_ink (book, PP_INK_TEXT);
   cairo_move_to (cr, 0, 0);
   cairo_line_to (cr, length, 0);
   add_ticks (cr, 10, is_long ? 10 : 5, 5, -1);
-  add_ticks (cr, MM_PER_INCH / 2, is_long ? 8 : 4, 2, 1);
+  add_ticks (cr, PP_MM_PER_INCH / 2, is_long ? 8 : 4, 2, 1);
   cairo_stroke (cr);
   draw_word (book, is_long ? _("100 mm") : _("50 mm"), length + 2, -LETTERS);
   draw_word (book, is_long ? _("4 in") : _("2 in"), length + 2, LETTERS);
@@ -92,7 +91,7 @@ pp_bars_draw (PpBook *book,
   cairo_t *cr = book->cr;
   gboolean is_long = fmin (pp_box_width (area), pp_box_height (area)) >= LONG_ROOM + PP_BARS_ROOM;
   double middle = PP_BARS_ROOM / 2;
-  PpBox note = { area.x0 + PP_BARS_ROOM + (is_long ? LONG_ROOM : LONG_ROOM - 2 * MM_PER_INCH),
+  PpBox note = { area.x0 + PP_BARS_ROOM + (is_long ? LONG_ROOM : LONG_ROOM - 2 * PP_MM_PER_INCH),
                  area.y1 - PP_BARS_ROOM, area.x1 - keep, area.y1 };
 
   cairo_save (cr);

@@ -15,7 +15,6 @@
 
 #include <math.h>
 
-#define MM_PER_INCH 25.4
 #define N_PAGES 2
 #define HALF_WIDTH 60.0   /* mm each side of the middle line, at most */
 #define FIGURE_ROOM 14.0  /* mm, left of the rungs */
@@ -120,7 +119,7 @@ make_ladder (PpUnits units,
              guint   first)
 {
   Ladder self = units == PP_UNITS_INCH
-                ? (Ladder) { .rung = MM_PER_INCH / 2, .rail = MM_PER_INCH / 8, .strong = 4 }
+                ? (Ladder) { .rung = PP_MM_PER_INCH / 2, .rail = PP_MM_PER_INCH / 8, .strong = 4 }
                 : (Ladder) { .rung = 10, .rail = 5, .strong = 2 };
   double half = fmin ((pp_box_width (room) - FIGURE_ROOM) / 2 - 2, HALF_WIDTH);
 

@@ -10,7 +10,7 @@
 #include <math.h>
 
 #define DPI 150.0
-#define PIXELS_PER_MM (DPI / 25.4)
+#define PIXELS_PER_MM (DPI / PP_MM_PER_INCH)
 #define MOST_PIXELS 3e8 /* 1.2 GB; a page of 2.9 by 2.9 m */
 
 static void

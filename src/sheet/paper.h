@@ -15,7 +15,7 @@ G_BEGIN_DECLS
 #define PP_PAPER_MIN_SIDE 120.0  /* mm */
 #define PP_PAPER_MAX_SIDE 5000.0 /* mm */
 
-#define PP_MM_PER_POINT (25.4 / 72)
+#define PP_MM_PER_POINT (PP_MM_PER_INCH / 72)
 
 typedef struct
 {

@@ -65,7 +65,7 @@ static char *
 size_line_new (const PpPattern *self)
 {
   PpUnits units = self->book->job->units;
-  double step = units == PP_UNITS_INCH ? 25.4 : 10;
+  double step = units == PP_UNITS_INCH ? PP_MM_PER_INCH : 10;
   PpBox box = pp_pattern_get_box (self);
   double width = pp_box_width (box), height = pp_box_height (box);
   g_autofree char *size = pp_size_format (width, height, units);

@@ -15,7 +15,6 @@
 
 #include <math.h>
 
-#define MM_PER_INCH 25.4
 #define N_SPOKES 24
 #define HOUR_ROOM 8.0 /* mm around the last ring */
 #define HOUR_SIZE 14.0
@@ -36,7 +35,7 @@ static Rings
 get_rings (PpUnits units,
            double  room)
 {
-  Rings rings = units == PP_UNITS_INCH ? (Rings) { MM_PER_INCH / 4, 4, 0 } : (Rings) { 5, 2, 0 };
+  Rings rings = units == PP_UNITS_INCH ? (Rings) { PP_MM_PER_INCH / 4, 4, 0 } : (Rings) { 5, 2, 0 };
 
   rings.n = (guint) floor (room / rings.step);
   return rings;
