@@ -31,6 +31,7 @@ void pp_draw_shadow       (cairo_t         *cr,
 /* mm from the outline within which all of that shadow falls. */
 double pp_draw_get_shadow_reach (double     height);
 
+/* Straight from behind, whatever the angles. */
 typedef struct
 {
   double   sideways;    /* degrees, viewer to the right positive; 0: straight on */

@@ -37,11 +37,10 @@ make_plan (const PpCheck  *check,
 }
 
 gboolean
-pp_panel_answers_init (PpPanelAnswers *self,
-                       const char     *file,
-                       const PpUnits  *units,
-                       const PpEffort *effort,
-                       GError        **error)
+pp_panel_answers_init_shown (PpPanelAnswers *self,
+                             const char     *file,
+                             const PpUnits  *units,
+                             GError        **error)
 {
   *self = (PpPanelAnswers) { .panel = load_panel (file, units, error) };
   if (self->panel == NULL)
@@ -49,12 +48,24 @@ pp_panel_answers_init (PpPanelAnswers *self,
   self->check = pp_check_new (self->panel, NULL, NULL, NULL, NULL, error);
   if (self->check == NULL)
     return FALSE;
+  self->gallery = pp_gallery_new (self->panel, NULL);
+  pp_heights_of (self->check, &self->bases, &self->tops);
+  return TRUE;
+}
+
+gboolean
+pp_panel_answers_init (PpPanelAnswers *self,
+                       const char     *file,
+                       const PpUnits  *units,
+                       const PpEffort *effort,
+                       GError        **error)
+{
+  if (!pp_panel_answers_init_shown (self, file, units, error))
+    return FALSE;
   self->plan = make_plan (self->check, effort, error);
   if (self->plan == NULL)
     return FALSE;
-  self->gallery = pp_gallery_new (self->panel, NULL);
   self->left_out = pp_left_out_findings (self->panel, self->gallery);
-  pp_heights_of (self->check, &self->bases, &self->tops);
   return TRUE;
 }
 

@@ -27,9 +27,14 @@ typedef struct
   double  seconds; /* finite, at least 0 */
 } PpEffort;
 
-/* Reads the file and asks everything, in `units` (nullable: the panel's own) and with `effort`
- * (nullable: the built-in number of steps, however long they take). FALSE with `error` set if the
- * file cannot be used. Clear it in any case. */
+/* Reads the file and asks what is drawn, in `units` (nullable: the panel's own): without plan and
+ * left_out. FALSE with `error` set if the file cannot be used. Clear it in any case. */
+gboolean pp_panel_answers_init_shown (PpPanelAnswers *self,
+                                 const char     *file,
+                                 const PpUnits  *units,
+                                 GError        **error);
+/* Asks everything, with `effort`
+ * (nullable: the built-in number of steps, however long they take). Otherwise likewise. */
 gboolean pp_panel_answers_init  (PpPanelAnswers *self,
                                  const char     *file,
                                  const PpUnits  *units,

@@ -36,7 +36,7 @@ write_picture (const char       *file,
   g_autoptr (GError) error = NULL;
   g_autoptr (GBytes) png = NULL;
 
-  if (!pp_panel_answers_init (&answers, file, NULL, NULL, &error))
+  if (!pp_panel_answers_init_shown (&answers, file, NULL, &error))
     return pp_command_fail (file, error->message);
   png = pp_picture_png (answers.check->scene, answers.gallery, answers.bases, answers.tops, view,
                         width, &error);
@@ -74,5 +74,7 @@ pp_command_picture (int    argc,
     return pp_command_fail (NULL, _("--width must be from 16 to 16384 pixels."));
   if (from != NULL && !parse_view (from, &view))
     return pp_command_fail (NULL, _("--view must be two angles under 90, such as 30,-15."));
+  if (from != NULL && view.from_behind)
+    return pp_command_fail (NULL, _("--behind is straight from behind and takes no --view."));
   return write_picture (file, out, &view, width);
 }

@@ -54,15 +54,15 @@ read_hour (const char *text,
            double     *degrees)
 {
   char *end;
-  double hour = g_ascii_strtoull (text, &end, 10);
+  guint64 hour = g_ascii_strtoull (text, &end, 10), minutes = 0;
 
   if (end == text || !g_ascii_isdigit (*text))
     return FALSE;
   if (*end == ':' && g_ascii_isdigit (end[1]))
-    hour += g_ascii_strtoull (end + 1, &end, 10) / 60.0;
-  if (*end != '\0' || hour > 13)
+    minutes = g_ascii_strtoull (end + 1, &end, 10);
+  if (*end != '\0' || hour < 1 || hour > 12 || minutes >= 60)
     return FALSE;
-  *degrees = fmod (hour, 12) * DEGREES_PER_HOUR;
+  *degrees = ((double) (hour % 12) + (double) minutes / 60) * DEGREES_PER_HOUR;
   return TRUE;
 }
 
@@ -142,9 +142,11 @@ read_word (Readings   *self,
 static void
 cut_remark (char *line)
 {
-  for (char *at = line; *at != '\0'; at++)
-    if (*at == '#' && (at == line || g_ascii_isspace (at[-1])))
-      *at = '\0';
+  char *at = line;
+
+  while (*at != '\0' && !(*at == '#' && (at == line || g_ascii_isspace (at[-1]))))
+    at++;
+  *at = '\0';
   g_strchug (line);
 }
 

@@ -20,6 +20,7 @@
 
 #define MOST_DOTS 16.0     /* a mm */
 #define MOST_PIXELS 6.0e6  /* of the raster */
+#define MOST_ALONG 32000.0 /* of them along a side: cairo's own bound is 32767 */
 #define MARGIN 2           /* pixels round it that nothing covers */
 #define OFF 0.02           /* mm, by which fewer points may part from the silhouette */
 #define LEAST_OFF 0.25     /* pixels, which is what rounded coverage makes of a straight side */
@@ -140,11 +141,13 @@ get_greatest (const PpRaster *raster)
 
 /* Rings in mm, simplified; those of no size are left out. */
 static GPtrArray *
-trace (const Source *self)
+trace (const Source *self,
+       GError      **error)
 {
   PpBox box = pp_art_get_box (self->art);
   /* a power of two, as src/art records drawings, so that nothing is sized again */
-  double most = sqrt (MOST_PIXELS / (pp_box_width (box) * pp_box_height (box)));
+  double most = fmin (sqrt (MOST_PIXELS / (pp_box_width (box) * pp_box_height (box))),
+                      MOST_ALONG / fmax (pp_box_width (box), pp_box_height (box)));
   double dots = fmin (MOST_DOTS, exp2 (floor (log2 (most))));
   cairo_surface_t *surface = paint (self, dots, &box);
   PpRaster raster = {
@@ -153,10 +156,19 @@ trace (const Source *self)
     .height = (guint) cairo_image_surface_get_height (surface),
     .stride = (guint) cairo_image_surface_get_stride (surface),
   };
-  guchar greatest = get_greatest (&raster);
-  g_autoptr (GPtrArray) rings = pp_trace (&raster, greatest == 0 ? 255 : (greatest - 1) / 2);
-  GPtrArray *kept = g_ptr_array_new_with_free_func ((GDestroyNotify) g_array_unref);
+  g_autoptr (GPtrArray) rings = NULL;
+  GPtrArray *kept;
+  guchar greatest;
 
+  if (cairo_surface_status (surface) != CAIRO_STATUS_SUCCESS)
+    {
+      cairo_surface_destroy (surface);
+      refuse (_("The drawing is too large."), error);
+      return NULL;
+    }
+  greatest = get_greatest (&raster);
+  rings = pp_trace (&raster, greatest == 0 ? 255 : (greatest - 1) / 2);
+  kept = g_ptr_array_new_with_free_func ((GDestroyNotify) g_array_unref);
   cairo_surface_destroy (surface);
   for (guint i = 0; i < rings->len; i++)
     {
@@ -266,8 +278,8 @@ get_silhouette (GBytes      *svg,
     }
   source.art = art;
   source.svg = sized;
-  rings = trace (&source);
-  return join (rings, source.part == NULL || !source.part->is_line, error);
+  rings = trace (&source, error);
+  return rings == NULL ? NULL : join (rings, source.part == NULL || !source.part->is_line, error);
 }
 
 static void

@@ -8,6 +8,7 @@ import json
 import os
 import pathlib
 import random
+import resource
 import subprocess
 import sys
 import tempfile
@@ -125,21 +126,21 @@ def check_check(folder, path):
     check('the same in the C locale', same.stdout == done.stdout)
 
 
-def of_many(rng):
-    """Fourteen pieces whose mixes take some search."""
+def of_many(rng, n=14, across=500, **adhesive):
+    """Pieces whose mixes take some search."""
     panel = {**GOOD, 'title': 'Many', 'tray': [], 'placements': [],
              'background': {'shape': 'rectangle', 'width': 600, 'height': 400, 'thickness': 6},
-             'adhesive': {'largest_mix': 0.45, 'grab': 7},
+             'adhesive': {'largest_mix': 0.45, 'grab': 7, **adhesive},
              'limits': {'dab_least': 0.01, 'waste': 1.3}}
-    for k in range(14):
-        r = 8 + 0.9 * k
+    for k in range(n):
+        r = 8 + 12.6 * k / n
         form = {}
         if rng.random() < 0.6:
             form = {'form': {'type': 'cupped', 'rise': rng.uniform(3, 12), 'foot': 5}}
         panel['tray'].append({
             'id': f't{k}', 'kind': 'filler', 'thickness': 3, **form,
             'outline': {'type': 'Polygon', 'coordinates': [[[-r, -r], [r, -r], [r, r], [-r, r], [-r, -r]]]}})
-        panel['placements'].append({'id': f'p{k}', 'piece': f't{k}', 'x': rng.uniform(30, 500),
+        panel['placements'].append({'id': f'p{k}', 'piece': f't{k}', 'x': rng.uniform(30, across),
                                     'y': rng.uniform(30, 300)})
     return panel
 
@@ -149,6 +150,13 @@ def ask_order(path, *options):
     done = run('check', '--json', *options, path)
     order = json.loads(done.stdout)['order'] if done.returncode == 0 else {'steps': []}
     return order if len({step['job'] for step in order['steps']}) == 14 else None
+
+
+def take_time(*args):
+    """Seconds of the processor."""
+    before = resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime
+    check(f'{args[0]} of many', run(*args).returncode == 0)
+    return resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime - before
 
 
 def check_effort(folder):
@@ -162,6 +170,11 @@ def check_effort(folder):
               and order['placed_by'] >= best['placed_by'] >= order['lower_bound'], order)
     check('steps alone decide', ask_order(path, '--steps', '1') == ask_order(path, '--steps', '1'))
     check('time enough changes nothing', ask_order(path, '--seconds', '1000') == best)
+    path = write(folder, 'more.petalpane',
+                 of_many(random.Random(3), 40, 300, largest_mix=1, grab=12, working_life=30))
+    whole = take_time('check', path)
+    drawn = take_time('picture', path, '-o', os.path.join(folder, 'many.png'), '--width', '64')
+    check('a picture needs no glue-up', drawn < whole / 2, f'{drawn} s of {whole} s')
     for options in (('--steps', '-1'), ('--seconds', '-1'), ('--seconds', 'inf')):
         check_unusable(f'refused: {" ".join(options)}', run('check', *options, path), options[0])
 
@@ -206,6 +219,8 @@ def check_picture(folder, path):
     check('the panel is still there', run('check', path).returncode == 0)
     check_unusable('picture of another kind', run('picture', path, '-o', out + '.jpg'), '.png')
     check_unusable('picture too wide', run('picture', path, '-o', out, '--width', '99999'), '--width')
+    check_unusable('picture aslant from behind',
+                   run('picture', path, '-o', out, '--behind', '--view', '40,20'), '--view')
     check_unusable('picture from nowhere', run('picture', path, '-o', out, '--view', '95,0'),
                    '--view')
 

@@ -128,6 +128,8 @@ def main():
             words = done.stderr.decode()
             check(f'refused: {name}', done.returncode == 2 and done.stdout == b''
                   and words.count('\n') == 1, f'{done.returncode} {words}')
+        check_drawing(folder, 'large', '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 2200 10">'
+                      '<rect width="2200" height="10"/></svg>', box(0, 0, 2200, 10))
         text = HEAD + DRAWINGS['a star'][0] + '</svg>'
         check('the same bytes again', run(folder, text, '--json').stdout
               == run(folder, text, '--json').stdout)
