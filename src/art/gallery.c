@@ -2,7 +2,8 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Kept by the bytes' content; the same GBytes in two panels is found without comparing them.
+ * Found by where the bytes lie, so that drawing reads none of them; bytes that lie elsewhere are
+ * compared, which begins with their size.
  */
 #include "config.h"
 
@@ -10,6 +11,7 @@
 
 #include <gio/gio.h>
 
+/* Counted: what shares bytes shares it. */
 typedef struct
 {
   PpArt *art;   /* NULL: not drawn */
@@ -19,42 +21,53 @@ typedef struct
 struct _PpGallery
 {
   gatomicrefcount  count;
-  GHashTable      *pictures; /* GBytes to Picture */
+  GHashTable      *pictures; /* GBytes, each by itself, to Picture */
 };
 
 static void
-picture_free (gpointer data)
+picture_clear (gpointer data)
 {
   Picture *picture = data;
 
   pp_art_unref (picture->art);
   g_free (picture->fault);
-  g_free (picture);
+}
+
+static void
+picture_unref (gpointer picture)
+{
+  g_atomic_rc_box_release_full (picture, picture_clear);
 }
 
 static Picture *
-picture_new (GBytes        *bytes,
-             const Picture *lent)
+picture_new (GBytes *bytes)
 {
-  Picture *picture = g_new0 (Picture, 1);
+  Picture *picture = g_atomic_rc_box_new0 (Picture);
   g_autoptr (GError) error = NULL;
 
-  if (lent != NULL)
-    {
-      picture->art = lent->art != NULL ? pp_art_ref (lent->art) : NULL;
-      picture->fault = g_strdup (lent->fault);
-      return picture;
-    }
   picture->art = pp_art_new (bytes, &error);
   picture->fault = error != NULL ? g_strdup (error->message) : NULL;
   return picture;
 }
 
-static const Picture *
+static Picture *
 find (PpGallery *self,
       GBytes    *bytes)
 {
-  return self != NULL && bytes != NULL ? g_hash_table_lookup (self->pictures, bytes) : NULL;
+  Picture *picture;
+  GHashTableIter iter;
+  gpointer other, its;
+
+  if (self == NULL || bytes == NULL)
+    return NULL;
+  picture = g_hash_table_lookup (self->pictures, bytes);
+  if (picture != NULL)
+    return picture;
+  g_hash_table_iter_init (&iter, self->pictures);
+  while (g_hash_table_iter_next (&iter, &other, &its))
+    if (g_bytes_equal (bytes, other))
+      return its;
+  return NULL;
 }
 
 PpGallery *
@@ -64,15 +77,21 @@ pp_gallery_new (const PpPanel *panel,
   PpGallery *self = g_new0 (PpGallery, 1);
 
   g_atomic_ref_count_init (&self->count);
-  self->pictures = g_hash_table_new_full (g_bytes_hash, g_bytes_equal,
-                                          (GDestroyNotify) g_bytes_unref, picture_free);
+  self->pictures = g_hash_table_new_full (NULL, NULL, (GDestroyNotify) g_bytes_unref,
+                                          picture_unref);
   for (guint i = 0; i < panel->tray->len; i++)
     {
       GBytes *bytes = pp_panel_piece (panel, i)->art;
+      Picture *picture;
 
-      if (bytes != NULL && find (self, bytes) == NULL)
-        g_hash_table_insert (self->pictures, g_bytes_ref (bytes),
-                             picture_new (bytes, find (previous, bytes)));
+      if (bytes == NULL || g_hash_table_contains (self->pictures, bytes))
+        continue;
+      picture = find (previous, bytes);
+      if (picture == NULL)
+        picture = find (self, bytes);
+      g_hash_table_insert (self->pictures, g_bytes_ref (bytes),
+                           picture != NULL ? g_atomic_rc_box_acquire (picture)
+                                           : picture_new (bytes));
     }
   return self;
 }

@@ -1,8 +1,8 @@
-/* gallery.h: the art of a whole tray, judged and loaded once, and the findings about it.
+/* gallery.h: the art of a whole tray, judged and loaded once.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Keyed by the art's bytes, so panels that share pieces share their art.
+ * Panels that share pieces share their art, and so do pieces with the same bytes.
  */
 #pragma once
 

@@ -6,6 +6,7 @@
 
 #include "piece/cutout.h"
 
+#include "art/draw.h"
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
 #include "shape/polygon.h"
@@ -92,10 +93,10 @@ take_photo (const PpSquared *squared,
   int width = (int) ceil (pp_box_width (box) * dots);
   int height = (int) ceil (pp_box_height (box) * dots);
   cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_RGB24, width, height);
-  guchar *data = cairo_image_surface_get_data (surface);
+  guchar *data = cairo_image_surface_get_data (surface); /* NULL without memory */
   gsize stride = (gsize) cairo_image_surface_get_stride (surface);
 
-  for (int y = 0; y < height; y++)
+  for (int y = 0; data != NULL && y < height; y++)
     for (int x = 0; x < width; x++)
       {
         PpPoint p = { box.x0 + (x + 0.5) / dots, box.y0 + (y + 0.5) / dots };
@@ -110,22 +111,6 @@ take_photo (const PpSquared *squared,
   return surface;
 }
 
-static void
-add_path (cairo_t         *cr,
-          const PpOutline *outline)
-{
-  for (guint i = 0; i < pp_outline_get_n_rings (outline); i++)
-    {
-      guint n;
-      const PpPoint *ring = pp_outline_get_ring (outline, i, &n);
-
-      cairo_new_sub_path (cr);
-      for (guint k = 0; k < n; k++)
-        cairo_line_to (cr, ring[k].x, ring[k].y);
-      cairo_close_path (cr);
-    }
-}
-
 static cairo_status_t
 write_cb (void                *closure,
           const unsigned char *data,
@@ -135,7 +120,8 @@ write_cb (void                *closure,
   return CAIRO_STATUS_SUCCESS;
 }
 
-/* What the photo shows within the outline, as a PNG. (transfer full) */
+/* What the photo shows within the outline, as a PNG, or NULL where there is no memory for it.
+ * (transfer full) */
 static GByteArray *
 cut (const PpSquared *squared,
      const PpOutline *outline,
@@ -149,21 +135,25 @@ cut (const PpSquared *squared,
                                     cairo_image_surface_get_height (photo));
   cairo_t *cr = cairo_create (cut_out);
   GByteArray *png = g_byte_array_new ();
+  gboolean is_whole;
 
   cairo_set_source_surface (cr, photo, 0, 0);
   cairo_scale (cr, dots, dots);
   cairo_translate (cr, -box.x0, -box.y0);
   cairo_set_fill_rule (cr, CAIRO_FILL_RULE_EVEN_ODD);
-  add_path (cr, outline);
+  pp_draw_outline_path (cr, outline);
   cairo_fill_preserve (cr);
   cairo_set_line_width (cr, 2 * BLEED);
   cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
   cairo_stroke (cr);
   cairo_destroy (cr);
-  cairo_surface_write_to_png_stream (cut_out, write_cb, png);
+  is_whole = cairo_surface_write_to_png_stream (cut_out, write_cb, png) == CAIRO_STATUS_SUCCESS;
   cairo_surface_destroy (cut_out);
   cairo_surface_destroy (photo);
-  return png;
+  if (is_whole)
+    return png;
+  g_byte_array_unref (png);
+  return NULL;
 }
 
 static void
@@ -214,18 +204,24 @@ frame (const GByteArray *png,
 static GBytes *
 draw (const PpSquared *squared,
       const PpOutline *outline,
-      const Rise      *rise)
+      const Rise      *rise,
+      GError         **error)
 {
   PpBox box = pp_box_grow (pp_outline_get_box (outline), 2 * BLEED);
   double dots = fmin (fmin (PP_CUTOUT_DPI / PP_MM_PER_INCH, squared->fineness),
                       sqrt (MOST_DOTS / (pp_box_width (box) * pp_box_height (box))));
   g_autoptr (GByteArray) png = cut (squared, outline, rise, box, dots);
 
-  while (png->len > MOST_PNG)
+  while (png != NULL && png->len > MOST_PNG)
     {
       g_byte_array_unref (png);
       dots *= SHRINK;
       png = cut (squared, outline, rise, box, dots);
+    }
+  if (png == NULL)
+    {
+      pp_photo_set_too_large (error);
+      return NULL;
     }
   /* whole dots, so that nothing is stretched */
   box.x1 = box.x0 + ceil (pp_box_width (box) * dots) / dots;
@@ -283,7 +279,11 @@ pp_cutout_make (const PpFound *found,
   rise.origin = *at = pp_outline_centroid (flat);
   outline = pp_outline_map (found->outlines[piece], to_piece, &rise);
   if (with_art)
-    art = draw (squared, outline, &rise);
+    {
+      art = draw (squared, outline, &rise, error);
+      if (art == NULL)
+        return NULL;
+    }
   if (draft->colour == NULL)
     made.colour = colour = mean_colour (found, piece);
   made.outline = outline;

@@ -141,7 +141,14 @@ read_dpi (GdkPixbuf *pixbuf)
   return dpi > PIXELS_OF_NO_SIZE ? dpi : (double) NAN;
 }
 
-/* (transfer full) */
+void
+pp_photo_set_too_large (GError **error)
+{
+  g_set_error_literal (error, PP_PHOTO_ERROR, PP_PHOTO_ERROR_SIZE,
+                       _("The picture is too large for the memory of this machine."));
+}
+
+/* (transfer full), or NULL where there is no memory for it */
 static GdkPixbuf *
 lay_on_white (GdkPixbuf *clear)
 {
@@ -169,6 +176,7 @@ pp_photo_load (GBytes          *file,
   GdkPixbuf *pixbuf = NULL;
   GError *stopped = NULL;
   PpPhoto *self;
+  double dpi;
 
   if (length > 0 && !is_cut_off (bytes, length) && !is_gif (bytes, length))
     pixbuf = decode (bytes, length, &size, progress, data, cancellable, &stopped);
@@ -192,9 +200,16 @@ pp_photo_load (GBytes          *file,
                              "can be."));
       return NULL;
     }
+  dpi = read_dpi (pixbuf);
+  pixbuf = lay_on_white (pixbuf);
+  if (pixbuf == NULL)
+    {
+      pp_photo_set_too_large (error);
+      return NULL;
+    }
   self = g_atomic_rc_box_new (PpPhoto);
-  self->dpi = read_dpi (pixbuf);
-  self->pixbuf = lay_on_white (pixbuf);
+  self->dpi = dpi;
+  self->pixbuf = pixbuf;
   return self;
 }
 
@@ -215,7 +230,8 @@ clear (gpointer data)
 void
 pp_photo_unref (PpPhoto *self)
 {
-  g_atomic_rc_box_release_full (self, clear);
+  if (self != NULL)
+    g_atomic_rc_box_release_full (self, clear);
 }
 
 guint

@@ -30,6 +30,8 @@ typedef enum
 } PpPhotoError;
 
 GQuark pp_photo_error_quark (void);
+/* PP_PHOTO_ERROR_SIZE: there is no memory for it. */
+void   pp_photo_set_too_large (GError **error);
 
 /* How far a step is, 0 to 1. Called in the thread that does the work. */
 typedef void (*PpPhotoProgress) (double   share,

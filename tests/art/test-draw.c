@@ -6,6 +6,8 @@
 #include "arrangement.h"
 
 #include <cairo-pdf.h>
+#include <sys/mman.h>
+#include <unistd.h>
 
 #define SCALE 5 /* pixels a mm */
 #define SIDE 130 /* mm of the sheet drawn on; its middle part begins at 15, 15 */
@@ -274,6 +276,31 @@ test_paper (void)
   g_assert_null (memmem (pdf->data, pdf->len, "/Image", 6));
 }
 
+/* Art is found and lent without a look at its bytes: here they cannot be read any more. */
+static void
+test_gallery_unread (void)
+{
+  g_auto (Arrangement) self = { 0 };
+  gsize page = (gsize) sysconf (_SC_PAGESIZE);
+  char *text = mmap (NULL, page, PROT_READ | PROT_WRITE, MAP_PRIVATE | MAP_ANONYMOUS, -1, 0);
+  g_autoptr (GBytes) locked = NULL;
+  g_autoptr (PpGallery) first = NULL, next = NULL;
+
+  g_assert_true (text != MAP_FAILED);
+  arrangement_init (&self, NULL, TRUE);
+  g_strlcpy (text, g_bytes_get_data (self.piece.art, NULL), page);
+  locked = g_bytes_new_static (text, g_bytes_get_size (self.piece.art));
+  g_assert_cmpuint (g_bytes_get_size (locked), <, page);
+  g_bytes_unref (self.piece.art);
+  self.piece.art = g_bytes_ref (locked);
+  first = pp_gallery_new (&self.panel, NULL);
+  g_assert_cmpint (mprotect (text, page, PROT_NONE), ==, 0);
+  next = pp_gallery_new (&self.panel, first);
+  g_assert_nonnull (pp_gallery_get (next, &self.piece));
+  g_assert_true (pp_gallery_get (next, &self.piece) == pp_gallery_get (first, &self.piece));
+  munmap (text, page);
+}
+
 /* Panels that share a piece share its art; refused art is told of and not drawn. */
 static void
 test_gallery (void)
@@ -318,5 +345,6 @@ main (int   argc,
   g_test_add_func ("/draw/same-twice", test_same_twice);
   g_test_add_func ("/draw/paper", test_paper);
   g_test_add_func ("/draw/gallery", test_gallery);
+  g_test_add_func ("/draw/gallery-unread", test_gallery_unread);
   return g_test_run ();
 }

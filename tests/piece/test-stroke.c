@@ -1,15 +1,20 @@
-/* test-stroke.c: pieces parted and joined by a click lose and gain no glass; work that is stopped.
+/* test-stroke.c: pieces parted and joined by a click lose and gain no glass; work that is stopped, or
+ * has no memory, is told so.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Scans are drawn here by cairo; areas are held against those of circles, their common part
  * (r²·2·acos(d/2r) - d/2·√(4r²-d²)) and rectangles.
  */
+#define _GNU_SOURCE /* RTLD_NEXT */
+#include "piece/cutout.h"
 #include "piece/discs.h"
 #include "piece/stroke.h"
 #include "shape/polygon.h"
 
 #include <cairo.h>
+#include <dlfcn.h>
+#include <gdk-pixbuf/gdk-pixbuf.h>
 
 #define DPI 200.0
 #define WIDTH 110.0 /* mm */
@@ -32,6 +37,33 @@ write_cb (void                *closure,
   return CAIRO_STATUS_SUCCESS;
 }
 
+static gboolean has_no_memory;
+
+/* These two stand before those of the libraries. */
+GdkPixbuf *
+gdk_pixbuf_composite_color_simple (const GdkPixbuf *src,
+                                   int              width,
+                                   int              height,
+                                   GdkInterpType    interp,
+                                   int              alpha,
+                                   int              check,
+                                   guint32          color1,
+                                   guint32          color2)
+{
+  return NULL;
+}
+
+cairo_status_t
+cairo_surface_write_to_png_stream (cairo_surface_t   *surface,
+                                   cairo_write_func_t write,
+                                   void              *closure)
+{
+  cairo_status_t (*next) (cairo_surface_t *, cairo_write_func_t, void *)
+    = (void *) dlsym (RTLD_NEXT, "cairo_surface_write_to_png_stream");
+
+  return has_no_memory ? CAIRO_STATUS_NO_MEMORY : next (surface, write, closure);
+}
+
 typedef void (*Draw) (cairo_t *cr);
 
 static void
@@ -52,6 +84,13 @@ draw_squares (cairo_t *cr)
 }
 
 static void
+draw_clear (cairo_t *cr)
+{
+  cairo_set_operator (cr, CAIRO_OPERATOR_CLEAR);
+  draw_squares (cr);
+}
+
+static void
 draw_ring (cairo_t *cr)
 {
   cairo_arc (cr, 50, 35, 20, 0, 2 * G_PI);
@@ -61,11 +100,12 @@ draw_ring (cairo_t *cr)
 }
 
 static GBytes *
-scan (Draw draw)
+scan (Draw           draw,
+      cairo_format_t format)
 {
   double dots = DPI / PP_MM_PER_INCH;
   cairo_surface_t *surface = cairo_image_surface_create (
-    CAIRO_FORMAT_RGB24, (int) lround (WIDTH * dots), (int) lround (HEIGHT * dots));
+    format, (int) lround (WIDTH * dots), (int) lround (HEIGHT * dots));
   cairo_t *cr = cairo_create (surface);
   GByteArray *png = g_byte_array_new ();
 
@@ -84,7 +124,7 @@ static PpGround *
 see (Draw draw)
 {
   g_autoptr (GError) error = NULL;
-  g_autoptr (GBytes) png = scan (draw);
+  g_autoptr (GBytes) png = scan (draw, CAIRO_FORMAT_RGB24);
   g_autoptr (PpPhoto) photo = pp_photo_load (png, NULL, NULL, NULL, &error);
   g_autoptr (PpSquared) squared = NULL;
   PpGround *ground;
@@ -254,7 +294,7 @@ test_stop (void)
       {
         g_autoptr (GCancellable) cancellable = g_cancellable_new ();
         g_autoptr (GError) error = NULL;
-        g_autoptr (GBytes) png = scan (draw_discs);
+        g_autoptr (GBytes) png = scan (draw_discs, CAIRO_FORMAT_RGB24);
         Watch watch = { .cancellable = cancellable, .when = stop ? 0.2 : 2 };
         gpointer data = &watch;
         g_autoptr (PpPhoto) photo = NULL;
@@ -289,7 +329,7 @@ static void
 test_stopped_before (void)
 {
   g_autoptr (GCancellable) cancellable = g_cancellable_new ();
-  g_autoptr (GBytes) png = scan (draw_discs);
+  g_autoptr (GBytes) png = scan (draw_discs, CAIRO_FORMAT_RGB24);
   g_autoptr (PpPhoto) photo = pp_photo_load (png, NULL, NULL, NULL, NULL);
   g_autoptr (GError) error = NULL;
   PpPoint corners[4];
@@ -305,6 +345,39 @@ test_stopped_before (void)
   g_assert_error (error, G_IO_ERROR, G_IO_ERROR_CANCELLED);
 }
 
+/* A photo that is clear somewhere, for which there is no memory without that. */
+static void
+test_clear (void)
+{
+  g_autoptr (GBytes) png = scan (draw_clear, CAIRO_FORMAT_ARGB32);
+  g_autoptr (GError) error = NULL;
+
+  g_assert_null (pp_photo_load (png, NULL, NULL, NULL, &error));
+  g_assert_error (error, PP_PHOTO_ERROR, PP_PHOTO_ERROR_SIZE);
+}
+
+/* A picture that could not be written is no art. */
+static void
+test_cut_out (void)
+{
+  g_autoptr (PpGround) ground = see (draw_squares);
+  g_autoptr (PpFound) found = find (ground, NULL, 0);
+  PpPiece draft = pp_piece_draft ();
+  PpPoint at;
+  g_autoptr (GError) error = NULL;
+  g_autoptr (PpPiece) piece = NULL;
+
+  draft.id = "oxeye";
+  draft.thickness = 3;
+  piece = pp_cutout_make (found, 0, (PpRim) { 0, NAN }, &draft, TRUE, &at, &error);
+  g_assert_no_error (error);
+  g_assert_nonnull (piece->art);
+  has_no_memory = TRUE;
+  g_assert_null (pp_cutout_make (found, 0, (PpRim) { 0, NAN }, &draft, TRUE, &at, &error));
+  has_no_memory = FALSE;
+  g_assert_error (error, PP_PHOTO_ERROR, PP_PHOTO_ERROR_SIZE);
+}
+
 int
 main (int    argc,
       char **argv)
@@ -315,6 +388,8 @@ main (int    argc,
   g_test_add_func ("/stroke/part-ring", test_part_ring);
   g_test_add_func ("/stroke/join", test_join);
   g_test_add_func ("/stroke/join-nothing", test_join_nothing);
+  g_test_add_func ("/stroke/clear", test_clear);
+  g_test_add_func ("/stroke/cut-out", test_cut_out);
   g_test_add_func ("/stroke/stop", test_stop);
   g_test_add_func ("/stroke/stopped-before", test_stopped_before);
   return g_test_run ();
