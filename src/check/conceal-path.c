@@ -10,6 +10,7 @@
 
 #include "check/cover.h"
 #include "check/finding.h"
+#include "check/path-kept.h"
 
 #include <stdlib.h>
 
@@ -32,6 +33,7 @@ typedef struct
 {
   PpCover  cover;
   gboolean is_opaque;
+  PpKnown *known;          /* along the leg in hand */
   Stretch  lines[N_LINES];
 } Screen;
 
@@ -42,6 +44,9 @@ typedef struct
   double   opaque;
   double   asides[N_LINES]; /* mm */
   PpLeg    leg;             /* in hand */
+  guint    n_begun;         /* legs */
+  PpPathKept *kept;
+  const PpPathKept *previous; /* nullable */
   GArray  *cuts;            /* PpCut, of the leg */
   GArray  *live[N_LINES];   /* guint: the screens that cover it somewhere, in their order */
   double   known_to[N_LINES]; /* mm along it */
@@ -171,8 +176,10 @@ cut_by_screen (Walk   *self,
 {
   guint at = self->cuts->len;
 
-  pp_cover_cut (&screen->cover, self->leg.from, self->leg.direction, self->leg.length,
-                self->asides, N_LINES, self->cuts);
+  screen->known = pp_path_kept_take (self->kept, self->previous, self->n_begun - 1,
+                                     &screen->cover, self->asides, N_LINES);
+  pp_cover_cut (&screen->cover, screen->known->sides, self->leg.from, self->leg.direction,
+                self->leg.length, self->asides, N_LINES, self->cuts);
   for (guint k = 0; k < N_LINES; k++)
     {
       PpCut *cuts = &g_array_index (self->cuts, PpCut, at);
@@ -207,7 +214,7 @@ look_at_screen (Walk     *self,
   if (stretch->next < stretch->last && get_cut (self, stretch->next)->along < end - PP_TIE)
     end = get_cut (self, stretch->next)->along;
   if (!stretch->known)
-    stretch->covered = pp_cover_contains (&screen->cover,
+    stretch->covered = pp_known_contains (screen->known, &screen->cover,
                                           pp_leg_point (&self->leg, (start + end) / 2,
                                                         self->asides[line]));
   stretch->known = TRUE;
@@ -234,6 +241,7 @@ begin_leg (Walk *self,
            PpLeg leg)
 {
   self->leg = leg;
+  pp_path_kept_begin (self->kept, self->previous, self->n_begun++, &leg);
   g_array_set_size (self->cuts, 0);
   cut_by_screen (self, &self->background);
   for (guint k = 0; k < N_LINES; k++)
@@ -362,12 +370,13 @@ walk_leg (Walk     *self,
 }
 
 /* A wire without an exposed stretch is hidden to the last figure, one without length too. */
-void
-pp_path_look (PpPath        *self,
-              const PpScene *scene,
-              PpRest       **rests,
-              const PpRun   *run,
-              double         drawn_in)
+PpPathKept *
+pp_path_look (PpPath           *self,
+              const PpScene    *scene,
+              PpRest          **rests,
+              const PpRun      *run,
+              double            drawn_in,
+              const PpPathKept *previous)
 {
   GArray *exposed = g_array_new (FALSE, FALSE, sizeof (PpExposed));
   gboolean runs_on = FALSE;
@@ -375,6 +384,8 @@ pp_path_look (PpPath        *self,
 
   *self = (PpPath) { 0 };
   walk_init (&walk, scene, rests, run, drawn_in);
+  walk.kept = pp_path_kept_new ();
+  walk.previous = previous;
   for (guint i = 0; i < run->n_legs; i++)
     {
       begin_leg (&walk, pp_run_get_leg (run, i));
@@ -390,4 +401,6 @@ pp_path_look (PpPath        *self,
   self->share = self->length > 0 ? self->hidden / self->length : 1;
   self->n_exposed = exposed->len;
   self->exposed = (PpExposed *) (gpointer) g_array_free (exposed, FALSE);
+  pp_path_kept_end (walk.kept);
+  return walk.kept;
 }

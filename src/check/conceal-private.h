@@ -42,13 +42,16 @@ gboolean pp_conceal_counts      (PpRest       **rests,
 /* mm: the reach of a wire with its edges. */
 PpBox    pp_run_get_box         (const PpRun   *self,
                                  double         radius);
-/* Fills it with how much of the run is hidden, pieces being `drawn_in` by so many mm
- * (conceal-path.c). */
-void     pp_path_look           (PpPath        *self,
-                                 const PpScene *scene,
-                                 PpRest       **rests,
-                                 const PpRun   *run,
-                                 double         drawn_in);
+/* Fills it with how much of the run is hidden, pieces being `drawn_in` by so many mm, and gives
+ * what is to be kept for the next time; `previous` (nullable) is that of before (conceal-path.c).
+ * (transfer full) */
+PpPathKept *pp_path_look        (PpPath           *self,
+                                 const PpScene    *scene,
+                                 PpRest          **rests,
+                                 const PpRun      *run,
+                                 double            drawn_in,
+                                 const PpPathKept *previous);
+void     pp_path_kept_free      (PpPathKept    *self);
 /* Fills the 21 views and the worst of them, and keeps its screens (conceal-aslant.c). */
 void     pp_conceal_look_aslant (PpConceal       *self,
                                  const PpSettled *settled,

@@ -95,7 +95,7 @@ look_at_lying (PpConceal       *self,
   if (previous != NULL && !pp_changes_meet (changes, box))
     path_copy (&self->lying, &previous->lying);
   else
-    pp_path_look (&self->lying, scene, rests, &run, 0);
+    pp_path_kept_free (pp_path_look (&self->lying, scene, rests, &run, 0, NULL));
 }
 
 static void
@@ -111,9 +111,11 @@ look_at_wire (PpConceal       *self,
   PpPath barely;
 
   look_at_lying (self, scene, settled->rests, previous, changes);
-  pp_path_look (&self->hung, scene, settled->rests, &hung, 0);
-  pp_path_look (&barely, scene, settled->rests, &hung,
-                pp_panel_get_limit (scene->panel, PP_LIMIT_PLACE));
+  self->kept[0] = pp_path_look (&self->hung, scene, settled->rests, &hung, 0,
+                                previous != NULL ? previous->kept[0] : NULL);
+  self->kept[1] = pp_path_look (&barely, scene, settled->rests, &hung,
+                                pp_panel_get_limit (scene->panel, PP_LIMIT_PLACE),
+                                previous != NULL ? previous->kept[1] : NULL);
   self->barely = pp_path_get_exposed (&barely);
   path_clear (&barely);
   pp_conceal_look_aslant (self, settled, hang, previous, before);
@@ -148,6 +150,8 @@ pp_conceal_free (PpConceal *self)
   g_clear_pointer (&self->pieces, g_ptr_array_unref);
   for (guint i = 0; i < PP_MOST_LEGS; i++)
     pp_sight_leg_free (self->legs[i]);
+  for (guint i = 0; i < G_N_ELEMENTS (self->kept); i++)
+    pp_path_kept_free (self->kept[i]);
   g_free (self);
 }
 

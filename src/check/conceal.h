@@ -29,6 +29,9 @@ typedef struct
   PpExposed *exposed; /* in the order of the path; a stretch runs on through the hook */
 } PpPath;
 
+/* What is known of a path's screens for as long as it hardly moves. */
+typedef struct _PpPathKept PpPathKept;
+
 typedef struct
 {
   double sideways; /* degrees, viewer to the right positive */
@@ -59,6 +62,8 @@ typedef struct
   GPtrArray  *glass;  /* PpScreen, of the background and of fused parts; NULL without a wire */
   GPtrArray  *pieces; /* likewise, of each placement; NULL for one that was not looked at */
   PpSightLeg *legs[PP_MOST_LEGS]; /* of the hung wire, seen aslant; NULL for none */
+  PpPathKept *kept[2]; /* of the hung wire straight on, pieces as they are and drawn in; NULL
+                          without a wire */
 } PpConceal;
 
 /* `hang` is NULL without a wire. `previous` (nullable): of an earlier panel on the same ground,

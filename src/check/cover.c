@@ -240,20 +240,64 @@ cut_line (const PpCover *self,
 /* mm²: by less than this a corner may point outward and count as pointing inward. */
 #define NO_TURN PP_TIE
 
-/* Sets what a side is like that has point `i` of a ring at its end. */
-static void
-look_at_side (Cutting       *self,
-              const PpPoint *ring,
-              guint          n,
-              guint          i)
+static gboolean
+points_inward (const PpCoverSide *side)
 {
-  PpPoint before = ring[i >= 2 ? i - 2 : n - 2];
+  const PpPoint *ring = side->ring;
+  PpPoint before = ring[side->i >= 2 ? side->i - 2 : side->n - 2];
 
-  self->points_inward = self->inner * pp_point_cross (before, ring[i - 1], ring[i]) <= NO_TURN;
+  return side->inner * pp_point_cross (before, ring[side->i - 1], ring[side->i]) <= NO_TURN;
+}
+
+/* mm beside the middle line within which a side may cut one. */
+static double
+find_reach (const PpCover *self,
+            const double  *asides,
+            guint          n_lines)
+{
+  double reach = 0;
+
+  for (guint k = 0; k < n_lines; k++)
+    reach = MAX (reach, fabs (asides[k]) + MAX (self->drawn_in, 0) + 2 * PP_TIE);
+  return reach;
+}
+
+GArray *
+pp_cover_find_sides (const PpCover *self,
+                     PpPoint        start,
+                     PpPoint        direction,
+                     double         length,
+                     const double  *asides,
+                     guint          n_lines,
+                     double         slack)
+{
+  GArray *sides = g_array_new (FALSE, FALSE, sizeof (PpCoverSide));
+  double reach = find_reach (self, asides, n_lines) + slack;
+
+  if (passes_box (self->box, start, direction, length, reach))
+    return sides;
+  for (guint r = 0; r < pp_outline_get_n_rings (self->outline); r++)
+    {
+      PpCoverSide side = { 0 };
+      InLine a, b;
+
+      side.ring = pp_outline_get_ring (self->outline, r, &side.n);
+      if (self->drawn_in > 0)
+        side.inner = (pp_ring_area (side.ring, side.n) > 0) == (r == 0) ? 1 : -1;
+      a = to_line (side.ring[0], start, direction);
+      for (side.i = 1; side.i < side.n; side.i++, a = b)
+        {
+          b = to_line (side.ring[side.i], start, direction);
+          if (may_cut (a, b, length, reach))
+            g_array_append_val (sides, side);
+        }
+    }
+  return sides;
 }
 
 void
 pp_cover_cut (const PpCover *self,
+              GArray        *sides,
               PpPoint        start,
               PpPoint        direction,
               double         length,
@@ -261,30 +305,20 @@ pp_cover_cut (const PpCover *self,
               guint          n_lines,
               GArray        *cuts)
 {
-  double reach = 0;
+  double reach = find_reach (self, asides, n_lines);
 
-  for (guint k = 0; k < n_lines; k++)
-    reach = MAX (reach, fabs (asides[k]) + MAX (self->drawn_in, 0) + 2 * PP_TIE);
-  if (passes_box (self->box, start, direction, length, reach))
-    return;
-  for (guint r = 0; r < pp_outline_get_n_rings (self->outline); r++)
+  for (guint s = 0; s < sides->len; s++)
     {
-      guint n;
-      const PpPoint *ring = pp_outline_get_ring (self->outline, r, &n);
-      Cutting cutting = { .length = length, .cuts = cuts };
-      InLine a = to_line (ring[0], start, direction), b;
+      const PpCoverSide *side = &g_array_index (sides, PpCoverSide, s);
+      InLine a = to_line (side->ring[side->i - 1], start, direction);
+      InLine b = to_line (side->ring[side->i], start, direction);
+      Cutting cutting = { .length = length, .cuts = cuts, .inner = side->inner };
 
-      if (self->drawn_in > 0)
-        cutting.inner = (pp_ring_area (ring, n) > 0) == (r == 0) ? 1 : -1;
-      for (guint i = 1; i < n; i++, a = b)
-        {
-          b = to_line (ring[i], start, direction);
-          if (!may_cut (a, b, length, reach))
-            continue;
-          look_at_side (&cutting, ring, n, i);
-          for (cutting.line = 0; cutting.line < n_lines; cutting.line++)
-            cut_line (self, cutting, (InLine) { a.along, a.aside - asides[cutting.line] },
-                      (InLine) { b.along, b.aside - asides[cutting.line] });
-        }
+      if (!may_cut (a, b, length, reach))
+        continue;
+      cutting.points_inward = points_inward (side);
+      for (cutting.line = 0; cutting.line < n_lines; cutting.line++)
+        cut_line (self, cutting, (InLine) { a.along, a.aside - asides[cutting.line] },
+                  (InLine) { b.along, b.aside - asides[cutting.line] });
     }
 }

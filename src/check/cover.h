@@ -25,6 +25,15 @@ typedef struct
   guint  line;
 } PpCut;
 
+/* From point i - 1 of a ring to point i. */
+typedef struct
+{
+  const PpPoint *ring;
+  guint          n;     /* points of the ring */
+  guint          i;
+  double         inner; /* 1 where the inside is to its left, y up; else -1; of what is drawn in */
+} PpCoverSide;
+
 /* Not drawn in, without bands. */
 PpCover  pp_cover_make     (const PpOutline *outline,
                             double           transmittance);
@@ -40,11 +49,21 @@ gboolean pp_cover_contains (const PpCover   *self,
 double   pp_cover_distance (const PpCover   *self,
                             PpPoint          p,
                             double           far);
-/* Lines run `asides` mm beside the one from `start` along the unit vector `direction`. Adds to
- * `cuts` (of PpCut) wherever one of them may pass into or out of what is covered, as mm from
- * `start` within 0 to `length`, in no order. Some are there twice or for nothing, none is
- * missing. */
+/* The sides (PpCoverSide) that may cut lines `asides` mm beside the one from `start` along the unit
+ * vector `direction`, or that in which no point of them moves farther than `slack`. They borrow
+ * from the outline. (transfer full) */
+GArray  *pp_cover_find_sides (const PpCover *self,
+                            PpPoint          start,
+                            PpPoint          direction,
+                            double           length,
+                            const double    *asides,
+                            guint            n_lines,
+                            double           slack);
+/* Adds to `cuts` (of PpCut) wherever one of the lines may pass into or out of what is covered, as
+ * mm from `start` within 0 to `length`, in no order. `sides` are those that may cut them. Some are
+ * there twice or for nothing, none is missing. */
 void     pp_cover_cut      (const PpCover   *self,
+                            GArray          *sides,
                             PpPoint          start,
                             PpPoint          direction,
                             double           length,
