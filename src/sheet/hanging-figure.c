@@ -13,6 +13,7 @@
 #include "panel/measure.h"
 #include "sheet/hanging-side.h"
 #include "sheet/labels.h"
+#include "sheet/letters.h"
 #include "sheet/map.h"
 #include "sheet/text.h"
 
@@ -39,31 +40,6 @@ typedef struct
 
 static const PpTextStyle letter_style = { .size = 12, .bold = TRUE };
 
-guint *
-pp_holes_from_left (const PpPanel *panel)
-{
-  guint n = panel->holes->len;
-  guint *order = g_new (guint, MAX (n, 1));
-
-  for (guint i = 0; i < n; i++)
-    {
-      guint j = i;
-
-      for (; j > 0 && pp_panel_hole (panel, order[j - 1])->x > pp_panel_hole (panel, i)->x; j--)
-        order[j] = order[j - 1];
-      order[j] = i;
-    }
-  return order;
-}
-
-char *
-pp_hole_letter_format (guint place)
-{
-  if (place < 26)
-    return g_strdup_printf ("%c", 'A' + (int) place);
-  return g_strdup_printf ("%c%u", 'A' + (int) (place % 26), place / 26 + 1);
-}
-
 static void
 draw_arrow (cairo_t *cr,
             PpPoint  tip,
@@ -80,10 +56,10 @@ draw_arrow (cairo_t *cr,
 
 /* The figure stands on the line, or beyond its end where it is too short. */
 static void
-draw_figure (PpBook  *book,
-             double   mm,
-             PpPoint  from,
-             PpPoint  to)
+draw_figure (PpBook *book,
+             double  mm,
+             PpPoint from,
+             PpPoint to)
 {
   const PpTextStyle style = { .size = FIGURE_SIZE };
   g_autofree char *text = pp_length_format_bare (mm, book->job->units);
@@ -108,10 +84,10 @@ draw_figure (PpBook  *book,
 }
 
 static void
-draw_measure (PpBook  *book,
-              double   mm,
-              PpPoint  from,
-              PpPoint  to)
+draw_measure (PpBook *book,
+              double  mm,
+              PpPoint from,
+              PpPoint to)
 {
   double length = pp_point_distance (from, to);
   PpPoint along;
@@ -131,9 +107,9 @@ draw_measure (PpBook  *book,
 
 /* A line out of the figure to its measure; lighter than any outline. */
 static void
-draw_extension (PpBook  *book,
-                PpPoint  from,
-                PpPoint  to)
+draw_extension (PpBook *book,
+                PpPoint from,
+                PpPoint to)
 {
   pp_book_set_ink (book, PP_INK_SOFT);
   cairo_set_line_width (book->cr, 0.13);
@@ -211,8 +187,8 @@ draw_measures (PpBook      *book,
 }
 
 static void
-draw_hook (PpBook  *book,
-           PpPoint  at)
+draw_hook (PpBook *book,
+           PpPoint at)
 {
   cairo_t *cr = book->cr;
 
@@ -280,9 +256,9 @@ get_hook_box (const PpMap  *map,
 /* Toward the middle of the glass, where there is no border to run into, and clear of hook, holes
  * and other letters. */
 static PpSheetLabel *
-place_letters (PpBook       *book,
-               const PpMap  *map,
-               const guint  *order)
+place_letters (PpBook      *book,
+               const PpMap *map,
+               const guint *order)
 {
   guint n = book->panel->holes->len;
   g_autofree PpBox *marks = g_new (PpBox, n + 1);
@@ -294,7 +270,7 @@ place_letters (PpBook       *book,
       const PpHole *hole = pp_panel_hole (book->panel, order[i]);
       PpPoint at = pp_map_to_page (map, (PpPoint) { hole->x, hole->y });
       double away = get_radius (map, hole) + 2.4;
-      g_autofree char *letter = pp_hole_letter_format (i);
+      g_autofree char *letter = pp_letters_format (i);
 
       pp_text_measure (book, &letter_style, letter, PP_NO_WIDTH, &labels[i].width, NULL);
       labels[i].height = LETTER_HEIGHT;
@@ -314,7 +290,7 @@ draw_letter (PpBook             *book,
              PpPoint             hole,
              const PpSheetLabel *label)
 {
-  g_autofree char *letter = pp_hole_letter_format (place);
+  g_autofree char *letter = pp_letters_format (place);
 
   if (pp_point_distance (label->at, label->anchor) > LETTER_HEIGHT)
     draw_extension (book, hole, label->at);
@@ -401,9 +377,9 @@ draw_front (PpBook      *book,
 
 /* The panel with its hook in the area, and as much of it as measures leave. */
 static PpMap
-fit (PpBook   *book,
-     PpBox     area,
-     Measures  measures)
+fit (PpBook  *book,
+     PpBox    area,
+     Measures measures)
 {
   const PpCheck *check = book->job->check;
   double side = pp_box_width (area) * SIDE_SHARE;
@@ -432,7 +408,7 @@ double
 pp_hanging_figure_draw (PpBook *book,
                         PpBox   area)
 {
-  g_autofree guint *order = pp_holes_from_left (book->panel);
+  g_autofree guint *order = pp_letters_of_holes (book->panel);
   PpBox room = { area.x0, area.y0, area.x1, area.y1 - WORD_ROOM };
   double across = pp_box_width (room) * (1 - SIDE_SHARE) - SIDE_GAP;
   Measures measures = { count_measures (book->panel, order, TRUE, pp_box_height (room)),

@@ -12,6 +12,7 @@
 #include "sheet/hanging-facts.h"
 #include "sheet/hanging-figure.h"
 #include "sheet/kinds.h"
+#include "sheet/letters.h"
 #include "sheet/words.h"
 
 #define FIGURE_SHARE 0.5      /* of the page */
@@ -51,7 +52,7 @@ draw_holes (PpBook *book,
     { "", PP_CELL_TEXT, PP_ALIGN_LEFT, TRUE },
   };
   g_autoptr (PpTable) table = pp_table_new (book, columns, G_N_ELEMENTS (columns));
-  g_autofree guint *order = pp_holes_from_left (panel);
+  g_autofree guint *order = pp_letters_of_holes (panel);
   PpBox glass = pp_background_get_box (panel->background);
 
   if (panel->holes->len == 0)
@@ -59,7 +60,7 @@ draw_holes (PpBook *book,
   for (guint i = 0; i < panel->holes->len; i++)
     {
       const PpHole *hole = pp_panel_hole (panel, order[i]);
-      g_autofree char *letter = pp_hole_letter_format (i);
+      g_autofree char *letter = pp_letters_format (i);
       g_autofree char *wide = pp_length_format_bare (hole->diameter, units);
       g_autofree char *left = pp_length_format_bare (hole->x - glass.x0, units);
       g_autofree char *top = pp_length_format_bare (hole->y - glass.y0, units);

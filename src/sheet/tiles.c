@@ -8,6 +8,7 @@
 
 #include "panel/tolerance.h"
 #include "sheet/bars.h"
+#include "sheet/letters.h"
 
 static guint
 count_tiles (double length,
@@ -56,6 +57,8 @@ pp_tiles_new (const PpFullSize *what,
 void
 pp_tiles_free (PpTiles *self)
 {
+  if (self == NULL)
+    return;
   g_free (self->numbers);
   g_free (self);
 }
@@ -110,7 +113,5 @@ pp_tiles_letter_new (const PpTiles *self,
       index += get_number (self, c, r + 1) != 0 ? 1 : 0;
     }
   index += !is_right && get_number (self, column + 1, row) != 0 ? 1 : 0;
-  if (index < 26)
-    return g_strdup_printf ("%c", 'A' + (int) index);
-  return g_strdup_printf ("%c%u", 'A' + (int) (index % 26), index / 26 + 1);
+  return pp_letters_format (index);
 }
