@@ -9,6 +9,8 @@
 
 #define FACT_WIDTH 46.0 /* mm, about */
 #define TICK 4.6
+#define TWO_COLUMNS 150.0 /* mm of width that hold two lists side by side */
+#define COLUMN_SPACE 14.0
 
 /* Rows for one column: as many as fit, or an even share of those left if all go on this page. */
 static guint
@@ -65,6 +67,19 @@ pp_flow_table (PpBook  *book,
         }
     }
   return below;
+}
+
+double
+pp_flow_two_columns (PpBook  *book,
+                     PpTable *table,
+                     double   size,
+                     double   y)
+{
+  double width = pp_box_width (book->area);
+  guint n = width >= TWO_COLUMNS ? 2 : 1;
+
+  pp_table_fit (table, (width - (n - 1) * COLUMN_SPACE) / n, size, size);
+  return pp_flow_table (book, table, y, n, COLUMN_SPACE);
 }
 
 double

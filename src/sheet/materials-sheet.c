@@ -11,14 +11,12 @@
 #include "sheet/flow.h"
 #include "sheet/kinds.h"
 #include "sheet/plain-line.h"
-#include "sheet/words.h"
+#include "sheet/supports.h"
 
 #include <math.h>
 
 #define SIZE 12.0 /* pt */
 #define KEEP 35.0 /* mm under a heading */
-#define TWO_COLUMNS 150.0 /* mm of width that hold two lists side by side */
-#define COLUMN_SPACE 10.0
 
 static char *
 count_format (guint n)
@@ -170,35 +168,9 @@ static double
 draw_props (PpBook *book,
             double  y)
 {
-  const PpColumn columns[] = {
-    { "", PP_CELL_TICK, PP_ALIGN_LEFT, FALSE },
-    { _("step"), PP_CELL_NUMBER, PP_ALIGN_RIGHT, FALSE },
-    { _("piece"), PP_CELL_TEXT, PP_ALIGN_LEFT, TRUE },
-    { _("needs"), PP_CELL_TEXT, PP_ALIGN_LEFT, TRUE },
-  };
-  g_autoptr (PpTable) table = pp_table_new (book, columns, G_N_ELEMENTS (columns));
-  const PpPlan *plan = book->job->plan;
-  guint n_columns = 1;
-  double width;
+  double below = pp_supports_draw (book, _("Props and weights"), y);
 
-  for (guint i = 0; plan != NULL && i < plan->n_steps; i++)
-    {
-      g_autoptr (PpStepWords) step = pp_step_words_new (book->job, i);
-      g_autoptr (PpJobWords) words = pp_job_words_new (book->job, plan->steps[i].job);
-      g_autofree char *number = g_strdup_printf ("%u", i + 1);
-      const char *cells[] = { "", number, words->name, step->support };
-
-      if (*step->support != '\0')
-        pp_table_add (table, cells, NULL);
-    }
-  if (pp_table_get_n_rows (table) == 0)
-    return y;
-  y = pp_flow_heading (book, _("Props and weights"), y, KEEP);
-  if (pp_box_width (book->area) >= TWO_COLUMNS)
-    n_columns = 2;
-  width = (pp_box_width (book->area) - (n_columns - 1) * COLUMN_SPACE) / n_columns;
-  pp_table_fit (table, width, SIZE, SIZE);
-  return pp_flow_table (book, table, y, n_columns, COLUMN_SPACE) + 2 * PP_GAP;
+  return below > y ? below + 2 * PP_GAP : y;
 }
 
 static double

@@ -8,9 +8,8 @@
 #include "panel/measure.h"
 #include "sheet/flow.h"
 #include "sheet/order-plan.h"
+#include "sheet/supports.h"
 #include "sheet/words.h"
-
-#define TWO_COLUMNS 150.0 /* mm of width that hold two lists side by side */
 
 static double
 draw_reminders (PpBook *book,
@@ -64,47 +63,10 @@ draw_mixes (PpBook *book,
     { _("part B"), PP_CELL_TEXT, PP_ALIGN_RIGHT, FALSE },
   };
   g_autoptr (PpTable) table = pp_table_new (book, columns, G_N_ELEMENTS (columns));
-  gboolean has_two = pp_box_width (book->area) >= TWO_COLUMNS;
-  double space = 14;
 
   for (guint i = 0; i < book->job->plan->n_mixes; i++)
     add_mix (book, table, i);
-  pp_table_fit (table, has_two ? (pp_box_width (book->area) - space) / 2
-                               : pp_box_width (book->area), 12, 12);
-  return pp_flow_table (book, table, y, has_two ? 2 : 1, space);
-}
-
-/* What holds a piece is cut and laid ready before there is glue on anything. */
-static double
-draw_supports (PpBook *book,
-               double  y)
-{
-  const PpColumn columns[] = {
-    { "", PP_CELL_TICK, PP_ALIGN_LEFT, FALSE },
-    { _("step"), PP_CELL_NUMBER, PP_ALIGN_RIGHT, FALSE },
-    { _("piece"), PP_CELL_TEXT, PP_ALIGN_LEFT, TRUE },
-    { _("needs"), PP_CELL_TEXT, PP_ALIGN_LEFT, TRUE },
-  };
-  g_autoptr (PpTable) table = pp_table_new (book, columns, G_N_ELEMENTS (columns));
-  gboolean has_two = pp_box_width (book->area) >= TWO_COLUMNS;
-  double space = 14;
-
-  for (guint i = 0; i < book->job->plan->n_steps; i++)
-    {
-      g_autoptr (PpStepWords) step = pp_step_words_new (book->job, i);
-      g_autoptr (PpJobWords) words = pp_job_words_new (book->job, book->job->plan->steps[i].job);
-      g_autofree char *number = g_strdup_printf ("%u", i + 1);
-      const char *cells[] = { "", number, words->name, step->support };
-
-      if (*step->support != '\0')
-        pp_table_add (table, cells, NULL);
-    }
-  if (pp_table_get_n_rows (table) == 0)
-    return y;
-  y = pp_flow_heading (book, _("Props and weights to have ready"), y + PP_GAP, 30);
-  pp_table_fit (table, has_two ? (pp_box_width (book->area) - space) / 2
-                               : pp_box_width (book->area), 12, 12);
-  return pp_flow_table (book, table, y, has_two ? 2 : 1, space);
+  return pp_flow_two_columns (book, table, 12, y);
 }
 
 static double
@@ -147,5 +109,6 @@ pp_order_opening_draw (PpBook *book)
   y = draw_reminders (book, y + PP_GAP);
   y = pp_flow_heading (book, overview, y + 2 * PP_GAP, 30);
   y = draw_mixes (book, y);
-  draw_supports (book, y + PP_GAP);
+  /* What holds a piece is cut and laid ready before there is glue on anything. */
+  pp_supports_draw (book, _("Props and weights to have ready"), y + 2 * PP_GAP);
 }
