@@ -15,7 +15,7 @@
 #include "piece/plane.h"
 #include "piece/round.h"
 
-#define DISC 6.0         /* mm, radius */
+#define RADIUS (PP_DISCS_ACROSS / 2)
 #define MOST_FOURS 40    /* candidates that are combined */
 #define MOST_GROWTH 3.5  /* areas of two discs of one frame */
 #define SIZE_OFF 0.45    /* natural logarithm of measured area over demanded */
@@ -61,8 +61,8 @@ judge (const PpRound *const four[4],
         {
           double angle = k * 2 * G_PI / N_AROUND;
 
-          around[k] = pp_plane_map (&plane, (PpPoint) { sheet[i].x + DISC * cos (angle),
-                                                        sheet[i].y + DISC * sin (angle) });
+          around[k] = pp_plane_map (&plane, (PpPoint) { sheet[i].x + RADIUS * cos (angle),
+                                                        sheet[i].y + RADIUS * sin (angle) });
         }
       most = fmax (most, fabs (log (four[i]->area / get_area (around, N_AROUND))));
     }

@@ -11,6 +11,10 @@
 
 G_BEGIN_DECLS
 
+/* mm: the discs of the printed frame, of which the top left one has a white hole. */
+#define PP_DISCS_ACROSS 12.0
+#define PP_DISCS_HOLE 4.0
+
 /* The middles of the discs in pixels: upper left, upper right, lower right, lower left as the
  * sheet has them. `width`, `height`: mm between middles.
  * Errors: PP_PHOTO_ERROR_FRAME if there are no such four; G_IO_ERROR_CANCELLED. */

@@ -7,10 +7,11 @@
 #include "piece/squared.h"
 
 #include "panel/i18n.h"
+#include "piece/discs.h"
 
 #define USUAL_DOTS 6.0   /* a mm */
 #define MOST_DOTS 3e6    /* in all */
-#define DISC_ROOM 7.0    /* mm from a disc's middle: nothing is found there */
+#define DISC_ROOM (PP_DISCS_ACROSS / 2 + 1) /* mm from a disc's middle: nothing is found there */
 #define MOST_SAMPLES 4   /* along a side of a dot */
 
 /* sRGB to linear light, IEC 61966-2-1. */

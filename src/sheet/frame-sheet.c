@@ -2,21 +2,20 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Black discs of 12 mm, the top left one with a white hole of 4 mm, as piece/frame.h looks for. As
- * large as the paper lets it in steps of 10 mm, which on A4 is 180 by 240 mm.
+ * Black discs, the top left one with a white hole, as piece/discs.h looks for. As far apart as the
+ * paper lets them in steps of 10 mm, which on A4 is 180 by 240 mm.
  */
 #include "config.h"
 
 #include "panel/i18n.h"
 #include "panel/measure.h"
+#include "piece/discs.h"
 #include "sheet/kinds.h"
 #include "sheet/text.h"
 
 #include <math.h>
 
-#define DISC 12.0       /* mm across */
-#define HOLE 4.0
-#define STEP 10.0
+#define STEP 10.0        /* mm */
 #define LEAST_MARGIN 8.0 /* mm of paper left and right of the discs */
 #define WORDS_SIZE 9.5
 #define WORDS_LINES 4
@@ -27,11 +26,11 @@ draw_disc (PpBook  *book,
            gboolean has_hole)
 {
   cairo_new_sub_path (book->cr);
-  cairo_arc (book->cr, at.x, at.y, DISC / 2, 0, 2 * G_PI);
+  cairo_arc (book->cr, at.x, at.y, PP_DISCS_ACROSS / 2, 0, 2 * G_PI);
   if (has_hole)
     {
       cairo_new_sub_path (book->cr);
-      cairo_arc (book->cr, at.x, at.y, HOLE / 2, 0, 2 * G_PI);
+      cairo_arc (book->cr, at.x, at.y, PP_DISCS_HOLE / 2, 0, 2 * G_PI);
     }
   cairo_set_source_rgb (book->cr, 0, 0, 0);
   cairo_fill (book->cr);
@@ -46,7 +45,7 @@ draw_words (PpBook     *book,
 {
   const PpTextStyle style = { .size = WORDS_SIZE, .align = PP_ALIGN_MIDDLE,
                               .max_lines = WORDS_LINES };
-  double x = frame.x0 + DISC, width = pp_box_width (frame) - 2 * DISC;
+  double x = frame.x0 + PP_DISCS_ACROSS, width = pp_box_width (frame) - 2 * PP_DISCS_ACROSS;
   double height;
 
   pp_text_measure (book, &style, words, width, NULL, &height);
@@ -83,8 +82,8 @@ draw_sheet (PpBook *book)
 
   /* A heading would cost 10 mm of frame. */
   pp_book_begin_page (book, NULL);
-  width = floor ((pp_box_width (book->paper) - DISC - 2 * LEAST_MARGIN) / STEP) * STEP;
-  height = floor ((pp_box_height (book->area) - DISC) / STEP) * STEP;
+  width = floor ((pp_box_width (book->paper) - PP_DISCS_ACROSS - 2 * LEAST_MARGIN) / STEP) * STEP;
+  height = floor ((pp_box_height (book->area) - PP_DISCS_ACROSS) / STEP) * STEP;
   middle = (PpPoint) { pp_box_middle (book->paper).x, pp_box_middle (book->area).y };
   frame = (PpBox) { middle.x - width / 2, middle.y - height / 2, middle.x + width / 2,
                     middle.y + height / 2 };
