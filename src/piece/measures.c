@@ -9,6 +9,7 @@
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
 #include "piece/look.h"
+#include "piece/recipes.h"
 
 #define LEAST 0.5        /* mm: less is no piece of glass */
 #define MOST 3000.0      /* mm: the largest panel */
@@ -98,26 +99,10 @@ check (const PpMeasures *self,
          && check_bench (self, error);
 }
 
-static PpKind
-kind_of (PpRecipe recipe)
-{
-  static const PpKind kinds[PP_N_RECIPES] = {
-    PP_KIND_FLOWER, PP_KIND_FLOWER, PP_KIND_FLOWER, PP_KIND_FLOWER, PP_KIND_BUD,
-    PP_KIND_LEAF,   PP_KIND_LEAF,   PP_KIND_STEM,   PP_KIND_FILLER,
-  };
-
-  return kinds[recipe];
-}
-
 static const char *
 colour_of (const PpMeasures *self)
 {
-  static const char *const colours[PP_N_RECIPES] = {
-    "#f0efe6", "#b55cb8", "#5b7fd0", "#7d63c4", "#cf4f86", "#5f9a4c", "#4d8a6a", "#7fa65a",
-    "#7fb9c4",
-  };
-
-  return self->colour != NULL ? self->colour : colours[self->recipe];
+  return self->colour != NULL ? self->colour : pp_recipe_get_row (self->recipe)->colour;
 }
 
 /* Only a ray flower stands on thick ground: its middle is a drop of glass. */
@@ -142,7 +127,7 @@ put_together (const PpMeasures *self,
 
   draft.id = self->id != NULL ? self->id : pp_recipe_get_name (self->recipe);
   draft.name = self->name != NULL ? self->name : pp_recipe_get_title (self->recipe);
-  draft.kind = kind_of (self->recipe);
+  draft.kind = pp_recipe_get_row (self->recipe)->kind;
   draft.count = self->count;
   draft.thickness = self->measures[PP_MEASURE_THICKNESS];
   draft.mass = self->weight / self->weighed;

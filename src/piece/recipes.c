@@ -4,41 +4,44 @@
  */
 #include "config.h"
 
-#include "piece/measures.h"
+#include "piece/recipes.h"
 
 #include "panel/i18n.h"
 
 #include <string.h>
 
-#define FLOWER_MEASURES 0x20f /* bits by PpMeasure */
-#define LONG_MEASURES 0x3f0
+#define ASKS(measure) (1u << PP_MEASURE_##measure)
+#define FLOWER_MEASURES (ASKS (ACROSS) | ASKS (PETALS) | ASKS (NOTCH) | ASKS (MIDDLE) \
+                         | ASKS (THICKNESS))
+#define LONG_MEASURES (ASKS (LENGTH) | ASKS (QUARTER) | ASKS (HALF) | ASKS (THREE_QUARTERS) \
+                       | ASKS (BEND) | ASKS (THICKNESS))
+#define FLOWER(across, petals, notch, middle) \
+  .asks = FLOWER_MEASURES, \
+  .usual = { [PP_MEASURE_ACROSS] = across, [PP_MEASURE_PETALS] = petals, \
+             [PP_MEASURE_NOTCH] = notch, [PP_MEASURE_MIDDLE] = middle }
+#define LONG(length, quarter, half, three_quarters) \
+  .asks = LONG_MEASURES, \
+  .usual = { [PP_MEASURE_LENGTH] = length, [PP_MEASURE_QUARTER] = quarter, \
+             [PP_MEASURE_HALF] = half, [PP_MEASURE_THREE_QUARTERS] = three_quarters }
 
-typedef struct
-{
-  const char *name;
-  const char *title;
-  guint       asks;
-  /* mm and count; of a flower: notch and middle as a share of the widest across; of a long piece:
-   * the widths as a share of its length. */
-  double      usual[PP_N_MEASURES];
-} Recipe;
-
-static const Recipe recipes[PP_N_RECIPES] = {
-  [PP_RECIPE_RAY] = { "ray", N_("Ray flower"), FLOWER_MEASURES, { 50, 17, 0.14, 0.3 } },
-  [PP_RECIPE_LOBED] = { "lobed", N_("Lobed flower"), FLOWER_MEASURES, { 50, 5, 0.13, 0.16 } },
-  [PP_RECIPE_CUP] = { "cup", N_("Cup"), FLOWER_MEASURES, { 50, 5, 0.035, 0.3 } },
-  [PP_RECIPE_SPIKE] = { "spike", N_("Flower spike"), LONG_MEASURES,
-                        { [PP_MEASURE_LENGTH] = 90, 0.25, 0.2, 0.13 } },
-  [PP_RECIPE_BUD] = { "bud", N_("Bud"), LONG_MEASURES,
-                      { [PP_MEASURE_LENGTH] = 40, 0.44, 0.48, 0.3 } },
-  [PP_RECIPE_LEAF] = { "leaf", N_("Leaf"), LONG_MEASURES,
-                       { [PP_MEASURE_LENGTH] = 70, 0.33, 0.36, 0.24 } },
-  [PP_RECIPE_BLADE] = { "blade", N_("Blade"), LONG_MEASURES,
-                        { [PP_MEASURE_LENGTH] = 140, 0.075, 0.072, 0.05 } },
-  [PP_RECIPE_ROD] = { "rod", N_("Rod"), LONG_MEASURES,
-                      { [PP_MEASURE_LENGTH] = 200, 0.025, 0.025, 0.025 } },
-  [PP_RECIPE_SHARD] = { "shard", N_("Shard"), LONG_MEASURES,
-                        { [PP_MEASURE_LENGTH] = 30, 0.6, 0.72, 0.5 } },
+static const PpRecipeRow recipes[PP_N_RECIPES] = {
+  [PP_RECIPE_RAY] = { "ray", N_("Ray flower"), PP_KIND_FLOWER, "#f0efe6",
+                      FLOWER (50, 17, 0.14, 0.3) },
+  [PP_RECIPE_LOBED] = { "lobed", N_("Lobed flower"), PP_KIND_FLOWER, "#b55cb8",
+                        FLOWER (50, 5, 0.13, 0.16) },
+  [PP_RECIPE_CUP] = { "cup", N_("Cup"), PP_KIND_FLOWER, "#5b7fd0", FLOWER (50, 5, 0.035, 0.3) },
+  [PP_RECIPE_SPIKE] = { "spike", N_("Flower spike"), PP_KIND_FLOWER, "#7d63c4",
+                        LONG (90, 0.25, 0.2, 0.13), .ends = { 0.75, 0.35, 0.8, 1 } },
+  [PP_RECIPE_BUD] = { "bud", N_("Bud"), PP_KIND_BUD, "#cf4f86", LONG (40, 0.44, 0.48, 0.3),
+                      .ends = { 0.5, 0.3, 0.7, 0.9 } },
+  [PP_RECIPE_LEAF] = { "leaf", N_("Leaf"), PP_KIND_LEAF, "#5f9a4c", LONG (70, 0.33, 0.36, 0.24),
+                       .ends = { 0.14, 0.06, 0.5, 1 } },
+  [PP_RECIPE_BLADE] = { "blade", N_("Blade"), PP_KIND_LEAF, "#4d8a6a",
+                        LONG (140, 0.075, 0.072, 0.05), .ends = { 0.95, 0.08, 0.12, 1 } },
+  [PP_RECIPE_ROD] = { "rod", N_("Rod"), PP_KIND_STEM, "#7fa65a", LONG (200, 0.025, 0.025, 0.025),
+                      .ends = { 1, 1, 0.5, 0.5 } },
+  [PP_RECIPE_SHARD] = { "shard", N_("Shard"), PP_KIND_FILLER, "#7fb9c4", LONG (30, 0.6, 0.72, 0.5),
+                        .ends = { 0.55, 0.3, 0.1, 0.1 } },
 };
 
 static const struct
@@ -57,6 +60,12 @@ static const struct
   [PP_MEASURE_BEND] = { "bend", N_("Bend of the tip") },
   [PP_MEASURE_THICKNESS] = { "thickness", N_("Thickness") },
 };
+
+const PpRecipeRow *
+pp_recipe_get_row (PpRecipe recipe)
+{
+  return &recipes[recipe];
+}
 
 gboolean
 pp_recipe_has (PpRecipe  recipe,

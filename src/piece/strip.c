@@ -5,28 +5,10 @@
 #include "piece/strip.h"
 
 #include "piece/noise.h"
+#include "piece/recipes.h"
 
 #define N_ALONG 64 /* steps along a side */
 #define SCALLOP 0.22 /* share of the width between two bells of a spike */
-
-/* How a recipe's ends look: the width there, as a share of the next one measured, and how much of
- * the length rounds it off. */
-typedef struct
-{
-  double base;
-  double tip;
-  double round_base; /* mm of half width: times this much length */
-  double round_tip;
-} Ends;
-
-static const Ends ends[PP_N_RECIPES] = {
-  [PP_RECIPE_SPIKE] = { 0.75, 0.35, 0.8, 1 },
-  [PP_RECIPE_BUD] = { 0.5, 0.3, 0.7, 0.9 },
-  [PP_RECIPE_LEAF] = { 0.14, 0.06, 0.5, 1 },
-  [PP_RECIPE_BLADE] = { 0.95, 0.08, 0.12, 1 },
-  [PP_RECIPE_ROD] = { 1, 1, 0.5, 0.5 },
-  [PP_RECIPE_SHARD] = { 0.55, 0.3, 0.1, 0.1 },
-};
 
 /* The middle of the two slopes beside it, but so that the curve turns only at or near a width that
  * is the greatest: three times the lesser slope is the most that keeps it rising (Fritsch and
@@ -61,7 +43,7 @@ pp_strip_init (PpStrip          *self,
                const PpMeasures *measures)
 {
   const double *m = measures->measures;
-  const Ends *end = &ends[measures->recipe];
+  const PpRecipeEnds *end = &pp_recipe_get_row (measures->recipe)->ends;
 
   *self = (PpStrip) {
     .recipe = measures->recipe,
@@ -114,7 +96,7 @@ double
 pp_strip_get_width (const PpStrip *self,
                     double         along)
 {
-  const Ends *end = &ends[self->recipe];
+  const PpRecipeEnds *end = &pp_recipe_get_row (self->recipe)->ends;
   double width = curve_at (self, along)
                  * rounded (along, get_depth (self, self->width[0], end->round_base))
                  * rounded (1 - along, get_depth (self, self->width[4], end->round_tip));
