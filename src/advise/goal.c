@@ -13,25 +13,6 @@
 #define EXPOSED_STEPS 10  /* a mm */
 #define WORST_STEPS 100
 
-static int
-compare_names (const void *a,
-               const void *b)
-{
-  return g_strcmp0 (*(const char * const *) a, *(const char * const *) b);
-}
-
-char *
-pp_finding_dup_name (const PpFinding *self)
-{
-  guint n = g_strv_length ((char **) self->about);
-  g_autofree const char **ids = g_memdup2 (self->about, (n + 1) * sizeof *ids);
-  g_autofree char *about = NULL;
-
-  qsort (ids, n, sizeof *ids, compare_names);
-  about = g_strjoinv (" ", (char **) ids);
-  return g_strdup_printf ("%s %s", self->code, about);
-}
-
 /* The glue plan's one fault, as it is said: a job that no mix can take. */
 static gboolean
 is_mix_too_small (const PpCheck *check)

@@ -58,7 +58,4 @@ gboolean  pp_rating_is_cured (const PpRating  *self);
 gboolean  pp_goal_minds      (const PpGoal    *self,
                               const PpFinding *finding);
 
-/* Code and ids, sorted: what makes two findings the same. (transfer full) */
-char     *pp_finding_dup_name (const PpFinding *self);
-
 G_END_DECLS

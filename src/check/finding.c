@@ -4,6 +4,8 @@
  */
 #include "check/finding.h"
 
+#include <stdlib.h>
+
 /* Those of the check's questions, of the glue plan and of the drawing. */
 static const char codes[] =
 #define PP_QUESTION(name, ...) #__VA_ARGS__ ", "
@@ -68,6 +70,25 @@ static void
 finding_unref (gpointer data)
 {
   g_atomic_rc_box_release_full (data, finding_clear);
+}
+
+static int
+compare_names (const void *a,
+               const void *b)
+{
+  return g_strcmp0 (*(const char * const *) a, *(const char * const *) b);
+}
+
+char *
+pp_finding_dup_name (const PpFinding *self)
+{
+  guint n = g_strv_length ((char **) self->about);
+  g_autofree const char **ids = g_memdup2 (self->about, (n + 1) * sizeof *ids);
+  g_autofree char *about = NULL;
+
+  qsort (ids, n, sizeof *ids, compare_names);
+  about = g_strjoinv (" ", (char **) ids);
+  return g_strdup_printf ("%s %s", self->code, about);
 }
 
 void

@@ -60,6 +60,9 @@ typedef struct
 
 PpFinding  *pp_finding_ref       (const PpFinding *self);
 
+/* Code and ids, sorted: what makes two findings the same. (transfer full) */
+char       *pp_finding_dup_name  (const PpFinding *self);
+
 /* With nothing else. */
 void        pp_findings_init     (PpFindings *self,
                                   const PpPanel *panel);

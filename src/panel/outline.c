@@ -12,6 +12,7 @@
 
 /* A closed ring of three corners. */
 #define MIN_POSITIONS 4
+#define LONG 1.5 /* as high as wide */
 
 struct _PpOutline
 {
@@ -226,6 +227,12 @@ pp_outline_near (const PpOutline *a,
     if (pp_point_distance (a->points[i], b->points[i]) > PP_TIE)
       return FALSE;
   return TRUE;
+}
+
+gboolean
+pp_outline_is_long (const PpOutline *self)
+{
+  return pp_box_height (self->box) >= LONG * pp_box_width (self->box);
 }
 
 PpOutline *

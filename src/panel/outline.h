@@ -53,6 +53,9 @@ gboolean       pp_outline_equal           (const PpOutline  *a,
 gboolean       pp_outline_near            (const PpOutline  *a,
                                            const PpOutline  *b);
 
+/* Two ends, a base and a tip: at least half as long again as wide, up and down. */
+gboolean       pp_outline_is_long         (const PpOutline  *self);
+
 /* Maps every position; `map` must keep rings rings (an affine map does). Returns (transfer
  * full). */
 typedef PpPoint (*PpPointMap)             (PpPoint           p,

@@ -9,7 +9,6 @@
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
 
-#define LONG 1.5           /* as high as wide */
 #define MOST_GAP 300.0     /* mm */
 #define GAP_ACROSS 0.16    /* of a round piece's width, slumped into a bowl or over a form */
 #define GAP_ALONG 0.08     /* of a long piece's length */
@@ -21,14 +20,6 @@ pp_answers_draft (void)
 {
   return (PpAnswers) { .count = 1, .kind = PP_AS_MADE, .touch = PP_AS_MADE, .light = PP_AS_MADE,
                        .gap = NAN, .thickness = NAN, .weight = NAN, .weighed = 1 };
-}
-
-gboolean
-pp_outline_is_long (const PpOutline *outline)
-{
-  PpBox box = pp_outline_get_box (outline);
-
-  return pp_box_height (box) >= LONG * pp_box_width (box);
 }
 
 double

@@ -45,7 +45,5 @@ PpTouch   pp_touch_of_piece       (const PpPiece    *piece,
                                    double           *gap);
 /* The answer nearest to what the piece lets through. */
 PpLight   pp_light_of_piece       (const PpPiece    *piece);
-/* Two ends, a base and a tip: at least half as long again as wide, up and down. */
-gboolean  pp_outline_is_long      (const PpOutline  *outline);
 
 G_END_DECLS
