@@ -224,12 +224,12 @@ describe_blanks (void)
   return g_strdup_printf (_("Instead, without a file, empty sheets for making pieces: %s"), list);
 }
 
-/* What the options say of the job; (nullable): what is wrong with them. */
+/* Fills the job with what the options say of it; (nullable): what is wrong with them. */
 static const char *
-find_fault (const Options  *options,
-            char          **words,
-            PpSheetJob     *job,
-            PpSheetFormats *formats)
+read_options (const Options  *options,
+              char          **words,
+              PpSheetJob     *job,
+              PpSheetFormats *formats)
 {
   if (options->blank == NULL && g_strv_length (words) != 1)
     return _("one panel file must be named; --help tells more.");
@@ -244,6 +244,8 @@ find_fault (const Options  *options,
     return _("--format must be of pdf, svg and png.");
   if (options->units != NULL && !pp_units_from_name (options->units, &job->units))
     return _("--units must be mm or in.");
+  job->mono = options->mono;
+  job->behind = options->behind;
   return NULL;
 }
 
@@ -279,11 +281,9 @@ pp_command_sheets (int    argc,
 
   if (!pp_command_parse_words (argc, argv, entries, _("Writes the sheets for the bench."), &words))
     return PP_EXIT_UNUSABLE;
-  fault = find_fault (&options, words, &job, &formats);
+  fault = read_options (&options, words, &job, &formats);
   if (fault != NULL)
     return pp_command_fail (NULL, fault);
-  job.mono = options.mono;
-  job.behind = options.behind;
   if (options.blank != NULL)
     return write_blanks (&options, &job, formats);
   return write_sheets (words[0], &options, &job, formats);

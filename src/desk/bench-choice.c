@@ -263,7 +263,7 @@ static char *
 describe (PpBenchView *self,
           guint        job)
 {
-  PpSheetJob sheet_job = pp_plan_job (self->plan);
+  PpSheetJob sheet_job = pp_words_get_job (self->plan);
   g_autoptr (PpJobWords) words = pp_job_words_new (&sheet_job, job);
 
   return g_strdup_printf ("%s, %s", words->name, words->place);

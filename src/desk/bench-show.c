@@ -107,7 +107,7 @@ show_clock (PpBenchView        *self,
 static char *
 say_where (PpBenchView *self)
 {
-  PpSheetJob job = pp_plan_job (self->plan);
+  PpSheetJob job = pp_words_get_job (self->plan);
   g_autoptr (PpJobWords) words = pp_job_words_new (&job, self->bench.step->job);
   g_auto (GStrv) lefts = g_strsplit (words->from_left, "\n", -1);
   g_auto (GStrv) tops = g_strsplit (words->from_top, "\n", -1);
@@ -264,7 +264,7 @@ is_stuck (PpBenchView *self)
 static void
 show_stuck (PpBenchView *self)
 {
-  PpSheetJob job = pp_plan_job (self->plan);
+  PpSheetJob job = pp_words_get_job (self->plan);
 
   say (self->title, _("The rest cannot be glued as it lies"));
   say_lines (self->lines, pp_no_order_words (&job));

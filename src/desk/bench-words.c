@@ -29,7 +29,7 @@ static char *
 name_of_job (const PpPlan *plan,
              guint         job)
 {
-  PpSheetJob sheet_job = pp_plan_job (plan);
+  PpSheetJob sheet_job = pp_words_get_job (plan);
   g_autoptr (PpJobWords) words = pp_job_words_new (&sheet_job, job);
 
   return g_strdup (words->name);
@@ -95,7 +95,7 @@ static void
 add_supports (GString      *text,
               const PpPlan *plan)
 {
-  PpSheetJob job = pp_plan_job (plan);
+  PpSheetJob job = pp_words_get_job (plan);
   g_autoptr (GString) list = g_string_new (NULL);
 
   for (guint i = 0; i < plan->n_steps; i++)
@@ -340,7 +340,7 @@ pp_bench_words_new (const PpBench *bench,
 
   g_return_val_if_fail (bench != NULL && plan != NULL && panel != NULL && now != NULL, NULL);
 
-  const Saying saying = { bench, plan, panel, now, pp_plan_job (plan) };
+  const Saying saying = { bench, plan, panel, now, pp_words_get_job (plan) };
 
   self = g_new0 (PpBenchWords, 1);
   self->next = bench->next;

@@ -306,7 +306,7 @@ fill (PpGlueList *self)
     gtk_list_box_remove (self->box, row);
   if (self->plan == NULL)
     return;
-  job = pp_plan_job (self->plan);
+  job = pp_words_get_job (self->plan);
   for (guint i = 0; i < self->plan->n_steps; i++)
     gtk_list_box_append (self->box, make_row (&job, i));
 }

@@ -99,9 +99,9 @@ static void
 say_plan (PpGluePage   *self,
           const PpPlan *plan)
 {
-  PpSheetJob job = pp_plan_job (plan);
+  PpSheetJob job = pp_words_get_job (plan);
   gboolean has_steps = plan->exists && plan->n_steps > 0;
-  g_autofree char *summary = has_steps ? pp_plan_format (plan) : NULL;
+  g_autofree char *summary = has_steps ? pp_words_format_plan (plan) : NULL;
   g_autofree char *remark = has_steps ? remark_on (plan) : g_strdup (pp_no_order_words (&job));
 
   say (self->summary, has_steps ? summary : _("Nothing to glue"));
@@ -222,7 +222,7 @@ tell_bar (PpGluePage   *self,
           guint         from,
           guint         to)
 {
-  PpSheetJob job = pp_plan_job (plan);
+  PpSheetJob job = pp_words_get_job (plan);
   g_autoptr (PpJobWords) moved = pp_job_words_new (&job, plan->steps[from].job);
   g_autoptr (PpJobWords) other = pp_job_words_new (&job, asked.job);
   const char *first = from < to ? moved->name : other->name;

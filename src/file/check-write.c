@@ -10,8 +10,8 @@
 #include "file/json-values.h"
 
 static void
-write_mass (PpJsonWriter  *w,
-            const PpCheck *check)
+write_mass_and_extent (PpJsonWriter  *w,
+                       const PpCheck *check)
 {
   const PpMass *mass = &check->mass;
 
@@ -274,7 +274,7 @@ pp_check_write (const PpCheck *check,
   pp_json_write_string (w, "format", "petalpane-check");
   pp_json_write_integer (w, "version", 1);
   pp_json_write_string (w, "panel", check->panel->title);
-  write_mass (w, check);
+  write_mass_and_extent (w, check);
   write_placements (w, check, plan != NULL ? plan->order : own);
   pp_write_concealment (w, check);
   pp_write_hanging (w, check->hang);

@@ -24,6 +24,8 @@ pp_bits_new (int width,
 void
 pp_bits_free (PpBits *self)
 {
+  if (self == NULL)
+    return;
   g_free (self->words);
   g_free (self);
 }

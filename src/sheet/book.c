@@ -11,8 +11,8 @@
 #include "sheet/text.h"
 
 void
-pp_book_note (PpBook         *self,
-              cairo_status_t  status)
+pp_book_note (PpBook        *self,
+              cairo_status_t status)
 {
   if (self->status == CAIRO_STATUS_SUCCESS)
     self->status = status;

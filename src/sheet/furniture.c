@@ -72,7 +72,7 @@ get_header_foot (const PpBook *book,
 
   if (heading == NULL || *heading == '\0')
     return margin - HEADER_UP + KIND_ROOM;
-  pp_text_measure ((PpBook *) book, &style, heading, pp_box_width (book->paper) - 2 * margin, NULL,
+  pp_text_measure (book, &style, heading, pp_box_width (book->paper) - 2 * margin, NULL,
                    &height);
   return margin - HEADER_UP + KIND_ROOM + height + HEADING_SPACE;
 }
@@ -114,7 +114,7 @@ draw_header (PpBook     *book,
   double right = book->paper.x1 - margin;
   double y = margin - HEADER_UP;
 
-  pp_petals_draw (book, (PpPoint) { margin + 2.6, y + 2.4 }, 2.7);
+  pp_signs_draw_petals (book, (PpPoint) { margin + 2.6, y + 2.4 }, 2.7);
   pp_text_draw (book, &kind, _(book->kind->title), (PpPoint) { margin + 7, y }, PP_NO_WIDTH);
   pp_text_draw (book, &page, count, (PpPoint) { right, y }, PP_NO_WIDTH);
   if (*heading != '\0')
@@ -135,9 +135,9 @@ signature_new (const PpPanel *panel)
 
 /* A title that runs from right to left would stand at the far end of a wider place. */
 static void
-draw_foot_title (PpBook  *book,
-                 PpPoint  at,
-                 double   room)
+draw_foot_title (PpBook *book,
+                 PpPoint at,
+                 double  room)
 {
   const PpTextStyle style = { .size = FOOT_SIZE, .ink = PP_INK_SOFT, .max_lines = 1 };
   g_autofree char *title = pp_plain_line_new_title (book->panel);
@@ -186,6 +186,6 @@ pp_furniture_draw_empty (PpBook     *book,
   double middle = (book->area.x0 + book->area.x1) / 2;
   double y = book->area.y0 + pp_box_height (book->area) * 0.3;
 
-  pp_petals_draw (book, (PpPoint) { middle, y - 12 }, 7);
+  pp_signs_draw_petals (book, (PpPoint) { middle, y - 12 }, 7);
   pp_text_tell (book, &style, text, (PpPoint) { middle - width / 2, y }, width);
 }

@@ -28,8 +28,8 @@ pp_map_get_extent (const PpScene *scene)
 
 PpMap
 pp_map_fit (const PpScene *scene,
-             PpBox          area,
-             gboolean       with_rulers)
+            PpBox          area,
+            gboolean       with_rulers)
 {
   PpMap self = { .box = pp_map_get_extent (scene) };
   double width = pp_box_width (self.box);
@@ -51,7 +51,7 @@ pp_map_fit (const PpScene *scene,
 
 PpPoint
 pp_map_to_page (const PpMap *self,
-                 PpPoint       in_panel)
+                PpPoint      in_panel)
 {
   double x = (in_panel.x - self->box.x0) * self->scale;
 
@@ -61,7 +61,7 @@ pp_map_to_page (const PpMap *self,
 
 void
 pp_map_apply (const PpMap *self,
-               cairo_t      *cr)
+              cairo_t     *cr)
 {
   cairo_translate (cr, self->is_mirrored ? self->place.x1 : self->place.x0, self->place.y0);
   cairo_scale (cr, self->is_mirrored ? -self->scale : self->scale, self->scale);
@@ -69,9 +69,9 @@ pp_map_apply (const PpMap *self,
 }
 
 void
-pp_map_add_outline (const PpMap    *self,
-                     cairo_t         *cr,
-                     const PpOutline *outline)
+pp_map_add_outline (const PpMap     *self,
+                    cairo_t         *cr,
+                    const PpOutline *outline)
 {
   cairo_save (cr);
   pp_map_apply (self, cr);
@@ -143,7 +143,7 @@ draw_ruler_figures (PpBook  *book,
 
 void
 pp_map_draw_rulers (const PpMap *self,
-                     PpBook       *book)
+                    PpBook      *book)
 {
   PpBox glass = pp_background_get_box (book->panel->background);
   PpPoint corner = pp_map_to_page (self, (PpPoint) { glass.x0, glass.y0 });
@@ -164,7 +164,7 @@ pp_map_draw_rulers (const PpMap *self,
 }
 
 static void
-draw_fused (const PpMap  *self,
+draw_fused (const PpMap   *self,
             PpBook        *book,
             const PpFused *fused)
 {
@@ -216,9 +216,9 @@ pp_map_draw_wire (const PpMap   *self,
 }
 
 void
-pp_map_draw_glass (const PpMap  *self,
-                    PpBook        *book,
-                    const PpScene *scene)
+pp_map_draw_glass (const PpMap   *self,
+                   PpBook        *book,
+                   const PpScene *scene)
 {
   cairo_t *cr = book->cr;
 

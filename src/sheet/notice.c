@@ -31,7 +31,7 @@ lay (PpBook         *book,
   pp_text_measure (book, &heading_style, notice->heading, inner, NULL, &height);
   if (draw)
     {
-      pp_mark_draw (book, notice->level, (PpPoint) { at.x + PADDING + 1.6, y + 2.5 }, 4);
+      pp_signs_draw_mark (book, notice->level, (PpPoint) { at.x + PADDING + 1.6, y + 2.5 }, 4);
       pp_text_draw (book, &heading_style, notice->heading, (PpPoint) { x, y }, inner);
     }
   y += height + 1;
@@ -61,7 +61,7 @@ pp_notice_draw (PpBook         *book,
 {
   double height = pp_notice_height (book, notice, width);
 
-  pp_card_draw (book, (PpBox) { at.x, at.y, at.x + width, at.y + height });
+  pp_signs_draw_card (book, (PpBox) { at.x, at.y, at.x + width, at.y + height });
   lay (book, notice, at, width, TRUE);
   pp_book_say (book, notice->heading);
   for (guint i = 0; notice->lines[i] != NULL; i++)

@@ -40,6 +40,8 @@ pp_numbers_new (const PpSheetJob *job)
 void
 pp_numbers_free (PpNumbers *self)
 {
+  if (self == NULL)
+    return;
   g_free (self->of_job);
   g_free (self->jobs);
   g_free (self);

@@ -95,13 +95,13 @@ draw_cell (PpBook *book,
                                            joint->n_dabs);
   g_autofree char *line = g_strdup_printf ("%s, %s", words->name, dabs);
   g_autofree char *sentence = g_strdup_printf ("%u. %s.", step + 1, line);
-  PpPoint badge = pp_badge_measure (book, step + 1, NUMBER_SIZE);
+  PpPoint badge = pp_signs_measure_badge (book, step + 1, NUMBER_SIZE);
 
   pp_book_set_ink (book, PP_INK_RULE);
   cairo_set_line_width (book->cr, PP_LINE_THIN);
   cairo_rectangle (book->cr, cell.x0, cell.y0, pp_box_width (cell), pp_box_height (cell));
   cairo_stroke (book->cr);
-  pp_badge_draw (book, (PpPoint) { cell.x0 + 1.5 + badge.x / 2, cell.y0 + 1.5 + badge.y / 2 },
+  pp_signs_draw_badge (book, (PpPoint) { cell.x0 + 1.5 + badge.x / 2, cell.y0 + 1.5 + badge.y / 2 },
                  step + 1, NUMBER_SIZE, TRUE);
   draw_back (book, body_index,
              (PpBox) { cell.x0 + PADDING, cell.y0 + NUMBER_ROOM, cell.x1 - PADDING,

@@ -138,7 +138,7 @@ pp_order_card_draw (PpBook     *book,
   double width = pp_box_width (box);
 
   box.y1 = box.y0 + pp_order_card_measure (book, index, run, width);
-  pp_card_draw (book, box);
+  pp_signs_draw_card (book, box);
   draw_card_words (book, index, run, (PpPoint) { box.x0 + PADDING, box.y0 + PADDING - 1 },
                    width - 2 * PADDING);
   return box.y1;

@@ -100,7 +100,7 @@ pp_order_opening_draw (PpBook *book)
     _("Put the glass before you as the plans show it, near edge at the foot of the page."),
     NULL
   };
-  g_autofree char *overview = pp_plan_format (book->job->plan);
+  g_autofree char *overview = pp_words_format_plan (book->job->plan);
   double y;
 
   pp_book_begin_page (book, _("Before the first mix"));

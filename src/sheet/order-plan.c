@@ -231,7 +231,7 @@ draw_numbers (PpBook       *book,
 
   for (guint i = 0; i < n; i++)
     {
-      PpPoint measure = pp_badge_measure (book, run.first + i + 1, size);
+      PpPoint measure = pp_signs_measure_badge (book, run.first + i + 1, size);
       PpPoint at = get_anchor (scene, anchors, book->job->plan->steps[run.first + i].job);
 
       labels[i].anchor = pp_map_to_page (map, at);
@@ -244,7 +244,7 @@ draw_numbers (PpBook       *book,
       pp_map_draw_leader (map, book, scene, book->job->plan->steps[run.first + i].job, &labels[i]);
   for (guint i = 0; i < n; i++)
     if (labels[i].placed)
-      pp_badge_draw (book, labels[i].at, run.first + i + 1, size, TRUE);
+      pp_signs_draw_badge (book, labels[i].at, run.first + i + 1, size, TRUE);
 }
 
 /* Returns the y below. */

@@ -78,7 +78,7 @@ parking_init (Parking *self,
         continue;
       self->order[self->n] = job - self->numbers->n_knots;
       self->items[self->n].outline = face_outline (scene->bodies[self->order[self->n]]);
-      self->items[self->n].label = pp_badge_measure (book, i + 1, NUMBER_SIZE);
+      self->items[self->n].label = pp_signs_measure_badge (book, i + 1, NUMBER_SIZE);
       self->n++;
     }
 }
@@ -115,7 +115,7 @@ draw_item (const Parking *self,
   pp_book_set_ink (self->book, PP_INK_TEXT);
   cairo_set_line_width (cr, PP_LINE_MIDDLE);
   cairo_stroke (cr);
-  pp_badge_draw (self->book, packed->label_at, get_number (self, item), NUMBER_SIZE, FALSE);
+  pp_signs_draw_badge (self->book, packed->label_at, get_number (self, item), NUMBER_SIZE, FALSE);
   cairo_restore (cr);
 }
 

@@ -38,7 +38,7 @@ pp_pattern_get_map (const PpPattern *self,
 /* Tiles lie where the paper shows them: from behind, in the mirrored frame. */
 static PpBox
 to_panel_box (const PpPattern *self,
-              PpBox          window)
+              PpBox            window)
 {
   double sum = self->what.box.x0 + self->what.box.x1;
 
@@ -141,7 +141,7 @@ draw_hidden (PpBook       *book,
 /* Bodies that are seen in the window in the order in which they hide one another. */
 static GPtrArray *
 find_bodies (const PpPattern *self,
-             PpBox          seen)
+             PpBox            seen)
 {
   const PpScene *scene = self->book->job->check->scene;
   GPtrArray *bodies = g_ptr_array_new ();
@@ -158,8 +158,8 @@ find_bodies (const PpPattern *self,
 
 static void
 draw_bodies (const PpPattern *self,
-             const PpMap   *map,
-             PpBox          seen)
+             const PpMap     *map,
+             PpBox            seen)
 {
   g_autoptr (GPtrArray) bodies = find_bodies (self, seen);
 
@@ -194,9 +194,9 @@ get_number_size (const PpScene *scene,
 /* The numbers of all that is seen in the window; those of `labels` in the order of `jobs`. */
 static GArray *
 make_labels (const PpPattern *self,
-             const PpMap   *map,
-             PpBox          seen,
-             GArray        *jobs)
+             const PpMap     *map,
+             PpBox            seen,
+             GArray          *jobs)
 {
   const PpScene *scene = self->book->job->check->scene;
   GArray *labels = g_array_new (FALSE, TRUE, sizeof (PpSheetLabel));
@@ -204,7 +204,7 @@ make_labels (const PpPattern *self,
   for (guint i = 0; i < self->numbers->n_jobs; i++)
     {
       guint job = self->numbers->jobs[i];
-      PpPoint measure = pp_badge_measure (self->book, i + 1, get_number_size (scene, job));
+      PpPoint measure = pp_signs_measure_badge (self->book, i + 1, get_number_size (scene, job));
       PpSheetLabel label = { .width = measure.x, .height = measure.y };
       PpPoint at;
 
@@ -219,8 +219,8 @@ make_labels (const PpPattern *self,
 
 static GArray *
 find_obstacles (const PpPattern *self,
-                const PpMap   *map,
-                const PpTile  *tile)
+                const PpMap     *map,
+                const PpTile    *tile)
 {
   const PpScene *scene = self->book->job->check->scene;
   GArray *obstacles = g_array_new (FALSE, FALSE, sizeof (PpBox));
@@ -240,8 +240,8 @@ find_obstacles (const PpPattern *self,
 
 static void
 draw_numbers (const PpPattern *self,
-              const PpMap   *map,
-              const PpTile  *tile)
+              const PpMap     *map,
+              const PpTile    *tile)
 {
   const PpScene *scene = self->book->job->check->scene;
   g_autoptr (GArray) jobs = g_array_new (FALSE, FALSE, sizeof (guint));
@@ -260,7 +260,7 @@ draw_numbers (const PpPattern *self,
       guint job = g_array_index (jobs, guint, i);
 
       if (labels[i].placed)
-        pp_badge_draw (self->book, labels[i].at, self->numbers->of_job[job],
+        pp_signs_draw_badge (self->book, labels[i].at, self->numbers->of_job[job],
                        get_number_size (scene, job), FALSE);
     }
 }

@@ -21,10 +21,13 @@ typedef struct
 } PpPattern;
 
 /* Both are borrowed and outlive `self`, which must stay where it is while `what` is used. */
-void  pp_pattern_init    (PpPattern *self, PpBook *book, PpNumbers *numbers);
+void  pp_pattern_init    (PpPattern       *self,
+                          PpBook          *book,
+                          PpNumbers       *numbers);
 /* From the outermost line to the outermost line. */
 PpBox pp_pattern_get_box (const PpPattern *self);
 /* At scale 1, moved by `shift` on the page. */
-PpMap pp_pattern_get_map (const PpPattern *self, PpPoint shift);
+PpMap pp_pattern_get_map (const PpPattern *self,
+                          PpPoint          shift);
 
 G_END_DECLS

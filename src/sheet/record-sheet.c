@@ -50,7 +50,7 @@ collect_facts (PpFacts          *self,
 }
 
 static void
-draw_in_colour (PpBook       *book,
+draw_in_colour (PpBook      *book,
                 const PpMap *map)
 {
   const PpCheck *check = book->job->check;
@@ -66,7 +66,7 @@ draw_in_colour (PpBook       *book,
 }
 
 static void
-draw_in_outlines (PpBook       *book,
+draw_in_outlines (PpBook      *book,
                   const PpMap *map)
 {
   const PpScene *scene = book->job->check->scene;
@@ -98,7 +98,7 @@ place_labels (PpBook          *book,
   for (guint i = 0; i < numbers->n_jobs; i++)
     {
       guint job = numbers->jobs[i];
-      PpPoint measure = pp_badge_measure (book, i + 1, size);
+      PpPoint measure = pp_signs_measure_badge (book, i + 1, size);
       PpPoint at = job >= numbers->n_knots
                    ? anchors[job - numbers->n_knots]
                    : (PpPoint) { pp_scene_knot_hole (scene, job)->x,
@@ -128,7 +128,7 @@ draw_labels (PpBook          *book,
       pp_map_draw_leader (map, book, book->job->check->scene, numbers->jobs[i], &labels[i]);
   for (guint i = 0; i < numbers->n_jobs; i++)
     if (labels[i].placed)
-      pp_badge_draw (book, labels[i].at, i + 1, size, FALSE);
+      pp_signs_draw_badge (book, labels[i].at, i + 1, size, FALSE);
 }
 
 static void
@@ -153,7 +153,7 @@ draw_picture (PpBook          *book,
   mat.y1 = bottom;
   map = pp_map_fit (book->job->check->scene, pp_box_grow (mat, -MAT), FALSE);
   mat.y1 = fmin (bottom, map.place.y1 + MAT);
-  pp_card_draw (book, mat);
+  pp_signs_draw_card (book, mat);
   if (book->job->mono)
     draw_in_outlines (book, &map);
   else

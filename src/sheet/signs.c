@@ -13,9 +13,9 @@
 #define CORNER 2.0 /* mm, of cards */
 
 void
-pp_petals_draw (PpBook  *book,
-                PpPoint  at,
-                double   radius)
+pp_signs_draw_petals (PpBook *book,
+                      PpPoint at,
+                      double  radius)
 {
   cairo_t *cr = book->cr;
 
@@ -47,8 +47,8 @@ add_round_box (cairo_t *cr,
 }
 
 void
-pp_card_draw (PpBook *book,
-              PpBox   box)
+pp_signs_draw_card (PpBook *book,
+                    PpBox   box)
 {
   add_round_box (book->cr, box);
   pp_book_set_ink (book, PP_INK_CARD);
@@ -74,10 +74,10 @@ add_corners (cairo_t *cr,
 }
 
 void
-pp_mark_draw (PpBook  *book,
-              PpLevel  level,
-              PpPoint  at,
-              double   size)
+pp_signs_draw_mark (PpBook *book,
+                    PpLevel level,
+                    PpPoint at,
+                    double  size)
 {
   static const PpInk inks[] = {
     [PP_LEVEL_FAULT] = PP_INK_FAULT,
@@ -110,9 +110,9 @@ pp_mark_draw (PpBook  *book,
 }
 
 PpPoint
-pp_badge_measure (PpBook *book,
-                  guint   number,
-                  double  size)
+pp_signs_measure_badge (PpBook *book,
+                        guint   number,
+                        double  size)
 {
   const PpTextStyle style = { .size = size, .bold = TRUE };
   g_autofree char *text = g_strdup_printf ("%u", number);
@@ -138,16 +138,16 @@ add_pill (cairo_t *cr,
 }
 
 void
-pp_badge_draw (PpBook   *book,
-               PpPoint   at,
-               guint     number,
-               double    size,
-               gboolean  is_step)
+pp_signs_draw_badge (PpBook  *book,
+                     PpPoint  at,
+                     guint    number,
+                     double   size,
+                     gboolean is_step)
 {
   const PpTextStyle style = { .size = size, .bold = TRUE,
                               .ink = is_step ? PP_INK_PAPER : PP_INK_TEXT };
   g_autofree char *text = g_strdup_printf ("%u", number);
-  PpPoint measure = pp_badge_measure (book, number, size);
+  PpPoint measure = pp_signs_measure_badge (book, number, size);
 
   add_pill (book->cr, at, measure);
   pp_book_set_ink (book, is_step ? PP_INK_TEXT : PP_INK_PAPER);

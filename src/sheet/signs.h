@@ -10,28 +10,28 @@
 G_BEGIN_DECLS
 
 /* Five petals: the mark of the program on paper, and on the edges of tiles. */
-void   pp_petals_draw    (PpBook             *book,
-                          PpPoint             at,
-                          double              radius);
+void    pp_signs_draw_petals   (PpBook  *book,
+                                PpPoint  at,
+                                double   radius);
 
 /* A card with round corners behind what is drawn on it. */
-void   pp_card_draw      (PpBook             *book,
-                          PpBox               box);
+void    pp_signs_draw_card     (PpBook  *book,
+                                PpBox    box);
 
 /* Triangle for a fault, diamond for a caution, circle for a note; `size` mm across. */
-void   pp_mark_draw      (PpBook             *book,
-                          PpLevel             level,
-                          PpPoint             at,
-                          double              size);
+void    pp_signs_draw_mark     (PpBook  *book,
+                                PpLevel  level,
+                                PpPoint  at,
+                                double   size);
 /* Number in a round or long badge: white on dark for a step, dark on white else. */
-void   pp_badge_draw     (PpBook             *book,
-                          PpPoint             at,
-                          guint               number,
-                          double              size,
-                          gboolean            is_step);
-/* mm, how large pp_badge_draw() draws it. */
-PpPoint pp_badge_measure (PpBook             *book,
-                          guint               number,
-                          double              size);
+void    pp_signs_draw_badge    (PpBook  *book,
+                                PpPoint  at,
+                                guint    number,
+                                double   size,
+                                gboolean is_step);
+/* mm, how large pp_signs_draw_badge() draws it. */
+PpPoint pp_signs_measure_badge (PpBook  *book,
+                                guint    number,
+                                double   size);
 
 G_END_DECLS

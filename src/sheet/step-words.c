@@ -146,7 +146,7 @@ sentence_of (const PpStepWords *self,
 }
 
 PpSheetJob
-pp_plan_job (const PpPlan *plan)
+pp_words_get_job (const PpPlan *plan)
 {
   return (PpSheetJob) { .check = plan->check, .plan = plan, .units = plan->check->panel->units };
 }
@@ -180,6 +180,8 @@ pp_step_words_new (const PpSheetJob *job,
 void
 pp_step_words_free (PpStepWords *self)
 {
+  if (self == NULL)
+    return;
   g_free (self->dabs);
   g_free (self->support);
   g_free (self->clock);
@@ -215,7 +217,7 @@ pp_step_act_format (const PpJobWords  *words,
 }
 
 char *
-pp_plan_format (const PpPlan *plan)
+pp_words_format_plan (const PpPlan *plan)
 {
   g_autofree char *time = pp_time_format (plan->placed_by);
   g_autofree char *steps = g_strdup_printf (ngettext ("%u step", "%u steps", plan->n_steps),

@@ -28,7 +28,7 @@ draw_mark (PpBook     *book,
 {
   for (int i = PP_LEVEL_FAULT; i <= PP_LEVEL_NOTE; i++)
     if (g_str_equal (level, pp_level_get_name (i)))
-      pp_mark_draw (book, i, (PpPoint) { x + PP_TABLE_TICK / 2, y + PP_TABLE_TICK / 2 }, 4);
+      pp_signs_draw_mark (book, i, (PpPoint) { x + PP_TABLE_TICK / 2, y + PP_TABLE_TICK / 2 }, 4);
 }
 
 static void

@@ -26,17 +26,17 @@ typedef struct
 
 struct _PpTable
 {
-  PpBook    *book;
-  guint      n_columns;
-  PpTableColumn     columns[PP_TABLE_MAX_COLUMNS];
-  GPtrArray *cells;    /* row after row */
-  GPtrArray *words;         /* of each row; NULL: its cells */
-  double     width;
-  double     space;         /* mm, between columns */
-  double     size;
-  double     number_size;
-  double     heading_height;
-  GArray    *heights;  /* double, of each row */
+  PpBook        *book;
+  guint          n_columns;
+  PpTableColumn  columns[PP_TABLE_MAX_COLUMNS];
+  GPtrArray     *cells;       /* row after row */
+  GPtrArray     *words;       /* of each row; NULL: its cells */
+  double         width;
+  double         space;       /* mm, between columns */
+  double         size;
+  double         number_size;
+  double         heading_height;
+  GArray        *heights;     /* double, of each row */
 };
 
 /* (transfer none) */

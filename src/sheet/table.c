@@ -27,9 +27,9 @@ pp_table_new (PpBook         *book,
   self->n_columns = n_columns;
   for (guint i = 0; i < n_columns; i++)
     self->columns[i] = (PpTableColumn) { .heading = g_strdup (columns[i].heading),
-                                  .kind = columns[i].kind,
-                                  .align = columns[i].align,
-                                  .wraps = columns[i].wraps };
+                                         .kind = columns[i].kind,
+                                         .align = columns[i].align,
+                                         .wraps = columns[i].wraps };
   self->cells = g_ptr_array_new_with_free_func (g_free);
   self->words = g_ptr_array_new_with_free_func (g_free);
   self->heights = g_array_new (FALSE, FALSE, sizeof (double));
@@ -39,6 +39,8 @@ pp_table_new (PpBook         *book,
 void
 pp_table_free (PpTable *self)
 {
+  if (self == NULL)
+    return;
   for (guint i = 0; i < self->n_columns; i++)
     g_free (self->columns[i].heading);
   g_ptr_array_unref (self->cells);
@@ -65,15 +67,15 @@ pp_table_get_n_rows (const PpTable *self)
 
 const char *
 pp_table_get_cell (const PpTable *self,
-          guint          row,
-          guint          column)
+                   guint          row,
+                   guint          column)
 {
   return g_ptr_array_index (self->cells, row * self->n_columns + column);
 }
 
 PpTextStyle
-pp_table_get_style (const PpTable *self,
-           const PpTableColumn  *column)
+pp_table_get_style (const PpTable       *self,
+                    const PpTableColumn *column)
 {
   if (column->kind == PP_CELL_NUMBER)
     return (PpTextStyle) { .size = self->number_size, .bold = TRUE, .align = column->align };
@@ -106,9 +108,9 @@ measure_word (PpBook            *book,
 }
 
 static void
-measure_cell (PpTable    *self,
-              PpTableColumn     *column,
-              const char *text)
+measure_cell (PpTable       *self,
+              PpTableColumn *column,
+              const char    *text)
 {
   PpTextStyle style = pp_table_get_style (self, column);
   double width = PP_TABLE_TICK;
@@ -123,7 +125,7 @@ measure_cell (PpTable    *self,
 
 /* The least width at which a heading takes no more lines than it may. */
 static double
-measure_heading (PpBook       *book,
+measure_heading (PpBook              *book,
                  const PpTableColumn *column)
 {
   PpTextStyle style = pp_table_get_heading_style (column);
@@ -216,9 +218,9 @@ pp_column_get_wrap_width (const PpTableColumn *column)
 
 void
 pp_table_measure_row (PpTable *self,
-             guint    row,
-             double  *above,
-             double  *below)
+                      guint    row,
+                      double  *above,
+                      double  *below)
 {
   *above = *below = 0;
   for (guint i = 0; i < self->n_columns; i++)

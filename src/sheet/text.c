@@ -44,7 +44,7 @@ make_font (const PpTextStyle *style)
 }
 
 PangoLayout *
-pp_text_layout (PpBook            *book,
+pp_text_layout (const PpBook      *book,
                 const PpTextStyle *style,
                 const char        *text,
                 double             width)
@@ -88,7 +88,7 @@ get_size (PangoLayout *layout,
 }
 
 void
-pp_text_measure (PpBook            *book,
+pp_text_measure (const PpBook      *book,
                  const PpTextStyle *style,
                  const char        *text,
                  double             wrap_width,

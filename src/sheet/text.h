@@ -41,31 +41,31 @@ pp_text_line_height (double size)
 /* (transfer full) */
 PangoContext *pp_text_context_new (void);
 /* Wrapped to `width`, or on as many lines as it has (PP_NO_WIDTH). (transfer full) */
-PangoLayout  *pp_text_layout      (PpBook            *book,
-                                   const PpTextStyle *style,
-                                   const char        *text,
-                                   double             width);
+PangoLayout  *pp_text_layout       (const PpBook      *book,
+                                    const PpTextStyle *style,
+                                    const char        *text,
+                                    double             width);
 /* `width` and `height` are nullable. */
-void          pp_text_measure     (PpBook            *book,
-                                   const PpTextStyle *style,
-                                   const char        *text,
-                                   double             wrap_width,
-                                   double            *width,
-                                   double            *height);
+void          pp_text_measure      (const PpBook      *book,
+                                    const PpTextStyle *style,
+                                    const char        *text,
+                                    double             wrap_width,
+                                    double            *width,
+                                    double            *height);
 /* With its top at y. Without a width x is the left, middle or right of the text by its alignment.
  * Returns its height. */
-double        pp_text_draw        (PpBook            *book,
-                                   const PpTextStyle *style,
-                                   const char        *text,
-                                   PpPoint            at,
-                                   double             width);
+double        pp_text_draw         (PpBook            *book,
+                                    const PpTextStyle *style,
+                                    const char        *text,
+                                    PpPoint            at,
+                                    double             width);
 /* As pp_text_draw(), and adds it to the page's words: so that what is drawn as a sentence is told
  * to those who cannot see it. */
-double        pp_text_tell        (PpBook            *book,
-                                   const PpTextStyle *style,
-                                   const char        *text,
-                                   PpPoint            at,
-                                   double             width);
+double        pp_text_tell         (PpBook            *book,
+                                    const PpTextStyle *style,
+                                    const char        *text,
+                                    PpPoint            at,
+                                    double             width);
 /* One line with its middle at `at`, both ways, capitals taken as its height. */
 void          pp_text_draw_centred (PpBook            *book,
                                     const PpTextStyle *style,

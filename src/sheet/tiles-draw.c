@@ -139,7 +139,7 @@ draw_edges (PpBook       *book,
         continue;
       draw_line (book, move (edges[i].from, tile->shift), move (edges[i].to, tile->shift),
                  i % 2 == 1);
-      pp_petals_draw (book, mark, PETALS);
+      pp_signs_draw_petals (book, mark, PETALS);
       pp_text_draw_centred (book, &style, edges[i].letter,
                             (PpPoint) { mark.x + sides[i].x * LETTER_AWAY,
                                         mark.y + sides[i].y * LETTER_AWAY });

@@ -250,6 +250,8 @@ pp_job_words_new (const PpSheetJob *job,
 void
 pp_job_words_free (PpJobWords *self)
 {
+  if (self == NULL)
+    return;
   g_free (self->name);
   g_free (self->act);
   g_free (self->middle_left);

@@ -33,7 +33,7 @@ char  *pp_hour_format     (guint         half_hours);
 char  *pp_clock_format    (double        minutes);
 
 /* What the words are asked of, in the panel's units. All is borrowed of the plan. */
-PpSheetJob pp_plan_job    (const PpPlan *plan);
+PpSheetJob pp_words_get_job    (const PpPlan *plan);
 
 /* Of a job: 0 and 1 are the knots where there is a wire, then the placements. */
 typedef struct
@@ -79,7 +79,7 @@ char        *pp_step_act_format (const PpJobWords  *words,
                                  const PpStepWords *step);
 
 /* "21 steps, 6 mixes, about 30 min" (transfer full) */
-char        *pp_plan_format      (const PpPlan     *plan);
+char        *pp_words_format_plan      (const PpPlan     *plan);
 
 /* Minutes at which the clock of a sitting is started: its first mixing. */
 double       pp_sitting_start   (const PpPlan     *plan,
