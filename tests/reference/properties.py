@@ -6,6 +6,7 @@
 # the first with the change worked into it: mirrored, moved, or the same. Places are not on the grid
 # of cells, where a tie is broken by left and right.
 # Usage: properties.py PROGRAM [FIRST SEED] [NUMBER OF PANELS]
+import collections
 import copy
 import math
 import random
@@ -400,14 +401,15 @@ class Anew(Asker):
 
 def main():
     first, number = (int(a) for a in (sys.argv[2:4] or (0, 10)))
-    report = Report()
+    report, asked = Report(), collections.Counter()
     with tempfile.TemporaryDirectory() as folder:
         ask = Anew(sys.argv[1], folder)
         for seed in range(first, first + number):
             panel = some_panel(random.Random(seed))
             for look in PROPERTIES:
-                report.say(f'seed {seed}: {look.__name__.replace("_", " ")}',
-                           lambda: look(panel, ask))
+                name = look.__name__.replace('_', ' ')
+                asked[name] += report.say(f'seed {seed}: {name}', lambda: look(panel, ask))
+    report.say('each was asked of most', lambda: [(name, n > number / 2, True) for name, n in asked.items()])
     few = max(1, DOUBTFUL * report.lines)
     report.say('hardly any was undecided', lambda: [('doubts', report.doubtful <= few, True)])
     print(f'1..{report.lines}')

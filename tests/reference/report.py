@@ -26,17 +26,25 @@ class Report:
         self.lines, self.seen, self.doubtful = 0, set(), 0
 
     def say(self, name, look):
+        """Says whether there was anything to compare."""
         try:
             rows = list(look())
         except Doubt as doubt:
             self.doubtful += 1
-            rows = []
-            print(f'# {name} is undecided: {doubt}')
+            return self.skip(name, f'undecided: {doubt}')
+        if not rows:
+            return self.skip(name, 'nothing to compare')
         wrong = [row for row in rows if differs(*row[1:])]
         for field, ours, theirs, *_ in wrong:
             print(f'# {name}: {field} {ours}, not {theirs}')
         self.lines += 1
         print('not ok' if wrong else 'ok', self.lines, f'- {name}, {len(rows)} fields')
+        return True
+
+    def skip(self, name, why):
+        self.lines += 1
+        print('ok', self.lines, f'- {name} # SKIP {why}')
+        return False
 
     def note(self, check):
         self.seen |= {f['code'] for f in check['findings']}
