@@ -33,7 +33,7 @@ step (PpPanel *panel,
   return next;
 }
 
-/* SplitMix64 from 1234567, as published with other languages' versions of it (from memory). */
+/* SplitMix64 from 1234567, as its versions in other languages give them, and computed in one. */
 static void
 test_dice (void)
 {

@@ -72,8 +72,8 @@ static const Cables cables[] = {
   { "s05", 294, { 53, 37 }, { 234.8, 176.9 }, 0.05 },
   { "s06", 16, { 20, 20 }, { 23.39, 23.39 }, 0.01 },
   { "s07", 392, { 35, 40 }, { 310.9, 332.4 }, 0.05 },
-  /* Baker & Haynes, Engineering Statics, chapter 3, "Two hanging weights": 80 left and 10 above,
-   * 50 right and 50 above. */
+  /* "Engineering Statics: Open and Interactive", chapter 3, "Two hanging weights": 80 left and 10
+   * above, 50 right and 50 above. */
   { "s08", 100, { 7.125016, 45 }, { 89.58, 125.71 }, 0.01 },
   /* Michigan State University crane and rigging safety page: 60 and 30 degrees from vertical; each
    * leg is said to carry 1000 lb upright, here for each angle alone. */
@@ -109,7 +109,7 @@ test_cables (gconstpointer data)
                                     / fmin (row->tensions[0], row->tensions[1]), 1e-3);
 }
 
-/* S10, S11: angle factors 1/sin of a rigging chart, 90 to 30 degrees from the horizontal. */
+/* Angle factors 1/sin as a rigging chart prints them, 90 to 30 degrees from the horizontal. */
 static void
 test_angle_factors (void)
 {
@@ -129,8 +129,8 @@ test_angle_factors (void)
     }
 }
 
-/* S23: 1.8 kg, holes 240 mm apart, hook 60 mm above: leg 134.16 mm, 26.565 degrees, 19.74 N; five
- * times that is 98.7 N, and twice that with a knot of half strength (CALC from S01's formula). */
+/* Worked out: 1.8 kg, holes 240 mm apart, hook 60 mm above: leg 134.16 mm, 26.565 degrees, weight over
+ * twice the sine 19.74 N; five times that is 98.7 N, and twice that with a knot of half strength. */
 static void
 test_panel (void)
 {
@@ -154,8 +154,8 @@ test_panel (void)
   g_assert_true (self.holds);
 }
 
-/* S24: a bar of 17.65 N on supports 240 apart, its mass 20 right of the middle: 10.30 and 7.35 N
- * (moments). A hook very far up makes the legs upright. */
+/* By moments: a bar of 17.65 N on supports 240 apart, its mass 20 right of the middle: 10.30 and 7.35 N.
+ * A hook very far up makes the legs upright. */
 static void
 test_bar (void)
 {

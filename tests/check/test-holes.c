@@ -46,8 +46,8 @@ find (const Answer *self,
   return NULL;
 }
 
-/* H01 to H08 of rule A for edge, rim and corner, H11 and H12 of rule B for the diameter; this
- * project raises the diameter to rule A's least of 6 mm, and 2t of the edge too. */
+/* From one glazier's rule the distances to edge, rim and corner, from another's the diameter, which
+ * this program raises to the first one's least of 6 mm, and 2t of the edge too. */
 typedef struct
 {
   double thickness;
@@ -110,7 +110,7 @@ test_rules (void)
     }
 }
 
-/* H14 to H17: 6 mm glass, holes of 8 mm near the corner at (0, 0). */
+/* By the distances of a right triangle: 6 mm glass, holes of 8 mm near the corner at (0, 0). */
 static void
 test_corner_rows (void)
 {
@@ -146,7 +146,7 @@ test_corner_rows (void)
     }
 }
 
-/* H18: a hole is at most a third of the shorter side. The edge: fault below t, caution below 2t;
+/* A hole is at most a third of the shorter side. The edge: fault below t, caution below 2t;
  * over the edge the distance is negative. A drilled hole only hears of faults. */
 static void
 test_levels (void)

@@ -14,7 +14,7 @@
 #define NEARLY_FLAT 1e-5 /* mm thick: a piece without height bends nothing */
 #define CLOSE 1e-9
 
-/* E20: 1000 mm² x 0.10 mm is 0.100 ml; E21: 2500 mm² x 0.15 mm is 0.375 ml (geometry). */
+/* Area by thickness: 1000 mm² x 0.10 mm is 0.100 ml, 2500 mm² x 0.15 mm is 0.375 ml. */
 static void
 test_capacity (void)
 {
@@ -38,7 +38,7 @@ test_capacity (void)
 }
 
 /* A dab of 8 mm covers the 197 lattice points within 8 steps of one (Gauss's circle problem,
- * OEIS A000328, from memory), each a cell of 0.25 mm². */
+ * OEIS A000328, and counted), each a cell of 0.25 mm². */
 static void
 test_dab_volume (void)
 {
@@ -55,7 +55,7 @@ test_dab_volume (void)
   g_assert_cmpfloat_with_epsilon (stack->joints[0]->places[0].at.x, 100.25, CLOSE);
 }
 
-/* E25: a 60 g flower on a round pad of 12 mm shears it with 5.20 kPa (geometry). */
+/* Weight by area: a 60 g flower on a round pad of 12 mm shears it with 5.20 kPa. */
 static void
 test_shear (void)
 {

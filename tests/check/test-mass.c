@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Published values are named beside their checks: "G" and "S" are rows of a collection of such
- * values, with their sources; CALC is plain arithmetic from density 2500 kg/m³ (EN 572-1).
+ * Published values stand with their sources; the others are plain arithmetic from density 2500 kg/m³
+ * (EN 572-1).
  */
 #include "stack.h"
 
@@ -23,13 +23,13 @@ typedef struct
 } Plate;
 
 static const Plate plates[] = {
-  { "g10", 300, 400, 6, 0, 2500, 1.800, 0.0001 },            /* G10, CALC */
-  { "g10-holes", 300, 400, 6, 8, 2500, 1.7985, 0.0001 },     /* G10 less two 8 mm holes, CALC */
-  { "g11-small", 250, 350, 4, 0, 2500, 0.875, 0.0001 },      /* G11, CALC */
-  { "g11-large", 600, 600, 10, 0, 2500, 9.000, 0.0001 },     /* G11, CALC */
-  { "g02-square-metre", 1000, 1000, 1, 0, 2500, 2.5, 1e-9 }, /* G02, a glass handbook */
-  { "g13-light", 300, 400, 6, 0, 2440, 1.757, 0.0005 },      /* G13, CALC */
-  { "g13-heavy", 300, 400, 6, 0, 2600, 1.872, 0.0005 },      /* G13, CALC */
+  { "plain", 300, 400, 6, 0, 2500, 1.800, 0.0001 },
+  { "holes", 300, 400, 6, 8, 2500, 1.7985, 0.0001 }, /* less two of 8 mm */
+  { "small", 250, 350, 4, 0, 2500, 0.875, 0.0001 },
+  { "large", 600, 600, 10, 0, 2500, 9.000, 0.0001 },
+  { "square-metre", 1000, 1000, 1, 0, 2500, 2.5, 1e-9 }, /* a glass handbook */
+  { "light", 300, 400, 6, 0, 2440, 1.757, 0.0005 },
+  { "heavy", 300, 400, 6, 0, 2600, 1.872, 0.0005 },
 };
 
 static void
@@ -63,7 +63,7 @@ test_plate (gconstpointer data)
   g_assert_cmpfloat_with_epsilon (stack->mass.z, -plate->thickness / 2, CLOSE);
 }
 
-/* S27: 50, 10 and 30 at 0, 1.2 and 2.0 m balance at 0.8 m (Baker & Haynes, Engineering Statics,
+/* 50, 10 and 30 at 0, 1.2 and 2.0 m balance at 0.8 m ("Engineering Statics: Open and Interactive",
  * chapter 7, "Simple Center of Gravity"). */
 static void
 test_three_weights (void)
@@ -137,7 +137,7 @@ test_wire (void)
     }
 }
 
-/* E20: 0.1 ml of glue weigh 0.115 g at 1.15 g/ml (CALC); at the underside of its piece. A floating
+/* 0.1 ml of glue weigh 0.115 g at 1.15 g/ml; at the underside of its piece. A floating
  * piece weighs nothing. */
 static void
 test_glue (void)

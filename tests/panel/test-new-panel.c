@@ -2,7 +2,7 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The rules are those of engine.md, 7 and 8, asked here of points along the edge of the glass and
+ * The rules for a new panel's holes and hook are asked here of points along the edge of the glass and
  * of the ellipse the hook runs on; what pp_check_new() says stands in tests/check.
  */
 #include "panel/new-panel.h"

@@ -1,4 +1,4 @@
-# conceal.py: concealment and composition, against the sixth and ninth page written anew.
+# conceal.py: concealment and composition, against both written anew.
 #
 # SPDX-License-Identifier: GPL-3.0-or-later
 #

@@ -1,4 +1,4 @@
-# pocket.py: fused parts, their pockets and the stems in them, from the tenth page written anew.
+# pocket.py: fused parts, their pockets and the stems in them, against the same written anew.
 #
 # SPDX-License-Identifier: GPL-3.0-or-later
 #

@@ -1,4 +1,4 @@
-# settle.py: how a stack comes to rest, against the second page written anew.
+# settle.py: how a stack comes to rest, against the same written anew.
 #
 # SPDX-License-Identifier: GPL-3.0-or-later
 #

@@ -8,7 +8,7 @@
 #include "shape/polygon.h"
 
 /* Handbook formulas: rounded rectangle wh - (4 - π)r², ellipse πab; semi-ellipse centroid 4b/(3π)
- * from its base (values from memory, recomputed). */
+ * from its base (worked out anew). */
 typedef struct
 {
   const char       *name;

@@ -5,7 +5,7 @@
 #include "rings.h"
 #include "shape/polygon.h"
 
-/* Sources: ES is Baker & Haynes, "Engineering Statics: Open and Interactive", chapter 7; JTS is
+/* Sources: ES is "Engineering Statics: Open and Interactive", chapter 7; JTS is
  * general/TestCentroid.xml of the JTS topology suite; OGC is the "Blue Lake" data of the Simple
  * Features conformance tests. */
 typedef struct
@@ -52,7 +52,7 @@ test_centroid (gconstpointer data)
   g_assert_cmpfloat_with_epsilon (centroid.y, row->y, row->tolerance);
 }
 
-/* Regular polygons of circumradius 1: area n/2·sin(2π/n) (handbook formula, from memory). */
+/* Regular polygons of circumradius 1: area n/2·sin(2π/n) (a handbook's formula). */
 static void
 test_regular (void)
 {

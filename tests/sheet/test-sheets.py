@@ -28,8 +28,8 @@ XHTML = '{http://www.w3.org/1999/xhtml}'
 POINTS_PER_MM = 72 / 25.4
 KNOT_ACTS = ('Tie the left knot', 'Tie the right knot')
 
-# Paper, points. A sizes: ISO 216 tables; Letter: reference page; Legal and Tabloid: from memory,
-# customary sizes; the last by 1 mm = 72/25.4 pt.
+# Paper, points. A sizes: ISO 216 tables; Letter, Legal and Tabloid are 8 1/2 by 11, 8 1/2 by 14 and 11 by
+# 17 in; the last by 1 mm = 72/25.4 pt.
 PAPERS = {
     'a4': (595.2756, 841.8898),
     'a3': (841.8898, 1190.5512),

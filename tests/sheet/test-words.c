@@ -19,8 +19,8 @@ static const struct
   { "a4", 210, 297 },             /* ISO 216 */
   { "A3", 297, 420 },             /* ISO 216 */
   { "letter", 215.9, 279.4 },     /* 8.5 x 11 in */
-  { "Legal", 215.9, 355.6 },      /* customary size, from memory */
-  { "tabloid", 279.4, 431.8 },    /* customary size, from memory */
+  { "Legal", 215.9, 355.6 },      /* 8 1/2 by 14 in */
+  { "tabloid", 279.4, 431.8 },    /* 11 by 17 in */
   { "300x420", 300, 420 },
   { "297.5X420", 297.5, 420 },
   { "120x5000", 120, 5000 },
