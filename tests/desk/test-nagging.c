@@ -6,6 +6,16 @@
 
 #include "small-panel.h"
 
+/* The codes of each question, in one string. */
+static const char * const questions[] = {
+#define PP_QUESTION(name, ...) #__VA_ARGS__,
+#include "check/questions.list"
+#undef PP_QUESTION
+};
+
+/* Said elsewhere than in a question. */
+static const char * const others[] = { "mix-small", "art-left-out" };
+
 /* Every code there is: TRUE if the next piece may put it right by itself. */
 static const struct
 {
@@ -50,6 +60,33 @@ test_codes (void)
       g_test_message ("%s", codes[i].code);
       g_assert_cmpint (waits (codes[i].code, panel), ==, codes[i].passes);
     }
+}
+
+static gboolean
+has_code (const char *code)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (codes); i++)
+    if (strcmp (codes[i].code, code) == 0)
+      return TRUE;
+  return FALSE;
+}
+
+/* The codes above are those that may be found, and no more. */
+static void
+test_all (void)
+{
+  guint n = G_N_ELEMENTS (others);
+
+  for (guint i = 0; i < G_N_ELEMENTS (questions); i++)
+    {
+      g_auto (GStrv) listed = g_strsplit (questions[i], ", ", -1);
+
+      for (char **code = listed; *code != NULL; code++, n++)
+        g_assert_true (has_code (*code));
+    }
+  for (guint i = 0; i < G_N_ELEMENTS (others); i++)
+    g_assert_true (has_code (others[i]));
+  g_assert_cmpuint (G_N_ELEMENTS (codes), ==, n);
 }
 
 /* Every level passes: it is the code that tells. */
@@ -141,6 +178,7 @@ main (int    argc,
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/nagging/codes", test_codes);
+  g_test_add_func ("/nagging/all", test_all);
   g_test_add_func ("/nagging/levels", test_levels);
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     {

@@ -21,6 +21,12 @@ def given():
                 yield from ((f'{path}:{number}', key) for key in KEY.findall(line))
 
 
+def bare():
+    """Keys without another held."""
+    return {key for path in tree.files('src/desk', '.c') if path.name not in SHOWN
+            for key in re.findall(r'"(F\d+)"', '\n'.join(tree.lines(path)))}
+
+
 def fault(key):
     modifiers = set(re.findall(r'<([A-Za-z]+)>', key))
     name = key.rpartition('>')[2]
@@ -35,8 +41,8 @@ def fault(key):
 
 keys = list(given())
 twice = {key for _, key in keys if sum(key == other for _, other in keys) > 1}
-text = '\n'.join('\n'.join(tree.lines(path)) for path in tree.files('src/desk', '.c'))
+all_given = {key for _, key in keys} | bare()
 tree.report([('there are keys', [] if keys else ['none found']),
-             ('the usual ones', [f'{key} does nothing' for key in USUAL if f'"{key}"' not in text]),
+             ('the usual ones', [f'{key} does nothing' for key in USUAL if key not in all_given]),
              ('none that is taken', [f'{place}: {key} {fault(key)}' for place, key in keys if fault(key)]),
              ('each once', [f'{place}: {key} stands elsewhere too' for place, key in keys if key in twice])])

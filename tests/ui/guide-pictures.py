@@ -4,7 +4,7 @@
 """Usage: PP_BUILD_ROOT=BUILD tests/ui/guide-pictures.py [NAME ...]    (all without a name)
 
 Each goes to data/pictures/NAME.png, 16 to 9. Of the window as it looks to a maker at work: light,
-the text of its usual size, a sample on the bench. tests/install looks whether each picture that is
+the text of its usual size, a sample on the bench. tests/house/guide.py looks whether each picture that is
 shown somewhere is made here, and is as wide and high as this says.
 """
 import json
