@@ -57,17 +57,6 @@ set_up (Fixture       *self,
   g_assert_nonnull (self->panel);
 }
 
-static guint
-count_files (const char *folder)
-{
-  g_autoptr (GDir) dir = g_dir_open (folder, 0, NULL);
-  guint n = 0;
-
-  while (g_dir_read_name (dir) != NULL)
-    n++;
-  return n;
-}
-
 static void
 tear_down (Fixture       *self,
            gconstpointer  data)
@@ -202,7 +191,7 @@ test_saved (Fixture       *self,
   write_draft (self, draft); /* it goes on */
   pp_draft_clear (draft);
   pp_draft_unref (draft);
-  g_assert_cmpuint (count_files (self->folder), ==, 0);
+  g_assert_cmpuint (sample_count (self->folder), ==, 0);
   found = pp_draft_find (self->folder);
   g_assert_cmpuint (found->len, ==, 0);
 }
@@ -217,7 +206,7 @@ test_discarded (Fixture       *self,
   write_draft (self, draft);
   pp_draft_discard (draft);
   write_draft (self, draft);
-  g_assert_cmpuint (count_files (self->folder), ==, 0);
+  g_assert_cmpuint (sample_count (self->folder), ==, 0);
 }
 
 static void
@@ -230,7 +219,7 @@ test_two (Fixture       *self,
   write_draft (self, first);
   write_draft (self, second);
   pp_draft_discard (first);
-  g_assert_cmpuint (count_files (self->folder), ==, 2); /* the other, and its lock */
+  g_assert_cmpuint (sample_count (self->folder), ==, 2); /* the other, and its lock */
 }
 
 static void
@@ -308,7 +297,7 @@ test_without_locks (Fixture       *self,
   flock_failure = 0;
   g_assert_error (error, PP_FILE_ERROR, PP_FILE_ERROR_IO);
   g_assert_nonnull (strstr (error->message, g_strerror (ENOLCK)));
-  g_assert_cmpuint (count_files (self->folder), ==, 0);
+  g_assert_cmpuint (sample_count (self->folder), ==, 0);
 }
 
 /* A panel with drawings of 64 MiB together. */
@@ -347,7 +336,7 @@ test_too_large (Fixture       *self,
   g_assert_error (error, PP_FILE_ERROR, PP_FILE_ERROR_LIMIT);
   g_assert_false (pp_panel_save (large, file, &saving));
   g_assert_cmpstr (error->message, ==, saving->message);
-  g_assert_cmpuint (count_files (self->folder), ==, 1); /* the lock */
+  g_assert_cmpuint (sample_count (self->folder), ==, 1); /* the lock */
 }
 
 int

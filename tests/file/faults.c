@@ -10,6 +10,7 @@
 #include "calls.h"
 #include "crash.h"
 #include "fault-acts.h"
+#include "sample.h"
 
 #include <errno.h>
 #include <glib/gstdio.h>
@@ -64,17 +65,6 @@ set_up (Stage          *self,
   self->prepared = act->prepare (self->folder, &self->file);
   self->path = g_build_filename (self->folder, self->file, NULL);
   self->before = read_file (self->path);
-}
-
-static guint
-count_names (const char *folder)
-{
-  g_autoptr (GDir) dir = g_dir_open (folder, 0, NULL);
-  guint n = 0;
-
-  while (g_dir_read_name (dir) != NULL)
-    n++;
-  return n;
 }
 
 static void
@@ -305,7 +295,7 @@ fail_once (const FaultAct *act,
   guint n_names;
 
   set_up (&stage, act);
-  n_names = count_names (stage.folder);
+  n_names = sample_count (stage.folder);
   act_in_child (&stage, at, how, error, &ending);
   left = read_file (stage.path);
   g_assert_false (ending.is_killed);
@@ -319,7 +309,7 @@ fail_once (const FaultAct *act,
       else
         {
           g_assert_true (is_equal (left, stage.before));
-          g_assert_cmpuint (count_names (stage.folder), ==, n_names); /* nothing lies about */
+          g_assert_cmpuint (sample_count (stage.folder), ==, n_names); /* nothing lies about */
         }
     }
   tear_down (&stage);

@@ -252,22 +252,11 @@ static const char minimal[] =
   "{\"format\":\"petalpane-panel\",\"version\":1,\"background\":{\"shape\":\"rectangle\","
   "\"width\":300,\"height\":420,\"thickness\":6}}";
 
-static PpPanel *
-read_text (const char *text)
-{
-  g_autoptr (GBytes) bytes = sample_to_bytes (text);
-  g_autoptr (GError) error = NULL;
-  PpPanel *panel = pp_panel_read (bytes, &error);
-
-  g_assert_no_error (error);
-  return panel;
-}
-
 /* A key left out has the value that the page on the file shows. */
 static void
 test_minimal (void)
 {
-  g_autoptr (PpPanel) panel = read_text (minimal);
+  g_autoptr (PpPanel) panel = sample_read (minimal);
 
   g_assert_cmpstr (panel->title, ==, "");
   g_assert_cmpint (panel->units, ==, PP_UNITS_MM);
@@ -295,7 +284,7 @@ test_short_records (void)
       "{\"id\":\"b\",\"x\":9,\"y\":2,\"diameter\":6}],\"wire\":{\"from\":\"a\",\"to\":\"b\"},"
       "\"fused\":[{\"id\":\"pail\",\"thickness\":3,\"outline\":{\"type\":\"Polygon\","
       "\"coordinates\":[[[0,0],[9,0],[9,9],[0,0]]]}}]");
-  g_autoptr (PpPanel) panel = read_text (text);
+  g_autoptr (PpPanel) panel = sample_read (text);
   const PpFused *pail = pp_panel_fused (panel, 0);
 
   g_assert_true (isnan (panel->wire->length));
@@ -314,7 +303,7 @@ static void
 test_whole (void)
 {
   g_autofree char *text = sample_new ();
-  g_autoptr (PpPanel) panel = read_text (text);
+  g_autoptr (PpPanel) panel = sample_read (text);
   const PpPiece *fern = pp_panel_piece (panel, 2);
 
   g_assert_cmpstr (panel->note, ==, "für die „Brücke“ 🌼");
@@ -436,7 +425,7 @@ test_count (gconstpointer data)
       if (over)
         assert_refused (bytes, L, row->list);
       else
-        pp_panel_unref (read_text (text));
+        pp_panel_unref (sample_read (text));
     }
 }
 
@@ -447,7 +436,7 @@ test_crowd (void)
   g_autofree char *over = sample_new_crowd (PP_PANEL_MAX_PLACEMENTS + 1);
   g_autoptr (GBytes) bytes = sample_to_bytes (over);
   gint64 start = g_get_monotonic_time ();
-  g_autoptr (PpPanel) panel = read_text (most);
+  g_autoptr (PpPanel) panel = sample_read (most);
   double seconds = (double) (g_get_monotonic_time () - start) / G_USEC_PER_SEC;
 
   g_test_message ("%u placements in %.3f s", panel->placements->len, seconds);
@@ -481,7 +470,7 @@ test_positions (void)
       if (over)
         assert_refused (bytes, L, "fused[0].outline");
       else
-        pp_panel_unref (read_text (text));
+        pp_panel_unref (sample_read (text));
     }
 }
 
@@ -500,7 +489,7 @@ test_art_size (void)
       if (over)
         assert_refused (bytes, L, "tray[1].art");
       else
-        pp_panel_unref (read_text (text));
+        pp_panel_unref (sample_read (text));
     }
 }
 
@@ -512,7 +501,7 @@ test_art_kept (void)
   g_autofree char *sample = sample_new ();
   g_autofree char *put = g_strdup_printf ("\"box\": \"box-sedge\", \"art\": \"%s\"", art);
   g_autofree char *text = sample_change (sample, "\"box\": \"box-sedge\"", put);
-  g_autoptr (PpPanel) panel = read_text (text);
+  g_autoptr (PpPanel) panel = sample_read (text);
   gsize length;
   const char *kept = g_bytes_get_data (pp_panel_piece (panel, 1)->art, &length);
 
@@ -534,7 +523,7 @@ test_depth (void)
       if (over)
         assert_refused (bytes, L, "Line");
       else
-        pp_panel_unref (read_text (text));
+        pp_panel_unref (sample_read (text));
     }
 }
 

@@ -16,17 +16,6 @@
 #include <glib/gstdio.h>
 #include <string.h>
 
-static PpPanel *
-read_text (const char *text)
-{
-  g_autoptr (GBytes) bytes = sample_to_bytes (text);
-  g_autoptr (GError) error = NULL;
-  PpPanel *panel = pp_panel_read (bytes, &error);
-
-  g_assert_no_error (error);
-  return panel;
-}
-
 static char *
 write_text (const PpPanel *panel)
 {
@@ -50,7 +39,7 @@ first_difference (const char *written,
 static void
 assert_same_again (const char *text)
 {
-  g_autoptr (PpPanel) panel = read_text (text);
+  g_autoptr (PpPanel) panel = sample_read (text);
   g_autofree char *written = write_text (panel);
   g_autofree char *at = first_difference (written, text);
 
@@ -186,11 +175,11 @@ static void
 test_next_id (void)
 {
   g_autofree char *text = sample_new_crowd (2);
-  g_autoptr (PpPanel) two = read_text (text);
+  g_autoptr (PpPanel) two = sample_read (text);
   const char *last[] = { "p1", NULL };
   g_autoptr (PpPanel) one = pp_edit_remove (two, last, NULL);
   g_autofree char *written = write_text (one);
-  g_autoptr (PpPanel) again = read_text (written);
+  g_autoptr (PpPanel) again = sample_read (written);
 
   g_assert_cmpuint (again->next_id, ==, two->next_id);
   g_assert_nonnull (strstr (written, "\"next_id\": 2"));
@@ -200,7 +189,7 @@ static void
 test_save (void)
 {
   g_autofree char *text = sample_new ();
-  g_autoptr (PpPanel) panel = read_text (text);
+  g_autoptr (PpPanel) panel = sample_read (text);
   g_autofree char *folder = g_dir_make_tmp ("petalpane-XXXXXX", NULL);
   g_autofree char *path = g_build_filename (folder, "towpath.petalpane", NULL);
   g_autofree char *nowhere = g_build_filename (folder, "no", "towpath.petalpane", NULL);

@@ -4,6 +4,8 @@
  */
 #include "sample.h"
 
+#include "file/panel-read.h"
+
 #include <string.h>
 
 char *
@@ -34,6 +36,28 @@ GBytes *
 sample_to_bytes (const char *text)
 {
   return g_bytes_new (text, strlen (text));
+}
+
+PpPanel *
+sample_read (const char *text)
+{
+  g_autoptr (GBytes) bytes = sample_to_bytes (text);
+  g_autoptr (GError) error = NULL;
+  PpPanel *panel = pp_panel_read (bytes, &error);
+
+  g_assert_no_error (error);
+  return panel;
+}
+
+guint
+sample_count (const char *folder)
+{
+  g_autoptr (GDir) dir = g_dir_open (folder, 0, NULL);
+  guint n = 0;
+
+  while (g_dir_read_name (dir) != NULL)
+    n++;
+  return n;
 }
 
 char *

@@ -4,6 +4,8 @@
  */
 #pragma once
 
+#include "panel/panel.h"
+
 #include <gio/gio.h>
 
 /* tests/file/towpath.petalpane, as the program itself would write it. (transfer full) */
@@ -15,5 +17,9 @@ char   *sample_change     (const char *text,
                            const char *put);
 /* The text without its zero byte. (transfer full) */
 GBytes *sample_to_bytes   (const char *text);
+/* The panel that it says; it must say one. (transfer full) */
+PpPanel *sample_read      (const char *text);
+/* Files and folders right in it. */
+guint   sample_count      (const char *folder);
 /* A panel with `n` placements of one piece on a small background. (transfer full) */
 char   *sample_new_crowd  (guint       n);

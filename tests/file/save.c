@@ -9,6 +9,8 @@
 #include "file/load.h"
 #include "file/save.h"
 
+#include "sample.h"
+
 #include <errno.h>
 #include <fcntl.h>
 #include <glib/gstdio.h>
@@ -161,17 +163,6 @@ assert_content (const char *path,
   g_assert_cmpstr (found, ==, content);
 }
 
-static guint
-count_files (const char *folder)
-{
-  g_autoptr (GDir) dir = g_dir_open (folder, 0, NULL);
-  guint n = 0;
-
-  while (g_dir_read_name (dir) != NULL)
-    n++;
-  return n;
-}
-
 static void
 assert_saves (const char *path,
               const char *content)
@@ -228,7 +219,7 @@ test_new (Fixture      *fixture,
   assert_content (fixture->path, "first");
   g_assert_cmpint (stat (fixture->path, &info), ==, 0);
   g_assert_cmphex (info.st_mode & 07777, ==, 0640);
-  g_assert_cmpuint (count_files (fixture->folder), ==, 1);
+  g_assert_cmpuint (sample_count (fixture->folder), ==, 1);
 }
 
 static void
@@ -240,7 +231,7 @@ test_again (Fixture      *fixture,
   assert_content (fixture->path, "second");
   assert_saves (fixture->path, "");
   assert_content (fixture->path, "");
-  g_assert_cmpuint (count_files (fixture->folder), ==, 1);
+  g_assert_cmpuint (sample_count (fixture->folder), ==, 1);
 }
 
 static void
@@ -355,7 +346,7 @@ test_link_elsewhere (Fixture      *fixture,
   g_assert_cmpint (symlink ("../fern.petalpane", link), ==, 0);
   assert_saves (link, "new");
   assert_content (fixture->path, "new");
-  g_assert_cmpuint (count_files (inner), ==, 1);
+  g_assert_cmpuint (sample_count (inner), ==, 1);
 }
 
 static void
@@ -405,7 +396,7 @@ test_failing (Fixture      *fixture,
   assert_refused (fixture->path, "new", "could not be saved (Input/output error)");
   stand_in.failing = NULL;
   assert_content (fixture->path, "old");
-  g_assert_cmpuint (count_files (fixture->folder), ==, 1);
+  g_assert_cmpuint (sample_count (fixture->folder), ==, 1);
 }
 
 /* The last step comes too late to leave the old content, but it is told. */
@@ -418,7 +409,7 @@ test_failing_last (Fixture      *fixture,
   assert_refused (fixture->path, "new", "could not be saved (Input/output error)");
   stand_in.failing = NULL;
   assert_content (fixture->path, "new");
-  g_assert_cmpuint (count_files (fixture->folder), ==, 1);
+  g_assert_cmpuint (sample_count (fixture->folder), ==, 1);
 }
 
 /* The space ends at each byte in turn. */
@@ -445,7 +436,7 @@ test_no_room (Fixture      *fixture,
       g_assert_error (error, PP_FILE_ERROR, PP_FILE_ERROR_IO);
       g_assert_nonnull (strstr (error->message, "that large"));
       assert_content (fixture->path, "old");
-      g_assert_cmpuint (count_files (fixture->folder), ==, 1);
+      g_assert_cmpuint (sample_count (fixture->folder), ==, 1);
     }
   assert_saves (fixture->path, content);
 }
@@ -467,7 +458,7 @@ test_full_disk (Fixture      *fixture,
   put (path, "old");
   assert_refused (path, large, "the disk is full");
   assert_content (path, "old");
-  g_assert_cmpuint (count_files (disk), ==, 1);
+  g_assert_cmpuint (sample_count (disk), ==, 1);
   g_assert_cmpint (mount ("none", disk, "tmpfs", MS_REMOUNT | MS_RDONLY, "size=64k"), ==, 0);
   assert_refused (path, "new", "can only be read");
   assert_content (path, "old");
@@ -497,7 +488,7 @@ test_protected (Fixture      *fixture,
   assert_saves (fixture->path, "new");
   g_assert_cmpint (g_chmod (fixture->folder, 0700), ==, 0);
   assert_content (fixture->path, "new");
-  g_assert_cmpuint (count_files (fixture->folder), ==, 1);
+  g_assert_cmpuint (sample_count (fixture->folder), ==, 1);
   if (me == 0)
     g_assert_cmpint (seteuid (me), ==, 0);
 }
@@ -555,7 +546,7 @@ test_bad_names (Fixture      *fixture,
   assert_refused (pipe_path, "new", "that is a device");
   assert_refused (loop, "new", "leads in a circle");
   assert_content (fixture->path, "old");
-  g_assert_cmpuint (count_files (fixture->folder), ==, 5);
+  g_assert_cmpuint (sample_count (fixture->folder), ==, 5);
 }
 
 /* The longest name there is can be saved: the temporary one is not made from it. */
