@@ -1,6 +1,8 @@
 # tap.py: checks that say so in TAP, and tests that go on after one that failed
 #
 # SPDX-License-Identifier: GPL-3.0-or-later
+import importlib.util
+import shutil
 import sys
 import traceback
 
@@ -22,8 +24,23 @@ def check_faults(name, faults):
     return check(name, not faults, '\n'.join(str(fault)[-400:] for fault in faults))
 
 
+def skip(name, why):
+    """A check that cannot be asked here."""
+    results.append(True)
+    print('ok', len(results), '-', name, '# SKIP', why, flush=True)
+
+
 def near(name, value, wanted, within):
     return check(name, abs(value - wanted) <= within, f'{value} is not {wanted} within {within}')
+
+
+def need(programs, modules=()):
+    """Without one of them there is nothing that can be asked, and that is said."""
+    missing = [name for name in programs if shutil.which(name) is None] + [
+        name for name in modules if importlib.util.find_spec(name) is None]
+    if missing:
+        print('1..0 # SKIP not here:', ', '.join(missing))
+        sys.exit(0)
 
 
 def end():

@@ -20,7 +20,7 @@ import xml.etree.ElementTree as ElementTree
 import zlib
 
 sys.path.insert(0, str(pathlib.Path(__file__).resolve().parents[1]))
-from tap import check, end  # noqa: E402
+from tap import check, end, need as need_tools  # noqa: E402
 
 HERE = pathlib.Path(__file__).parent
 SVG = '{http://www.w3.org/2000/svg}'
@@ -703,6 +703,7 @@ CASES = {name[6:]: value for name, value in list(globals().items())
 def main(make, case):
     os.environ.setdefault('LSAN_OPTIONS', f'suppressions="{HERE}/lsan.supp":print_suppressions=0')
     os.environ['LC_ALL'] = 'C.UTF-8'
+    need_tools(['pdfinfo', 'pdftotext', 'pdffonts', 'pdftoppm', 'qpdf', 'rsvg-convert', 'xmllint'])
     try:
         CASES[case](make)
         begin('')

@@ -6,8 +6,6 @@ of a hand."""
 import subprocess
 import time
 
-from gi.repository import GLib
-
 import sight
 from session import Ended, PATIENCE, wait_for
 from sight import Box, Node
@@ -137,7 +135,7 @@ class Desk:
             time.sleep(STILL_SECONDS)
             try:
                 return node if node.get_box() == node.box else None
-            except GLib.Error:  # another stands there now
+            except sight.GLib.Error:  # another stands there now
                 return None
         return wait_for(f'{name} to stand still', look)
 

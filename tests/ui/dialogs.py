@@ -12,18 +12,8 @@ TWO = [('cornflower', 60, 150), ('oxeye', 150, 170)]
 TITLES = {'again': 'Another like this', 'fit': 'Fit to another size'}
 
 
-def wait_closed(desk):
-    wait_for('it to close', lambda: len(desk.look()) == 1)
-
-
-def close(desk):
-    desk.key('Escape')
-    wait_closed(desk)
-
-
 def open_by_menu(desk, words):
-    steps.open_main_menu(desk)
-    steps.choose_in_menu(desk, words)
+    steps.open_by_menu(desk, words)
     wait_for(words, lambda: len(desk.look()) > 1)
 
 
@@ -32,21 +22,15 @@ def variants(session):
     desk.key('ctrl+shift+l')
     desk.find('button', steps.ends('Put it on the bench'), 'sensitive')
     yield desk, 'another like this'
-    close(desk)
+    steps.close(desk)
     desk.key('ctrl+shift+t')
     desk.find('label', 'Choose the size of the glass that you have.')
     yield desk, 'fit to another size'
     desk.press('radio', '300 × 400 mm')
     desk.find('button', steps.ends('Put it on the bench'), 'sensitive')
     yield desk, 'fit to another size, fitted'
-    close(desk)
+    steps.close(desk)
     desk.key('ctrl+q')
-
-
-def move(desk):
-    desk.click(steps.get_pieces(desk)[0])
-    wait_for('it to have the focus', lambda: 'focused' in steps.get_pieces(desk)[0].states)
-    desk.key('shift+Right')
 
 
 def kept(session):
@@ -61,16 +45,16 @@ def kept(session):
     open_by_menu(desk, 'Earlier saves…')
     desk.find('label', steps.begins('Nothing has been saved over yet'))
     yield desk, 'earlier saves, none'
-    close(desk)
+    steps.close(desk)
     for x in (70, 80, 90):
-        move(desk)
+        steps.change(desk)
         desk.key('ctrl+s')
         wait_for('it to be saved', lambda want=x: steps.read(path)['placements'][0]['x'] == want)
         steps.wait_saved(desk, path)
     open_by_menu(desk, 'Earlier saves…')
     desk.find('button', steps.begins('Today at '))
     yield desk, 'earlier saves'
-    close(desk)
+    steps.close(desk)
     steps.end(desk)
     desk = Desk(session)
     desk.find('label', 'Templates of your own')
@@ -86,23 +70,21 @@ def words(session):
         open_by_menu(desk, name)
         wait_for('its words', lambda: len(desk.look()[-1].find_all('label')) > 3)
         yield desk, name.lower()
-        close(desk)
+        steps.close(desk)
     desk.key('ctrl+q')
 
 
 def lost(session):
     path = write_panel(session.folder, 'evening.petalpane', TWO)
     desk = steps.open_file(session, path, 2)
-    move(desk)
-    drafts = session.folder / 'state' / 'petalpane'
-    wait_for('a draft', lambda: [p for p in drafts.rglob('*') if p.is_file()])
-    desk.xdo('sleep', 1)
+    steps.change(desk)
+    steps.wait_draft(session)
     session.forget(desk.program)
     desk = Desk(session)
     desk.find('label', 'Open it')
     yield desk, 'found again'
     desk.press('button', steps.ends('Leave it out'))
-    wait_closed(desk)
+    steps.wait_alone(desk)
     desk.key('ctrl+q')
 
 
@@ -121,9 +103,9 @@ def box(session):
     desk = steps.open_file(session, SAMPLE, len(steps.read(SAMPLE)['placements']))
     desk.key('ctrl+b')
     wait_for('the box', lambda: len(desk.look()) > 1)
-    desk.xdo('sleep', 2)
+    desk.find_still('button', 'One to the tray', None)
     yield desk, 'box'
-    close(desk)
+    steps.close(desk)
     desk.key('ctrl+q')
 
 

@@ -17,13 +17,10 @@ import pathlib
 import shutil
 import signal
 import subprocess
-import sys
 import tempfile
 import time
 
 import sight
-
-sys.path.insert(0, str(pathlib.Path(__file__).resolve().parents[1]))  # tap.py
 
 ROOT = pathlib.Path(os.environ.get('PP_SOURCE_ROOT', pathlib.Path(__file__).parents[2]))
 BUILD = pathlib.Path(os.environ['PP_BUILD_ROOT'])
@@ -154,9 +151,13 @@ class Session:
         return self.bus
 
     def start_window_manager(self):
-        self.start_helper('openbox', '--sm-disable', stdout=self.log)
-        wait_for('the window manager', lambda: 'window id' in self.ask(
-            'xprop', '-root', '_NET_SUPPORTING_WM_CHECK'))
+        manager = self.start_helper('openbox', '--sm-disable', stdout=self.log)
+        try:
+            wait_for('the window manager', lambda: 'window id' in self.ask(
+                'xprop', '-root', '_NET_SUPPORTING_WM_CHECK'))
+        except Gone as fault:
+            said = (self.folder / 'log').read_text(encoding='utf-8')[-2000:]
+            raise Gone(f'{fault}; it {"runs" if manager.poll() is None else "has ended"}: {said}') from None
 
     def ask(self, *words):
         """What a small tool says on its standard output."""

@@ -10,8 +10,14 @@ what is shown: all is "visible" but what is hidden by itself. So of a stack only
 last given a size counts as seen; a thing never shown has no size.
 """
 import collections
+import pathlib
+import sys
 
-import gi
+sys.path.insert(0, str(pathlib.Path(__file__).resolve().parents[1]))
+from tap import need  # noqa: E402
+
+need(['Xvfb', 'dbus-daemon', 'openbox', 'xdotool', 'xprop', 'xrdb'], ['gi', 'PIL'])
+import gi  # noqa: E402
 
 gi.require_version('Gio', '2.0')
 from gi.repository import Gio, GLib  # noqa: E402

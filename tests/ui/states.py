@@ -26,8 +26,14 @@ LOOKS = {
 SAMPLE = ROOT / 'samples' / 'towpath-in-june.petalpane'
 
 
+def is_pressed(desk, name):
+    return 'pressed' in desk.find(None, name).states
+
+
 def toggle(desk, name):
-    desk.press('toggle button' if desk.find_now('toggle button', name) else 'button', name)
+    before = is_pressed(desk, name)
+    desk.press(None, name)
+    wait_for(f'{name} to change', lambda: is_pressed(desk, name) != before)
 
 
 def begin(session):
@@ -56,23 +62,22 @@ def sample(session):
     desk.key('Escape')
     for name in ('Heights', 'Glue', 'From behind'):
         toggle(desk, name)
-        steps.is_true_soon(lambda n=name: desk.find_now(None, n) and 'pressed' in desk.find_now(None, n).states)
         yield desk, name.lower()
         toggle(desk, name)
-    slider = desk.on_screen(desk.find('slider'))
-    desk.click((slider.x + slider.width - 20, slider.y + slider.height // 2))
+    slider = desk.find('slider')
+    box, before = desk.on_screen(slider), slider.get_value()
+    desk.click((box.x + box.width - 20, box.y + box.height // 2))
+    wait_for('the view aslant', lambda: slider.get_value() != before)
     yield desk, 'from the side'
     for key, title in (('ctrl+shift+p', 'Export a picture'), ('ctrl+question', 'The keys')):
         desk.key(key)
         wait_for(title, lambda: len(desk.look()) > 1)
         yield desk, title.lower()
-        desk.key('Escape')
-        wait_for('it to close', lambda: len(desk.look()) == 1)
+        steps.close(desk)
     desk.key('ctrl+r')
     desk.find('label', 'Do it')
     yield desk, 'put all right'
-    desk.key('Escape')
-    wait_for('it to close', lambda: len(desk.look()) == 1)
+    steps.close(desk)
     desk.key('ctrl+q')
 
 
@@ -96,13 +101,14 @@ def bare_glass(session):
         desk.click(place(x, y))
         desk.find('text box', field)
         yield desk, state
-        for more in desk.find_all('toggle button', 'More') + desk.find_all('button', 'More'):
-            desk.click(more)
+        if steps.open_folds(desk, 'More'):
             yield desk, f'{state}, more'
         desk.key('Escape', 'Escape')
         desk.wait_gone('text box', field)
-    desk.press('button', 'Measure')
+    toggle(desk, 'Measure')
+    before = steps.grab(desk, 'The glass').tobytes()
     desk.drag(place(60, 90), place(240, 180))
+    wait_for('the line', lambda: steps.grab(desk, 'The glass').tobytes() != before)
     yield desk, 'measured'
     desk.key('Escape', 'Escape')
     desk.key('ctrl+q')
@@ -124,7 +130,7 @@ def hanging(session):
     desk.key('alt+2')
     desk.find('image', steps.begins('Hook, '))
     yield desk, 'hanging'
-    desk.press('toggle button' if desk.find_now('toggle button', 'If it slips') else 'button', 'If it slips')
+    toggle(desk, 'If it slips')
     yield desk, 'hanging, slipped'
     steps.tab_to(desk, 'hole', lambda node: node.name.startswith('Hole A, '), 'shift+Tab')
     desk.find('text box', 'From the left')
@@ -132,8 +138,7 @@ def hanging(session):
     desk.press('button', 'Where to drill')
     desk.find('label', 'Do it')
     yield desk, 'where to drill'
-    desk.key('Escape')
-    wait_for('it to close', lambda: len(desk.look()) == 1)
+    steps.close(desk)
     desk.key('ctrl+q')
 
 
@@ -236,7 +241,7 @@ def piece_bench(session):
     desk.find('label', steps.begins('The piece is not in the tray yet'))
     yield desk, 'piece bench, left'
     desk.press('label', 'Leave it')
-    wait_for('it to close', lambda: len(desk.look()) == 1)
+    steps.wait_alone(desk)
     desk.key('ctrl+q')
 
 

@@ -4,6 +4,7 @@
 import json
 
 from desk import Desk
+from panels import write_panel
 from session import Gone, wait_for
 from tap import check
 
@@ -22,6 +23,11 @@ def ends(words):
         return name.endswith(words)
     says_yes.__doc__ = f'...{words}'
     return says_yes
+
+
+def is_sentence(said):
+    """One, in a line of words that is not too long to be read."""
+    return said.endswith('.') and ' ' in said.strip() and '\n' not in said.strip() and len(said) < 300
 
 
 def get_glass(desk):
@@ -54,6 +60,14 @@ def wait_tiles(desk):
     wait_for('the tiles', are_read)
 
 
+def grab(desk, name):
+    """What is drawn where the thing of this name is, but for its rim, where the line about the paper is."""
+    desk.park()
+    box = desk.on_screen(desk.find('group', name))
+    return desk.session.grab().convert('RGB').crop((box.x + 2, box.y + 2, box.x + box.width - 2,
+                                                    box.y + box.height - 2))
+
+
 def begin_panel(desk, size='200 × 250 mm'):
     """A new panel from the start page, by the pointer."""
     desk.press('radio', size)
@@ -66,6 +80,47 @@ def get_pieces(desk):
     """What lies on the glass, lowest first: one image a placement."""
     glass = desk.find_now('group', 'The glass')
     return [node for node in glass.children if node.role == 'image'] if glass is not None else []
+
+
+def choose(desk, i):
+    """The i-th piece, pressed in its middle."""
+    desk.click(get_pieces(desk)[i])
+    wait_for('it to be chosen', lambda: 'selected' in get_pieces(desk)[i].states)
+
+
+def change(desk):
+    """The lowest piece by 10 mm to the right, by a key."""
+    desk.click(get_pieces(desk)[0])
+    wait_for('the focus on it', lambda: (now := desk.get_focused()) and is_piece(now))
+    desk.key('shift+Right')
+    desk.find('label', lambda name: 'changed since it was saved' in name)
+
+
+def wait_draft(session):
+    """Until what is not saved lies among the drafts."""
+    drafts = session.folder / 'state' / 'petalpane' / 'drafts'
+    return wait_for('a draft', lambda: list(drafts.glob('*.draft')))
+
+
+def fill(desk, field, text):
+    """The field of this name, emptied, with TEXT in it and Return."""
+    desk.click(desk.find('text box', field, 'sensitive'))
+    wait_for(f'the focus in {field}', lambda: (now := desk.get_focused()) and now.name == field)
+    desk.key('ctrl+a')
+    desk.type(text)
+    desk.key('Return')
+
+
+def open_folds(desk, name):
+    """All of this name, one by one, for each moves those below it; how many."""
+    def get_folds(is_open):
+        return [node for node in desk.find_all(None, name) if node.role in ('button', 'toggle button')
+                and ('expanded' in node.states) == is_open]
+    n = 0
+    while folds := get_folds(False):
+        desk.click(folds[0])
+        n = wait_for(f'{name} to open', lambda was=n: len(get_folds(True)) > was and len(get_folds(True)))
+    return n
 
 
 def wait_pieces(desk, n):
@@ -111,9 +166,9 @@ def answer_dialog(desk, path):
     raise Gone('the dialog for a file did not go')
 
 
-def is_true_soon(condition):
+def is_true_soon(condition, patience=10):
     try:
-        return wait_for('it', condition, 10)
+        return wait_for('it', condition, patience)
     except Gone:
         return False
 
@@ -157,9 +212,20 @@ def choose_in_menu(desk, words):
     desk.key('Return')
 
 
-def open_main_menu(desk):
+def open_by_menu(desk, words):
     desk.key('F10')
-    desk.find('menu item', 'Open…')
+    choose_in_menu(desk, words)
+
+
+def wait_alone(desk):
+    """Until no window stands before the one of the panel."""
+    wait_for('one window', lambda: len(desk.look()) == 1)
+
+
+def close(desk):
+    """The window in front, by Escape."""
+    desk.key('Escape')
+    wait_alone(desk)
 
 
 def quit_saved(desk):
@@ -207,6 +273,14 @@ def open_file(session, path, n):
     return desk
 
 
+def start(session, name, placements, **more):
+    """(desk, path): a window with these on the glass, which has the keys."""
+    path = write_panel(session.folder, f'{name}.petalpane', placements, **more)
+    desk = open_file(session, path, len(placements))
+    desk.click(desk.find('group', 'The glass'), button=2)
+    return desk, path
+
+
 def save_until(desk, path, condition):
     """Saves, and waits a little for what was done last to be in the file; the panel as it then is:
     whether CONDITION holds is for the test to check."""
@@ -222,6 +296,14 @@ def check_saved(desk, path, name, condition):
         return condition({placement['id']: placement for placement in panel['placements']})
     panel = save_until(desk, path, holds)
     return check(name, holds(panel), panel['placements'])
+
+
+def check_shows(desk, name, role, words, state=None):
+    """One check: it comes to be seen."""
+    try:
+        return check(name, desk.find(role, words, state) is not None)
+    except Gone as fault:
+        return check(name, False, fault)
 
 
 def end(desk):

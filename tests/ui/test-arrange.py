@@ -2,27 +2,14 @@
 #
 # SPDX-License-Identifier: GPL-3.0-or-later
 import steps
-from panels import write_panel
 from session import Session, wait_for
-from steps import check_saved
+from steps import check_saved, choose, start
 from tap import check, run
 
 TINY = 1e-6
 # The mallow lies over the fern, and the oxeye far from both.
 STACK = [('fern', 100, 150), ('mallow', 110, 150, {'group': 'g', 'rotation': 30}), ('oxeye', 240, 180)]
 ROW = [('cornflower', 60, 120), ('oxeye', 100, 130), ('campion', 240, 140)]
-
-
-def start(session, name, placements, **more):
-    path = write_panel(session.folder, f'{name}.petalpane', placements, **more)
-    desk = steps.open_file(session, path, len(placements))
-    desk.click(desk.find('group', 'The glass'), button=2)  # the keys go to the glass
-    return desk, path
-
-
-def choose(desk, i):
-    desk.click(steps.get_pieces(desk)[i])
-    wait_for('it to be chosen', lambda: 'selected' in steps.get_pieces(desk)[i].states)
 
 
 def swapped(session):
@@ -46,7 +33,7 @@ def swapped(session):
     desk.find('label', steps.begins('Swap '))
     desk.key('Escape')
     desk.wait_gone('label', steps.begins('Swap '))
-    check('Escape leaves all as it is', desk.find('label', path.name) is not None)
+    steps.check_shows(desk, 'Escape leaves all as it is', 'label', path.name)
     steps.end(desk)
 
 
@@ -112,15 +99,13 @@ def note_and_figures(session):
     desk, path = start(session, 'note', ROW)
     desk.key('Escape', 'g')
     desk.find('text box', 'Corner radius')
-    for more in desk.find_all('toggle button', 'More') + desk.find_all('button', 'More'):
-        desk.click(more)
+    steps.open_folds(desk, 'More')
     desk.click(desk.find('text box', 'Note'))
     desk.type('For the landing.')
     desk.key('Tab')
     panel = steps.save_until(desk, path, lambda its: its.get('note') == 'For the landing.')
     check('a note is kept', panel.get('note') == 'For the landing.', panel.get('note'))
-    for fold in desk.find_all('toggle button', 'In figures') + desk.find_all('button', 'In figures'):
-        desk.click(fold)
+    steps.open_folds(desk, 'In figures')
     check('the panel in figures says what is covered', desk.find('label', 'Glass covered') and desk.find('label', steps.begins('Wire hidden')))
     steps.end(desk)
 

@@ -4,7 +4,7 @@
 import steps
 from panels import write_panel
 from session import Session, wait_for
-from steps import check_saved
+from steps import check_saved, fill
 from tap import check, run
 
 INCH = 25.4
@@ -14,15 +14,6 @@ TYPED = {
     'mm': (('216 mm', 216), ('8 1/2 in', 8.5 * INCH), ('120', 120), ('99,5', 99.5), ('5 5/16"', 5.3125 * INCH)),
     'in': (('8 1/2', 8.5 * INCH), ('216 mm', 216), ('8-1/4', 8.25 * INCH), ('3.5', 3.5 * INCH)),
 }
-
-
-def fill(desk, field, text):
-    """The field of this name, emptied, with TEXT in it and Return."""
-    desk.click(desk.find('text box', field, 'sensitive'))
-    wait_for(f'the focus in {field}', lambda: (now := desk.get_focused()) and now.name == field)
-    desk.key('ctrl+a')
-    desk.type(text)
-    desk.key('Return')
 
 
 def start(session, name, units='mm'):

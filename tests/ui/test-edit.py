@@ -2,9 +2,8 @@
 #
 # SPDX-License-Identifier: GPL-3.0-or-later
 import steps
-from panels import write_panel
 from session import Session, wait_for
-from steps import check_saved
+from steps import check_saved, choose, start
 from tap import check, run
 
 THREE = [('cornflower', 60, 150), ('oxeye', 150, 170), ('mallow', 240, 160)]
@@ -14,19 +13,6 @@ TINY = 1e-6
 
 def is_at(placement, x, y, within=0.01):
     return abs(placement['x'] - x) <= within and abs(placement['y'] - y) <= within
-
-
-def start(session, name, placements, **more):
-    path = write_panel(session.folder, f'{name}.petalpane', placements, **more)
-    desk = steps.open_file(session, path, len(placements))
-    desk.click(desk.find('group', 'The glass'), button=2)  # the keys go to the glass
-    return desk, path
-
-
-def choose(desk, i):
-    """The i-th piece, pressed in its middle."""
-    desk.click(steps.get_pieces(desk)[i])
-    wait_for('it to be chosen', lambda: 'selected' in steps.get_pieces(desk)[i].states)
 
 
 def get_chosen(desk):
@@ -169,11 +155,14 @@ def groups(session):
     desk.click(steps.get_pieces(desk)[0])
     wait_for('the group to be chosen', lambda: get_chosen(desk) == [0, 1])
     check('one pressed, its group is chosen', get_chosen(desk) == [0, 1])
-    before = desk.session.grab().tobytes()
+    before = steps.grab(desk, 'The glass').tobytes()
     desk.key('F5')
     check('F5 shows the groups on the glass', steps.is_true_soon(
-        lambda: 'pressed' in desk.find_now(None, 'Groups').states and desk.session.grab().tobytes() != before))
+        lambda: 'pressed' in desk.find_now(None, 'Groups').states and steps.grab(desk, 'The glass').tobytes() != before))
     desk.key('F5')
+    check('and hides them again', steps.is_true_soon(
+        lambda: 'pressed' not in desk.find_now(None, 'Groups').states
+        and steps.grab(desk, 'The glass').tobytes() == before))
     desk.key('ctrl+shift+g')
     check_saved(desk, path, 'Ctrl+Shift+G lets them go', lambda p: not p['p0'].get('group') and not p['p1'].get('group'))
     steps.end(desk)
@@ -208,10 +197,17 @@ def key_in_a_drag(desk, path, key, n):
     steps.wait_pieces(desk, n)
     desk.xdo('mousemove', at[0] + 80, at[1] + 60, 'sleep', 0.2, 'mouseup', 1)
     check_saved(desk, path, f'{key} in a drag does what it says', lambda p: len(p) == n
-                and ('p0' in p) == (key != 'Delete') and is_at(p['p1'], 150, 170) and is_at(p['p2'], 240, 160))
+                and ('p0' in p) == (key != 'Delete') and (key != 'Escape' or is_at(p['p0'], 60, 150)) and is_at(p['p1'], 150, 170) and is_at(p['p2'], 240, 160))
     saved = path.read_bytes()
     desk.xdo('mousemove', at[0] + 140, at[1] + 90, 'sleep', 0.2, 'mousemove', at[0] + 20, at[1], 'sleep', 0.2)
     check(f'{key} in a drag ends it', desk.find_now('label', path.name) is not None and path.read_bytes() == saved)
+
+
+def drag_ended_by_escape(session):
+    desk, path = start(session, 'let be', THREE)
+    key_in_a_drag(desk, path, 'Escape', 3)
+    desk.find('button', 'Nothing to undo')
+    steps.end(desk)
 
 
 def drag_ended_by_a_key(session):
@@ -258,4 +254,4 @@ def measured(session):
 
 
 run(Session(), [nudged, several, stays_put, let_go_by_a_press, apart_in_undo, cut_copy_paste, groups, turned_and_stacked,
-                drag_ended_by_a_key, back_into_the_tray, measured])
+                drag_ended_by_a_key, drag_ended_by_escape, back_into_the_tray, measured])

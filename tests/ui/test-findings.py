@@ -11,7 +11,7 @@ HEAP = [('flag-iris', 60, 150), ('flag-iris', 140, 190), ('flag-iris', 220, 150)
         ('mallow', 60, 60), ('oxeye', 85, 75), ('cornflower', 150, 120)]
 # Of so few nothing is said about the wire; they rock, and one slopes.
 FEW = [('mallow', 105, 150), ('poppy', 172, 150), ('bindweed', 138, 155)]
-# The colours of a fault, a caution and a note by day: design.md.
+# The colours of a fault, a caution and a note by day.
 PINS = {'fault': (0xa6, 0x3a, 0x2b), 'caution': (0x7d, 0x57, 0x00), 'note': (0x4f, 0x64, 0x72)}
 PIN_PIXELS = 150  # of one colour: more than any letter or hatch
 

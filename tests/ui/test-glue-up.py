@@ -130,8 +130,8 @@ def forbidden(session):
     go_to_page(desk)
     before = [row.name for row in get_rows(desk)]
     drag_row(desk, 1, 0)
-    said = desk.find('label', steps.begins('“Dock leaf” must be glued before “Cornflower”'))
-    check('what cannot be is said with the names of both', said is not None)
+    steps.check_shows(desk, 'what cannot be is said with the names of both', 'label',
+                      steps.begins('“Dock leaf” must be glued before “Cornflower”'))
     check('and nothing is moved', [row.name for row in get_rows(desk)] == before)
     check('nor is there anything to undo', desk.find_now('button', 'Nothing to undo') is not None)
     steps.end(desk)
@@ -192,7 +192,7 @@ def pulled_out(session):
     check('what could not be written is said', words, [node.name for node in desk.find_all('label')])
     desk.find('label', 'Step 2 of 3')
     press(desk, 'Placed')
-    check('the work goes on', desk.find('label', 'Step 3 of 3') is not None)
+    steps.check_shows(desk, 'the work goes on', 'label', 'Step 3 of 3')
     check('the file is as it was', get_log(away / path.name) == [('mixed',)], get_log(away / path.name))
     away.rename(folder)
     log = wait_log(path, 3)
@@ -206,7 +206,7 @@ def bench(session):
     box = fill_box(session, path)
     desk = steps.open_file(session, path, 3)
     begin(desk)
-    check('first the glass is cleaned', desk.find('label', steps.begins('Clean the front')) is not None)
+    steps.check_shows(desk, 'first the glass is cleaned', 'label', steps.begins('Clean the front'))
     press(desk, 'All ready')
     press(desk, 'They touch')
     check('mixed is on the disk', wait_log(path, 1) == [('mixed',)], get_log(path))
@@ -264,11 +264,12 @@ def broken(desk, path, job):
     wait_log(path, 7)
     press(desk, 'Placed')
     log = wait_log(path, 8)
-    check('all is placed', sorted(entry[1] for entry in log[-2:]) != [] and all(
-        placement.get('glued_at') for placement in steps.read(path)['placements']), log)
+    check('all is placed, what broke by another', [entry[0] for entry in log[-2:]] == ['placed', 'placed']
+          and job in [entry[1] for entry in log[-2:]] and all(
+              placement.get('glued_at') for placement in steps.read(path)['placements']), log)
     desk.find('label', 'All of it is glued')
     press(desk, 'Leave the bench')
-    desk.xdo('sleep', 1)
+    desk.find('button', 'Glue-up')
     desk.key('ctrl+z')
     check('undo unglues nothing', get_log(path) == log and all(
         placement.get('glued_at') for placement in steps.read(path)['placements']))

@@ -8,7 +8,7 @@ import steps
 from desk import Desk
 from panels import write_panel
 from session import ROOT, Session, wait_for
-from steps import begins, read, save_until
+from steps import begins, check_shows, read, save_until
 from tap import check, run
 
 APART = 120   # mm between the holes of the panel
@@ -86,8 +86,7 @@ def by_keys(session):
     desk.key('Left')
     panel = save_until(desk, path, lambda p: get_holes(p)['right'] == (209, 50))
     check('Left moves a hole by 1 mm', get_holes(panel)['right'] == (209, 50), get_holes(panel))
-    field = desk.find('text box', 'From the right')
-    check('its card is beside it', field is not None)
+    check_shows(desk, 'its card is beside it', 'text box', 'From the right')
     steps.end(desk)
 
 
@@ -112,8 +111,7 @@ def drilled(session):
     desk.key('alt+2')
     a = desk.get_middle(find_hole(desk, 'A'))
     desk.drag(a, (a[0] + 50, a[1] + 20))
-    said = desk.find('label', begins('That hole is drilled already'))
-    check('a drilled hole says that it stays', said is not None)
+    check_shows(desk, 'a drilled hole says that it stays', 'label', begins('That hole is drilled already'))
     check('and stays', get_holes(read(path))['left'] == (90, 50) and desk.find('label', path.name) is not None)
     steps.end(desk)
 
@@ -143,8 +141,7 @@ def without_wire(session):
     path = write_panel(session.folder, 'hanging bare.petalpane', PIECES, wire=None)
     desk = steps.open_file(session, path, len(PIECES))
     desk.key('alt+2')
-    check('without a wire one sentence says how to get one',
-          desk.find('label', begins('This panel has no wire yet.')) is not None)
+    check_shows(desk, 'without a wire one sentence says how to get one', 'label', begins('This panel has no wire yet.'))
     desk.press('button', 'Put a wire on')
     find_hook(desk)
     panel = save_until(desk, path, lambda p: p.get('wire') is not None)
@@ -160,14 +157,13 @@ def killed(session):
     desk.key('Right')
     find_moved = begins('Hole A, 91 mm from the left')
     desk.find('image', find_moved)
-    drafts = session.folder / 'state' / 'petalpane' / 'drafts'
-    wait_for('the draft', lambda: drafts.exists() and list(drafts.glob('*.draft')))
+    drafts = steps.wait_draft(session)[0].parent
     session.forget(desk.program)
     again = Desk(session)
     again.press('label', 'Open it')
     again.find('group', 'The glass')
     again.key('alt+2')
-    check('what was not saved is there again', again.find('image', find_moved) is not None)
+    check_shows(again, 'what was not saved is there again', 'image', find_moved)
     check('and the file is as it was', path.read_bytes() == before)
     panel = save_until(again, path, lambda p: get_holes(p)['left'] == (91, 50))
     check('until it is saved', get_holes(panel)['left'] == (91, 50), get_holes(panel))

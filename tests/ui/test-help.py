@@ -7,28 +7,15 @@ import steps
 from desk import Desk
 from panels import write_panel
 from session import ROOT, Session, wait_for
+from steps import close, open_by_menu
 from tap import check, run
 
 GUIDE = (ROOT / 'data/guide/guide.md').read_text(encoding='utf-8')
 
 
-def open_by_menu(desk, words):
-    steps.open_main_menu(desk)
-    steps.choose_in_menu(desk, words)
-
-
 def wait_window(desk, title):
     return wait_for(f'the window {title}', lambda: next((window for window in desk.look() if window.name == title
                                                          and len(window.find_all('label')) > 5), None))
-
-
-def wait_alone(desk):
-    wait_for('one window', lambda: len(desk.look()) == 1)
-
-
-def close(desk):
-    desk.key('Escape')
-    wait_alone(desk)
 
 
 def reads_on(desk, key):
@@ -97,8 +84,8 @@ def about(session):
     desk = Desk(session)
     desk.find('button', 'Put it on the bench')
     open_by_menu(desk, 'About Petalpane')
-    words = wait_for('who made it', lambda: [said for said in (
-        {node.name for window in desk.look() for node in window.find_all('label')},) if any('0.1.0' in name for name in said)])[0]
+    words = wait_for('who made it', lambda: len(desk.look()) > 1 and len(said := {
+        node.name for node in desk.look()[-1].find_all('label')}) > 3 and said)
     check('it says what it is', any('dry run for panels of kiln-formed glass' in name for name in words), words)
     check('and its version', any('0.1.0' in name for name in words))
     check('and its licence', any('GNU General Public License' in name for name in words), words)
@@ -109,14 +96,14 @@ def about(session):
 def where_it_is_needed(session):
     """One calm line where there is nothing yet, and a tip on each control of the bar."""
     desk = Desk(session)
-    check('no panel yet: one line', desk.find('label', 'The panels you save will stand here.') is not None)
+    steps.check_shows(desk, 'no panel yet: one line', 'label', 'The panels you save will stand here.')
     desk.press('button', 'Put it on the bench')
-    check('nothing on the glass: one line', desk.find('label', steps.begins('Nothing lies on the glass')) is not None)
+    steps.check_shows(desk, 'nothing on the glass: one line', 'label', steps.begins('Nothing lies on the glass'))
     desk.key('alt+3')
     check('nothing to glue: one line', desk.find('label', lambda name: name.count('.') <= 2 and 'glue' in name.lower()
                                                   and len(name) > 20) is not None)
     desk.key('alt+4')
-    check('no sheets: one line', desk.find('label', steps.begins('Nothing lies on the glass yet.')) is not None)
+    steps.check_shows(desk, 'no sheets: one line', 'label', steps.begins('Nothing lies on the glass yet.'))
     steps.end(desk)
 
 

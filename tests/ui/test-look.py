@@ -151,14 +151,6 @@ def look_at(states):
     return test
 
 
-def get_picture(desk, name):
-    """What is drawn where the thing of this name is, but for its rim, where the paper's line is."""
-    desk.park()
-    box = desk.on_screen(desk.find('group', name))
-    return desk.session.grab().convert('RGB').crop((box.x + 2, box.y + 2, box.x + box.width - 2,
-                                                        box.y + box.height - 2))
-
-
 def get_middles(desk, begin):
     return [desk.get_middle(node)[0] for node in desk.find_all('image') if node.name.startswith(begin)]
 
@@ -178,12 +170,12 @@ def not_mirrored(session):
               (desk.on_screen(margin).x < glass.x) == (language == 'he'), (margin, glass))
         ends = [desk.on_screen(desk.find('label', words)).x for words in ('from left', 'from right')]
         check(f'{language}: from the left is on the left', ends[0] < ends[1], ends)
-        pictures.append([get_picture(desk, 'The glass')])
+        pictures.append([steps.grab(desk, 'The glass')])
         desk.key('alt+2')
         desk.find('image', steps.begins('Hook, '))
         holes = [get_middles(desk, f'Hole {letter}, ')[0] for letter in 'ABC']
         check(f'{language}: the holes are from left to right', holes == sorted(holes), holes)
-        pictures[-1].append(get_picture(desk, 'The panel as it hangs'))
+        pictures[-1].append(steps.grab(desk, 'The panel as it hangs'))
         steps.end(desk)
     for name, one, other in zip(('the glass', 'the panel as it hangs'), *pictures):
         check(f'{name} is the same in both directions', one.size == other.size and one.tobytes() == other.tobytes(),

@@ -8,22 +8,11 @@ import steps
 from desk import Desk
 from panels import write_panel
 from session import BUILD, Session, wait_for
+from steps import change, is_sentence
 from tap import check, run
 
 TWO = [('cornflower', 60, 150), ('oxeye', 150, 170)]
 FAULTY = BUILD / 'tests' / 'cli' / 'libfaulty.so'
-
-
-def is_sentence(said):
-    return said.endswith('.') and '\n' not in said.strip() and len(said) < 300
-
-
-def move(desk):
-    """The lowest piece by 10 mm to the right, by a key."""
-    desk.click(steps.get_pieces(desk)[0])
-    wait_for('the focus on it', lambda: (now := desk.get_focused()) and steps.is_piece(now))
-    desk.key('shift+Right')
-    desk.find('label', lambda name: 'changed since it was saved' in name)
 
 
 def fail(session, number, folder):
@@ -44,7 +33,7 @@ def refused(session, why, words, spoil, mend):
     desk = Desk(session, path, env={'LD_PRELOAD': str(FAULTY), 'PP_FAULTY': str(session.folder / 'order'),
                                     'ASAN_OPTIONS': 'detect_leaks=0:verify_asan_link_order=0'})
     steps.wait_pieces(desk, 2)
-    move(desk)
+    change(desk)
     spoil(folder)
     desk.key('ctrl+s')
     said = desk.find('label', lambda name: 'could not be saved' in name)
@@ -80,7 +69,7 @@ def stick_gone(session):
 def long_name(session):
     path = write_panel(session.folder, 'short.petalpane', TWO)
     desk = steps.open_file(session, path, 2)
-    move(desk)
+    change(desk)
     desk.key('ctrl+shift+s')
     # short enough for the dialog, not with its ending
     steps.answer_dialog(desk, session.folder / ('n' * 250))
@@ -89,17 +78,12 @@ def long_name(session):
     desk.press('label', 'Cancel')
     desk.find('label', lambda name: 'changed since it was saved' in name)
     check('long name: the work stays', len(steps.get_pieces(desk)) == 2 and steps.read(path)['placements'][0]['x'] == 60)
-    desk.key('ctrl+s')
-    wait_for('it to be saved', lambda: steps.read(path)['placements'][0]['x'] == 70)
-    check('long name: and is saved after all', True)
+    steps.check_saved(desk, path, 'long name: and is saved after all', lambda p: p['p0']['x'] == 70)
     steps.end(desk)
 
 
 def open_earlier(desk):
-    desk.key('F10')
-    desk.find(None, 'Earlier saves…')
-    steps.tab_to(desk, 'Earlier saves', lambda node: node.name == 'Earlier saves…', 'Down')
-    desk.key('Return')
+    steps.open_by_menu(desk, 'Earlier saves…')
 
 
 def earlier_saves(session):
@@ -110,7 +94,7 @@ def earlier_saves(session):
     desk.key('Escape')
     desk.wait_gone('label', steps.begins('Nothing has been saved over yet'))
     for x in (70, 80):
-        move(desk)
+        change(desk)
         desk.key('ctrl+s')
         wait_for('it to be saved', lambda want=x: steps.read(path)['placements'][0]['x'] == want)
         steps.wait_saved(desk, path)
@@ -122,8 +106,8 @@ def earlier_saves(session):
     check('a save keeps what stood there before, with its time', len(saves) == 2)
     desk.click(saves[1])
     wait_for('a window of its own', lambda: len(desk.look()) == 2)
-    wait_for('the first save in it', lambda: any(' 60 mm' in piece.name for piece in steps.get_pieces(desk)))
-    check('the first save opens as it was, in a window of its own', True)
+    check('the first save opens as it was, in a window of its own', steps.is_true_soon(
+        lambda: any(' 60 mm' in piece.name for piece in steps.get_pieces(desk))), steps.get_pieces(desk))
     copy = session.folder / 'copy.petalpane'
     steps.save_as(desk, copy)
     check('as a copy: saving asks for a name', steps.read(copy)['placements'][0]['x'] == 60)
@@ -135,7 +119,7 @@ def theirs_is_kept(session):
     """Saved over, what another program wrote is among the earlier saves."""
     path = write_panel(session.folder, 'shared.petalpane', TWO)
     desk = steps.open_file(session, path, 2)
-    move(desk)
+    change(desk)
     write_panel(session.folder, 'shared.petalpane', TWO[:1])
     theirs = path.read_bytes()
     desk.find('label', lambda name: 'was changed by another program' in name)

@@ -100,8 +100,10 @@ def undo_in_bench(session):
     desk.find('label', lambda name: '× 2 3/4 in' in name)
     desk.key('Escape')
     desk.wait_gone('radio', 'From measures')
-    desk.key('ctrl+s')
     check('Escape leaves without a question where nothing changed', desk.find_now('button', 'Leave it') is None)
+    desk.click(steps.get_pieces(desk)[0])
+    desk.key('shift+Right')
+    steps.check_saved(desk, path, 'a step on the glass is saved', lambda p: p['p0']['x'] != 60)
     check('and the tray is as it was', get_tray(path) == before)
     steps.end(desk)
 
@@ -150,8 +152,8 @@ def box(session):
     check('one more of it is in the tray', more['Cornflower']['count'] == tray['Cornflower']['count'] + 1)
     held.write_text('{"format": "petalpane-box", "version": 1, "pieces": [')
     desk.key('ctrl+b')
-    said = desk.find(None, steps.begins('The box is damaged and is left as it is'))
-    check('of a damaged box it says one sentence', said is not None)
+    steps.check_shows(desk, 'of a damaged box it says one sentence', None,
+                      steps.begins('The box is damaged and is left as it is'))
     check('and keeps it', held.read_text().endswith('"pieces": ['))
     desk.key('Escape')
     desk.wait_gone('label', steps.begins('The box is damaged'))

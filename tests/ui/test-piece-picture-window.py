@@ -71,8 +71,16 @@ def to_screen(area, size, at):
             round(area.y + area.height / 2 + (at[1] - size[1] / 2) * scale))
 
 
+def say_count(n):
+    return f'{n} pieces in it' if n != 1 else '1 piece in it'
+
+
 def wait_count(desk, n):
-    return desk.find('label', f'{n} pieces in it' if n != 1 else '1 piece in it')
+    return desk.find('label', say_count(n))
+
+
+def check_count(desk, name, n):
+    return steps.check_shows(desk, name, 'label', say_count(n))
 
 
 def get_new(panel):
@@ -112,8 +120,7 @@ def pointer(session):
     desk.click(to_screen(area, FRAME, (51, 73)))
     wait_count(desk, 7)
     desk.key('ctrl+z')
-    wait_count(desk, 6)
-    check('a cut is undone', True)
+    check_count(desk, 'a cut is undone', 6)
     desk.key('ctrl+shift+z')
     wait_count(desk, 7)
     desk.press('radio', 'Join')
@@ -160,13 +167,11 @@ def zoomed(session):
     x, y = to_screen(area, FRAME, (51, 73))
     place = (round(middle[0] + (x - middle[0]) * LARGER ** 2), round(middle[1] + (y - middle[1]) * LARGER ** 2))
     desk.click(place)
-    wait_count(desk, 7)
-    check('a press parts what is seen there, larger', True)
+    check_count(desk, 'a press parts what is seen there, larger', 7)
     desk.press('button', 'Fit')
     desk.press('radio', 'Join')
     desk.click(to_screen(area, FRAME, (120, 59)))
-    wait_count(desk, 6)
-    check('whole again, as before', True)
+    check_count(desk, 'whole again, as before', 6)
     desk.press('button', 'Put all in the tray')
     save_until(desk, panel, 6)
     steps.end(desk)
@@ -195,8 +200,7 @@ def keys(session):
     desk.key('Delete')
     wait_for('it to be left out', lambda: 'checked' not in desk.find('checkbox', 'Keep piece 2').states)
     desk.key('ctrl+z')
-    desk.find('checkbox', 'Keep piece 2', 'checked')
-    check('leaving out is undone by keys', True)
+    steps.check_shows(desk, 'leaving out is undone by keys', 'checkbox', 'Keep piece 2', 'checked')
     # piece 1 and 2 are the squares, which lie highest
     steps.tab_to(desk, 'the tools', lambda node: node.role == 'radio' and node.name == 'Choose', 'shift+Tab')
     desk.key('Right', 'Right')
@@ -234,8 +238,7 @@ def discs(session):
     (session.folder / 'Letter.png').write_text('Dear gardener')
     desk.press('button', 'Choose a picture…')
     steps.answer_dialog(desk, session.folder / 'Letter.png')
-    check('of what is no picture it says one sentence',
-          desk.find('label', steps.begins('This is no whole picture')) is not None)
+    steps.check_shows(desk, 'of what is no picture it says one sentence', 'label', steps.begins('This is no whole picture'))
     desk.press('button', 'Choose a picture…')
     steps.answer_dialog(desk, photo)
     desk.find('label', steps.begins('The four black discs of the frame were not found'))
@@ -274,8 +277,7 @@ def scan(session):
     desk.click(desk.find('text box', 'Dots to the inch, as it was scanned'))
     desk.type('150')
     desk.key('Return')
-    check('by its dots it is as large as it was drawn',
-          desk.find('list item', lambda name: '50 × 30 mm' in name) is not None)
+    steps.check_shows(desk, 'by its dots it is as large as it was drawn', 'list item', lambda name: '50 × 30 mm' in name)
     desk.press('radio', 'A length in it')
     desk.find('label', steps.begins('Drag the two points to both ends'))
     area = desk.on_screen(desk.find('image', steps.begins('Point 1 of 2')))
@@ -284,11 +286,10 @@ def scan(session):
     desk.click(desk.find('text box', 'Between the two points'))
     desk.type('2 in')
     desk.key('Return')
-    row = desk.find('list item', lambda name: name.startswith('Piece 1') and ('51 × 3' in name or '50 × 3' in name))
-    check('by two points and a length too', row is not None)
+    steps.check_shows(desk, 'by two points and a length too', 'list item',
+                      lambda name: name.startswith('Piece 1') and ('51 × 3' in name or '50 × 3' in name))
     desk.key('ctrl+z')
-    desk.find('label', steps.begins('Drag the two points to both ends'))
-    check('what was typed is undone', True)
+    steps.check_shows(desk, 'what was typed is undone', 'label', steps.begins('Drag the two points to both ends'))
     leave(desk)
     steps.end(desk)
 

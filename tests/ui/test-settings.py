@@ -172,7 +172,7 @@ def without_schema(session):
     """No schema is installed here; what the program brings along needs a folder for a moment."""
     forget(session)
     desk = Desk(session, env={**KEPT, 'TMPDIR': '/nowhere/at/all'})
-    check('with no schema at all it starts', desk.find('radio', 'Inches') is not None)
+    steps.check_shows(desk, 'with no schema at all it starts', 'radio', 'Inches')
     desk.press('radio', 'Inches')
     steps.end(desk)
     check('and keeps nothing', not get_keyfile(session).exists())

@@ -71,8 +71,7 @@ def pages(session):
           [node.name.partition(', ')[2] for node in whole] == [f'page {i + 1} of {n}' for i in range(n)], whole)
     counts = [int(label.name.split()[0]) for label in desk.find_all('label') if re.fullmatch(r'\d+ pages?', label.name)]
     check('the eight sheets of the panel have that many together', sum(counts[:8]) == n, counts)
-    wait_for('the first page drawn', lambda: is_drawn(desk, whole[0]))
-    check('the first page is drawn', is_drawn(desk, whole[0]))
+    check('the first page is drawn', steps.is_true_soon(lambda: is_drawn(desk, whole[0]), 60), whole[0])
     desk.key('End')
     last = get_leaves(desk)[-1]
     check('End goes to the last page, and it is drawn', steps.is_true_soon(lambda: is_drawn(desk, last)), last)
@@ -138,8 +137,7 @@ def follows(session):
     desk.key('Delete')
     wait_for('an empty glass', lambda: not steps.get_pieces(desk))
     desk.key('ctrl+p')  # from the glass: shows what would be printed
-    desk.find('label', steps.begins('Nothing lies on the glass yet'))
-    check('an empty glass is told in words', True)
+    steps.check_shows(desk, 'an empty glass is told in words', 'label', steps.begins('Nothing lies on the glass yet'))
     print_button = desk.find('button', 'Print…')
     check('and there is nothing to print', 'sensitive' not in print_button.states, print_button.states)
     desk.key('ctrl+z')

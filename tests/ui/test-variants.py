@@ -49,7 +49,7 @@ def again(session):
     before = path.read_bytes()
     desk.key('ctrl+shift+l')
     check('it is said that nothing is glued on it', desk.find('label', steps.begins('The same layout. Nothing on it')))
-    check('and what is to be made', desk.find('label', steps.begins('None: the tray')) is not None)
+    steps.check_shows(desk, 'and what is to be made', 'label', steps.begins('None: the tray'))
     wait_ready(desk)
     desk.key('Return')
     desk.find('label', 'Another Towpath')
@@ -71,9 +71,7 @@ def not_lost(session):
     desk, _ = begin(session, 'not-lost', glued=False)
     desk.key('ctrl+shift+l')
     accept(desk, 'Another Towpath')
-    drafts = session.folder / 'state' / 'petalpane'
-    wait_for('a draft', lambda: list(drafts.rglob('*.draft*')) or [path for path in drafts.rglob('*') if path.is_file()
-                                                                    and b'Another Towpath' in path.read_bytes()])
+    steps.wait_draft(session)
     session.forget(desk.program)
     desk = Desk(session)
     desk.find('label', steps.begins('Petalpane closed before “Another Towpath”'))
@@ -115,7 +113,7 @@ def arrangements(session):
     focused = wait_for('the focus', desk.get_focused)
     check('and by the keyboard there is a further one', focused.name.endswith('Another'), focused)
     desk.press('label', 'The one before')
-    check('the one before comes back', desk.find('label', said.name) is not None)
+    steps.check_shows(desk, 'the one before comes back', 'label', said.name)
     accept(desk, 'Another Towpath')
     out = session.folder / 'arranged.petalpane'
     steps.save_as(desk, out)
@@ -164,7 +162,7 @@ def typed_size(session):
     check('inches are taken in a panel of millimetres', field.get_text() == '254', field.get_text())
     desk.key('Escape')
     desk.wait_gone('label', 'Another')
-    check('and nothing was changed', desk.find('button', 'Nothing to undo') is not None)
+    steps.check_shows(desk, 'and nothing was changed', 'button', 'Nothing to undo')
     steps.end(desk)
 
 
@@ -181,7 +179,7 @@ def from_the_shelf(session):
     check('a panel on the shelf begins another', len(steps.wait_pieces(desk, 3)) == 3)
     check('in the window that showed the shelf', len(desk.look()) == 1, desk.look())
     desk.key('ctrl+q')
-    check('and it is asked about before it is lost', desk.find('label', steps.begins('Save the changes')) is not None)
+    steps.check_shows(desk, 'and it is asked about before it is lost', 'label', steps.begins('Save the changes'))
     desk.press('label', 'Discard')
     check('it ends', desk.program.wait() == 0)
     desk = Desk(session)

@@ -5,21 +5,13 @@ import json
 import subprocess
 
 import steps
-from panels import write_panel
 from session import BUILD, Session, wait_for
-from steps import check_saved
+from steps import check_saved, fill, start
 from tap import check, run
 
 INCH = 25.4
 TINY = 1e-6
 STEMS = [('reed-stem', 60, 110), ('sedge-stem', 90, 110), ('cornflower', 240, 60)]
-
-
-def start(session, name, placements, **more):
-    path = write_panel(session.folder, f'{name}.petalpane', placements, **more)
-    desk = steps.open_file(session, path, len(placements))
-    desk.click(desk.find('group', 'The glass'), button=2)  # the keys go to the glass
-    return desk, path
 
 
 def box(outline):
@@ -41,14 +33,6 @@ def ask_check(path):
     said = subprocess.run([BUILD / 'src/cli/petalpane-cli', 'check', '--json', path], capture_output=True, text=True,
                           check=True).stdout
     return {finding['code'] for finding in json.loads(said)['findings']}
-
-
-def fill(desk, field, text):
-    desk.click(desk.find('text box', field, 'sensitive'))
-    wait_for(f'the focus in {field}', lambda: (now := desk.get_focused()) and now.name == field)
-    desk.key('ctrl+a')
-    desk.type(text)
-    desk.key('Return')
 
 
 def wide(fused):
