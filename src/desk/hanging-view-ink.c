@@ -14,7 +14,7 @@
 #include "desk/ink.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
-#include "sheet/hanging-figure.h"
+#include "sheet/letters.h"
 
 #include <math.h>
 
@@ -222,7 +222,7 @@ take_letters (const Ink *self)
 {
   for (guint i = 0; i < self->view->holes->len; i++)
     {
-      g_autofree char *letter = pp_hole_letter_format (i);
+      g_autofree char *letter = pp_letters_format (i);
       const PpHole *hole = pp_hanging_view_get_hole (self->view, i);
       g_autoptr (PangoLayout) layout = gtk_widget_create_pango_layout (GTK_WIDGET (self->view),
                                                                        letter);
@@ -254,7 +254,7 @@ draw_letters (const Ink *self)
 {
   for (guint i = 0; i < self->view->holes->len; i++)
     {
-      g_autofree char *letter = pp_hole_letter_format (i);
+      g_autofree char *letter = pp_letters_format (i);
 
       draw_text (self, letter, get_letter_place (self, pp_hanging_view_get_hole (self->view, i)));
     }

@@ -13,7 +13,7 @@
 #include "desk/em.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
-#include "sheet/hanging-figure.h"
+#include "sheet/letters.h"
 
 #define EDGE_EM 2.2  /* free about the picture */
 #define WORDS_EM 4.3 /* and under it */
@@ -121,7 +121,7 @@ name_hole (PpHangingView *self,
   const PpHole *hole = pp_hanging_view_get_hole (self, letter);
   PpCanvasPiece *child = g_ptr_array_index (self->holes, letter);
   g_autofree char *at = pp_place_format (panel, (PpPoint) { hole->x, hole->y });
-  g_autofree char *letters = pp_hole_letter_format (letter);
+  g_autofree char *letters = pp_letters_format (letter);
   /* Translators: a hole by its letter, then where it is. */
   g_autofree char *name = g_strdup_printf (_("Hole %s, %s"), letters, at);
 
@@ -257,7 +257,7 @@ static void
 sync_holes (PpHangingView *self)
 {
   const PpPanel *panel = pp_document_get_panel (self->document);
-  g_autofree guint *order = pp_holes_from_left (panel);
+  g_autofree guint *order = pp_letters_of_holes (panel);
 
   for (guint i = 0; i < panel->holes->len; i++)
     sync_hole (self, i, pp_panel_hole (panel, order[i])->id);
