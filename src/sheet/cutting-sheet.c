@@ -23,6 +23,7 @@
 #define LABEL_WIDTH 26.0 /* mm, a label is broken there */
 #define LIST_SIZE 12.0   /* pt */
 #define MOST_NAME 20     /* letters, over tiles */
+#define FROM_SEAM 12.0   /* mm, of a label: there are letters and petals */
 #define AROUND 3.0       /* mm of paper around an outline on tiles */
 
 typedef struct
@@ -244,9 +245,9 @@ typedef struct
 {
   const Part     *part;
   const PpPacked *item;
-  PpPoint         label_at;
 } Large;
 
+/* Each tile has the label where there is room; all have the name in their heading. */
 static void
 draw_large_tile (PpBook       *book,
                  const PpTile *tile,
@@ -254,10 +255,14 @@ draw_large_tile (PpBook       *book,
 {
   const Large *self = data;
   g_autoptr (PpOutline) shown = pp_outline_move (self->part->outline, tile->shift);
+  PpPoint at;
 
   draw_outline (book, shown, self->part->is_insert);
-  draw_label (book, self->part->label, self->item->label,
-              (PpPoint) { self->label_at.x + tile->shift.x, self->label_at.y + tile->shift.y });
+  if (!pp_book_is_counting (book)
+      && pp_pack_find_inside (self->part->outline, pp_box_grow (tile->clear, -FROM_SEAM),
+                              self->item->label, &at))
+    draw_label (book, self->part->label, self->item->label,
+                (PpPoint) { at.x + tile->shift.x, at.y + tile->shift.y });
 }
 
 static gboolean
@@ -277,7 +282,7 @@ draw_large (const Cutting *self,
             guint          index)
 {
   PpBook *book = self->book;
-  Large large = { get_part (self, index), &self->items[index], { 0, 0 } };
+  Large large = { get_part (self, index), &self->items[index] };
   PpBox box = pp_outline_get_box (large.part->outline);
   PpFullSize what = { .box = pp_box_grow (box, AROUND), .is_blank = is_large_blank,
                       .draw = draw_large_tile, .data = &large };
@@ -286,8 +291,6 @@ draw_large (const Cutting *self,
   PpBox place = pp_bars_inner (pp_furniture_get_area (book, name));
   g_autoptr (PpTiles) tiles = pp_tiles_new (&what, pp_box_width (place), pp_box_height (place));
 
-  if (!pp_pack_find_inside (large.part->outline, large.item->label, &large.label_at))
-    large.label_at = pp_box_middle (box);
   pp_tiles_draw (tiles, book, name, FALSE);
 }
 

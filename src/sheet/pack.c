@@ -77,10 +77,13 @@ is_inside (const PpOutline *outline,
 /* A disc around the label is to lie within, so that the answer does not hang on the turn. */
 gboolean
 pp_pack_find_inside (const PpOutline *outline,
+                     PpBox            window,
                      PpPoint          size,
                      PpPoint         *at)
 {
-  PpBox box = pp_outline_get_box (outline);
+  PpBox own = pp_outline_get_box (outline);
+  PpBox box = { fmax (own.x0, window.x0), fmax (own.y0, window.y0), fmin (own.x1, window.x1),
+                fmin (own.y1, window.y1) };
   double farthest = hypot (size.x, size.y) / 2;
   double step = fmax (LOOK, fmax (pp_box_width (box), pp_box_height (box)) / MOST_LOOKS);
   gboolean found = FALSE;
@@ -248,8 +251,9 @@ pp_pack (PpPacked *items,
   for (guint i = 0; i < n_items; i++)
     {
       PpPoint at;
-      const PpPoint *inside = pp_pack_find_inside (items[i].outline, items[i].label, &at) ? &at
-                                                                                          : NULL;
+      PpBox box = pp_outline_get_box (items[i].outline);
+      const PpPoint *inside = pp_pack_find_inside (items[i].outline, box, items[i].label, &at)
+                              ? &at : NULL;
 
       if (!try_page (&items[i], inside, &page, taken, 4))
         {

@@ -32,9 +32,10 @@ guint pp_pack           (PpPacked        *items,
 /* Releases what pp_pack() has laid. */
 void  pp_packed_clear   (PpPacked        *items,
                          guint            n_items);
-/* Where a label of that size lies wholly within the outline, as far from its border as can be;
- * FALSE if nowhere. */
+/* Where a label of that size lies wholly within the outline and `window`, as far from the outline's
+ * border as can be; FALSE if nowhere. */
 gboolean pp_pack_find_inside (const PpOutline *outline,
+                              PpBox            window,
                               PpPoint          size,
                               PpPoint         *at);
 

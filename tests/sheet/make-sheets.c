@@ -33,6 +33,7 @@ typedef struct
   double      sitting; /* min; NAN: none */
   guint       n_holes; /* beside those of the wire, each at a distance of its own both ways */
   const char *note;
+  gboolean    is_oval;
 } Plot;
 
 static const Plot plots[] = {
@@ -46,6 +47,7 @@ static const Plot plots[] = {
   { "huge", "The long hedge", 2800, 1900, 20, TRUE, NAN },
   { "tiny", "A thimble of campion", 30, 40, 2, FALSE, NAN },
   { "drilled", "Towpath rail", 300, 420, 3, TRUE, NAN, 8 },
+  { "oval", "The round pond", 400, 300, 4, TRUE, NAN, .is_oval = TRUE },
   { "untitled", "", 300, 420, 5, TRUE, NAN },
   { "long-title",
     "The far bank of the estuary on the last warm evening of September, with sedge, campion, "
@@ -214,7 +216,10 @@ make_panel (const Plot *plot)
   glass.width = plot->width;
   glass.height = plot->height;
   glass.thickness = 6;
-  glass.corner_radius = fmin (4, plot->width / 4);
+  if (plot->is_oval)
+    glass.shape = PP_SHAPE_ELLIPSE;
+  else
+    glass.corner_radius = fmin (4, plot->width / 4);
   glue.sitting = plot->sitting;
   draft.title = plot->title;
   draft.maker = "H. Sedgewick";

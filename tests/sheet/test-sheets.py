@@ -9,6 +9,7 @@
 # but its files. What is asked of the sheets of one panel on one paper is one check.
 
 import json
+import math
 import os
 import pathlib
 import re
@@ -47,6 +48,7 @@ TITLES = {
     'wire-only': 'Wire alone',
     'no-wire': 'Three on a sill',
     'drilled': 'Towpath rail',
+    'oval': 'The round pond',
     'huge': 'The long hedge',
     'tiny': 'A thimble of campion',
     'untitled': 'Panel without a title',
@@ -692,12 +694,32 @@ def check_unbroken(make):
         need(' xx ' in on_one_line(text), 'the words of that language')
 
 
+def check_large(make):
+    """What fits no page is named on its tiles clear of the letters and petals of their edges."""
+    sheets = Sheets(make, 'oval', 'letter', 'in', kinds='cutting')
+    n_tiles = n_named = 0
+    for _, words in sheets.words():
+        if 'tile' not in [word[0] for word in words]:
+            continue
+        middles = [(word[0], (word[1] + word[3]) / 2, (word[2] + word[4]) / 2) for word in words]
+        letters = [word for word in middles if len(word[0]) == 1 and word[0].isupper()]
+        names = [word for word in middles if word[0] in ('Background', 'thick')][1:]
+        need(letters, 'letters of edges')
+        n_tiles += 1
+        n_named += bool(names)
+        for name, x, y in names:
+            for letter, left, top in letters:
+                away = math.hypot(x - left, y - top) / POINTS_PER_MM
+                need(away > 10, f'{name} is {away:.1f} mm from {letter}')
+    need(n_tiles == 6 and n_named >= 4, f'{n_named} of {n_tiles} tiles are named')
+
+
 CASES = {name[6:]: value for name, value in list(globals().items())
          if name in ('check_paper', 'check_order', 'check_record', 'check_layout',
                      'check_document', 'check_titles', 'check_svg', 'check_same', 'check_mono',
                      'check_print', 'check_words_of_others', 'check_scale', 'check_parking',
                      'check_blank', 'check_figures', 'check_backs', 'check_drilled',
-                     'check_unbroken')}
+                     'check_unbroken', 'check_large')}
 
 
 def main(make, case):
