@@ -298,12 +298,23 @@ def check_saved(desk, path, name, condition):
     return check(name, holds(panel), panel['placements'])
 
 
-def check_shows(desk, name, role, words, state=None):
-    """One check: it comes to be seen."""
+def check_comes(name, wait):
+    """One check: what WAIT waits for comes."""
     try:
-        return check(name, desk.find(role, words, state) is not None)
+        wait()
     except Gone as fault:
         return check(name, False, fault)
+    return check(name, True)
+
+
+def check_shows(desk, name, role, words, state=None):
+    """One check: it comes to be seen."""
+    return check_comes(name, lambda: desk.find(role, words, state))
+
+
+def check_pieces(desk, name, n):
+    """One check: so many pieces come to lie on the glass."""
+    return check_comes(name, lambda: wait_pieces(desk, n))
 
 
 def end(desk):

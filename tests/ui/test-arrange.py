@@ -21,7 +21,7 @@ def swapped(session):
     desk.key('Return')
     check_saved(desk, path, 'S and a name swap it: place, turn, group and stack place stay', lambda p: list(p) == ['p0', 'p1', 'p2']
                 and p['p1'] == {**p['p1'], 'piece': 'poppy', 'x': 110, 'y': 150, 'rotation': 30, 'group': 'g'})
-    check('undo says what was done', desk.find('button', steps.begins('Undo: Swap Mallow for Poppy')))
+    steps.check_shows(desk, 'undo says what was done', 'button', steps.begins('Undo: Swap Mallow for Poppy'))
     desk.key('ctrl+z')
     check_saved(desk, path, 'and takes it back', lambda p: p['p1']['piece'] == 'mallow')
     desk.key('ctrl+a')

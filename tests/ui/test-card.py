@@ -101,7 +101,7 @@ def half_typed(session):
     desk.click(steps.get_pieces(desk)[1])
     wait_for('the other piece', lambda: get_text(desk, 'From the left') == '150')
     desk.click(steps.get_pieces(desk)[0])
-    check('and with another choice', wait_for('its figure', lambda: get_text(desk, 'From the left') == '60'))
+    check('and with another choice', steps.is_true_soon(lambda: get_text(desk, 'From the left') == '60'))
     desk.key('ctrl+s')
     steps.wait_saved(desk, path)
     steps.end(desk)

@@ -29,8 +29,8 @@ def dropped(session):
     onto = put(session, 'Petalpane', 400, 0, 1100, 900)
     desk.drag(source, onto)
     titles = {'Towpath in June', 'Walled garden'}
-    check('each file dropped has a window', wait_for('two windows', lambda: titles <= {
-        window.name for window in desk.look()}), [window.name for window in desk.look()])
+    check('each file dropped has a window', steps.is_true_soon(lambda: titles <= {
+        window.name for window in desk.look()}, 60), [window.name for window in desk.look()])
     check('the first in the window that showed the start', len(desk.look()) == 2, desk.look())
     steps.end(desk)
 

@@ -70,7 +70,7 @@ def changed_by_another(session):
     check('a change by another program is noticed', path.stem in said.name, said.name)
     check('the panel on the screen stays as it was', len(steps.get_pieces(desk)) == 2)
     desk.press('label', 'Show theirs')
-    check('theirs is shown when asked for', len(steps.wait_pieces(desk, 1)) == 1)
+    steps.check_pieces(desk, 'theirs is shown when asked for', 1)
     steps.end(desk)
 
 

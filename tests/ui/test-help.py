@@ -18,11 +18,11 @@ def wait_window(desk, title):
                                                          and len(window.find_all('label')) > 5), None))
 
 
-def reads_on(desk, key):
-    """Whether a key takes the page of the help elsewhere."""
+def read_on(desk, key):
+    """Until a key has taken the page of the help elsewhere."""
     before = wait_window(desk, 'Help').find_all('heading')[0].box.y
     desk.key(key)
-    return wait_for(f'{key} to read on', lambda: wait_window(desk, 'Help').find_all('heading')[0].box.y != before)
+    wait_for(f'{key} to read on', lambda: wait_window(desk, 'Help').find_all('heading')[0].box.y != before)
 
 
 def help_window(session):
@@ -40,7 +40,7 @@ def help_window(session):
     check('its pictures can be seen', [name for name, _ in pictures] == re.findall(r'^!\[(.*?)\]', GUIDE, re.M)
           and all(box.width > 600 and box.height > 330 for _, box in pictures), pictures)
     for key in ('Down', 'Up', 'space', 'Page_Down', 'shift+space', 'End', 'Home'):
-        check(f'read on with {key}', reads_on(desk, key))
+        steps.check_comes(f'read on with {key}', lambda k=key: read_on(desk, k))
     desk.press('label', 'Keys')
     wait_window(desk, 'Keys')
     check('from there to the keys', all(window.name != 'Help' for window in desk.look()))

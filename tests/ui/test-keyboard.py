@@ -83,7 +83,7 @@ def open_again(desk, path):
     desk.key('ctrl+o')
     steps.answer_dialog(desk, path)
     steps.wait_saved(desk, path)
-    check('opened again, all of it is there', len(steps.wait_pieces(desk, len(PIECES))) == len(PIECES))
+    steps.check_pieces(desk, 'opened again, all of it is there', len(PIECES))
 
 
 run(Session(), [a_panel_from_nothing])

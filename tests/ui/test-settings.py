@@ -99,7 +99,7 @@ def folders(session):
     desk.find('radio', 'Inches')
     desk.key('ctrl+o')
     steps.answer_dialog(desk, 'kept.petalpane')
-    check('a panel is looked for where the last one was', len(steps.wait_pieces(desk, 2)) == 2)
+    steps.check_pieces(desk, 'a panel is looked for where the last one was', 2)
     desk.key('ctrl+shift+p')
     steps.answer_picture(desk, 'two.png')
     check('a picture goes to where the last one went', (out / 'two.png').exists())

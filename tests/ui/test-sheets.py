@@ -145,7 +145,7 @@ def follows(session):
     check('undo works here, and the sheets follow', back[0].name.startswith('Record, page 1 of '), back[0])
     desk.key('Delete', 'l', 'ctrl+d')
     desk.key('alt+1')
-    check('keys for pieces do nothing on this page', len(steps.wait_pieces(desk, 2)) == 2)
+    steps.check_pieces(desk, 'keys for pieces do nothing on this page', 2)
     check('and left nothing to undo', desk.find_now('button', 'Nothing to undo') is not None)
     steps.end(desk)
 

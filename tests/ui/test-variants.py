@@ -48,7 +48,7 @@ def again(session):
     desk, path = begin(session, 'again')
     before = path.read_bytes()
     desk.key('ctrl+shift+l')
-    check('it is said that nothing is glued on it', desk.find('label', steps.begins('The same layout. Nothing on it')))
+    steps.check_shows(desk, 'it is said that nothing is glued on it', 'label', steps.begins('The same layout. Nothing on it'))
     steps.check_shows(desk, 'and what is to be made', 'label', steps.begins('None: the tray'))
     wait_ready(desk)
     desk.key('Return')
@@ -76,7 +76,7 @@ def not_lost(session):
     desk = Desk(session)
     desk.find('label', steps.begins('Petalpane closed before “Another Towpath”'))
     desk.press('label', 'Open it')
-    check('it is offered after a crash, with its pieces', len(steps.wait_pieces(desk, 3)) == 3)
+    steps.check_pieces(desk, 'it is offered after a crash, with its pieces', 3)
     steps.end_unsaved(desk)
 
 
@@ -90,7 +90,7 @@ def to_make(session):
     desk = steps.open_file(session, path, 3)
     desk.key('ctrl+shift+l')
     # two of three cornflowers lie there, so one is spare; the one oxeye lies there
-    check('what the tray does not hold is to be made', desk.find('label', '1 × Cornflower\n1 × Oxeye'))
+    steps.check_shows(desk, 'what the tray does not hold is to be made', 'label', '1 × Cornflower\n1 × Oxeye')
     desk.key('Escape')
     desk.wait_gone('label', 'Another')
     check('Escape leaves all as it is', desk.find_now('button', 'Nothing to undo') is not None)
@@ -132,7 +132,7 @@ def fit(session):
           'sensitive' not in desk.find('button', steps.ends('Put it on the bench')).states)
     # the glass lies on its side, and so does the size
     desk.press('radio', '300 × 400 mm')
-    check('it is said what became of it', desk.find('label', steps.begins('The spaces between the pieces grow')))
+    steps.check_shows(desk, 'it is said what became of it', 'label', steps.begins('The spaces between the pieces grow'))
     accept(desk, 'Towpath, 400 × 300 mm')
     out = session.folder / 'fitted.petalpane'
     steps.save_as(desk, out)
@@ -176,7 +176,7 @@ def from_the_shelf(session):
     desk.press(None, 'What else can be done with it')
     steps.choose_in_menu(desk, 'Another like this…')
     accept(desk, 'Another Sedge bank')
-    check('a panel on the shelf begins another', len(steps.wait_pieces(desk, 3)) == 3)
+    steps.check_pieces(desk, 'a panel on the shelf begins another', 3)
     check('in the window that showed the shelf', len(desk.look()) == 1, desk.look())
     desk.key('ctrl+q')
     steps.check_shows(desk, 'and it is asked about before it is lost', 'label', steps.begins('Save the changes'))
