@@ -36,6 +36,13 @@ is_lone_flower (const PpBody *body)
   return body->placement->group == NULL && body->piece->kind == PP_KIND_FLOWER;
 }
 
+/* Whether it is in a group, if by itself. */
+static gboolean
+is_member (const PpBody *body)
+{
+  return body->placement->group != NULL || is_lone_flower (body);
+}
+
 /* The composition in the making, and that of the scene before. */
 typedef struct
 {
@@ -106,24 +113,26 @@ belong_together (Composing *self,
   return is_lone_flower (a) && is_lone_flower (b) && are_near (self, i, j, reach);
 }
 
-/* (transfer full), n_bodies long */
+/* (transfer full), n_bodies long. Only members, named or lone flowers, are held against one
+ * another. */
 static guint *
 find_roots (Composing *self)
 {
   const PpScene *scene = self->scene;
   double reach = pp_panel_get_limit (scene->panel, PP_LIMIT_GROUP) + PP_TIE;
-  guint *root = g_new (guint, scene->n_bodies + 1);
+  guint *root = g_new (guint, scene->n_bodies + 1), n = 0;
+  g_autofree guint *members = g_new (guint, scene->n_bodies + 1);
 
   for (guint i = 0; i < scene->n_bodies; i++)
     {
-      const PpBody *body = scene->bodies[i];
-
       root[i] = i;
-      if (body->placement->group == NULL && !is_lone_flower (body))
+      if (!is_member (scene->bodies[i]))
         continue;
-      for (guint j = 0; j < i; j++)
-        if (find_root (root, j) != find_root (root, i) && belong_together (self, i, j, reach))
-          join (root, i, j);
+      for (guint k = 0; k < n; k++)
+        if (find_root (root, members[k]) != find_root (root, i)
+            && belong_together (self, i, members[k], reach))
+          join (root, i, members[k]);
+      members[n++] = i;
     }
   return root;
 }
@@ -156,8 +165,7 @@ find_groups (Composing *composing)
   GArray *groups = g_array_new (FALSE, FALSE, sizeof (PpGroup));
 
   for (guint i = 0; i < scene->n_bodies; i++)
-    if (root[i] == i && (scene->bodies[i]->placement->group != NULL
-                         || is_lone_flower (scene->bodies[i])))
+    if (root[i] == i && is_member (scene->bodies[i]))
       {
         PpGroup group = gather_group (scene, root, i);
 

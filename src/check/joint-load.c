@@ -64,7 +64,7 @@ section_of (const PpDab *dabs,
     {
       double area = dab_area (&dabs[i]);
       double dx = dabs[i].at.x - self.x, dy = dabs[i].at.y - self.y;
-      double fourth = G_PI * pow (dabs[i].diameter, 4);
+      double squared = dabs[i].diameter * dabs[i].diameter, fourth = G_PI * squared * squared;
 
       self.second += fourth / 64 + area * dy * dy;
       self.polar += fourth / 32 + area * (dx * dx + dy * dy);

@@ -50,9 +50,28 @@ struct _PpPieceNames
   char         **names;  /* counted, with their places; NULL: not asked for, or alone with it */
 };
 
-static void
-count_names (PpPieceNames *self)
+/* Whether the same pieces lie there, one by one; most edits only move them. */
+static gboolean
+has_same_pieces (const PpScene *a,
+                 const PpScene *b)
 {
+  if (a->n_bodies != b->n_bodies)
+    return FALSE;
+  for (guint i = 0; i < a->n_bodies; i++)
+    if (a->bodies[i]->piece != b->bodies[i]->piece)
+      return FALSE;
+  return TRUE;
+}
+
+static void
+count_names (PpPieceNames       *self,
+             const PpPieceNames *previous)
+{
+  if (previous != NULL && has_same_pieces (self->scene, previous->scene))
+    {
+      self->counts = g_hash_table_ref (previous->counts);
+      return;
+    }
   self->counts = pp_tally_new ();
   for (guint i = 0; i < self->scene->n_bodies; i++)
     pp_tally_add (self->counts, pp_piece_get_title (self->scene->bodies[i]->piece));
@@ -66,7 +85,7 @@ pp_piece_names_new (const PpScene      *scene,
 
   self->scene = scene;
   self->names = g_new0 (char *, scene->n_bodies);
-  count_names (self);
+  count_names (self, previous);
   if (previous == NULL || previous->scene->panel->units != scene->panel->units
       || previous->scene->panel->background != scene->panel->background)
     return self;
@@ -100,7 +119,7 @@ pp_piece_names_agree (const PpPieceNames *a,
                       const PpPieceNames *b,
                       guint               index)
 {
-  return has_plain_name (a, index) == has_plain_name (b, index);
+  return a->counts == b->counts || has_plain_name (a, index) == has_plain_name (b, index);
 }
 
 static const char *

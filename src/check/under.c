@@ -23,7 +23,9 @@ typedef struct
   double        *height;
   PpOwner       *owner;
   GArray        *open;   /* Open, row by row, in each from the left */
-  GArray        *left;   /* those that the placement in hand leaves */
+  Open          *left;   /* those that the placement in hand leaves */
+  guint          n_left;
+  guint          room;   /* there is for so many */
 } Under;
 
 /* A placement, and its span in hand. */
@@ -44,8 +46,8 @@ leave (Under      *self,
 {
   Open left = { { open->span.j, i0, i1 }, open->cell + (guint) (i0 - open->span.i0) };
 
-  if (i0 < i1)
-    g_array_append_val (self->left, left);
+  self->left[self->n_left] = left;
+  self->n_left += i0 < i1;
 }
 
 /* The top of the placement on cells i0 to i1 - 1 of what is open, `cell` being its own number of
@@ -138,6 +140,23 @@ find_row (const Under *self,
   return low;
 }
 
+/* For what a placement leaves of `n` that are open: what lies before each of its spans in each of
+ * them, what lies behind, and each cell in its pocket. One that is empty may stand behind the
+ * last. */
+static void
+make_room (Under        *self,
+           guint         n,
+           const PpBody *body,
+           gboolean      has_pocket)
+{
+  guint room = 2 * n + body->cells->n_spans + (has_pocket ? body->cells->n_cells : 0) + 1;
+
+  if (self->room >= room)
+    return;
+  self->room = room;
+  self->left = g_renew (Open, self->left, room);
+}
+
 /* Only the rows that the placement has are gone through. */
 static void
 take_cells (Under *self,
@@ -150,11 +169,12 @@ take_cells (Under *self,
 
   if (first == end)
     return;
-  g_array_set_size (self->left, 0);
+  self->n_left = 0;
+  make_room (self, end - first, body, top.pocket != NULL);
   for (guint i = first; i < end; i++)
     cut_open (self, &g_array_index (self->open, Open, i), &top);
   g_array_remove_range (self->open, first, end - first);
-  g_array_insert_vals (self->open, first, self->left->data, self->left->len);
+  g_array_insert_vals (self->open, first, self->left, self->n_left);
 }
 
 static void
@@ -166,7 +186,6 @@ under_init (Under   *self,
   self->box = (PpCellBox) { G_MAXINT, cells.spans[0].j, G_MININT,
                             cells.spans[cells.n_spans - 1].j + 1 };
   self->open = g_array_sized_new (FALSE, FALSE, sizeof (Open), 2 * cells.n_spans);
-  self->left = g_array_sized_new (FALSE, FALSE, sizeof (Open), 2 * cells.n_spans);
   for (guint k = 0; k < cells.n_spans; k++)
     {
       Open open = { cells.spans[k], cell };
@@ -202,7 +221,7 @@ pp_under_find (const PpScene *scene,
       pp_ground_lay (scene, open->span, height + open->cell, owner + open->cell);
     }
   g_array_unref (self.open);
-  g_array_unref (self.left);
+  g_free (self.left);
 }
 
 PpBed *
