@@ -6,23 +6,12 @@
 #include "advise/crew.h"
 #include "advise/dice.h"
 #include "advise/guard.h"
-#include "file/panel-read.h"
 #include "file/panel-write.h"
 #include "panel/edit.h"
 
+#include "load-sample.h"
+
 #define STEPS 24
-
-static PpPanel *
-load_sample (const char *name)
-{
-  g_autofree char *path = g_strdup_printf ("%s/samples/%s.petalpane", g_getenv ("PP_SOURCE_ROOT"),
-                                           name);
-  g_autoptr (GError) error = NULL;
-  PpPanel *panel = pp_panel_load (path, &error);
-
-  g_assert_no_error (error);
-  return panel;
-}
 
 static PpPanel *
 step (PpPanel *panel,

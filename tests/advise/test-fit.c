@@ -10,6 +10,8 @@
 #include "panel/edit.h"
 #include "panel/panel-error.h"
 
+#include "load-sample.h"
+
 #define NEAR 1e-9 /* mm: rounding of a few sums */
 
 static guint n_asked; /* whether to stop */
@@ -20,18 +22,6 @@ gboolean
 g_cancellable_is_cancelled (GCancellable *cancellable)
 {
   return ++n_asked > most_asked;
-}
-
-static PpPanel *
-load_sample (const char *name)
-{
-  g_autofree char *path = g_strdup_printf ("%s/samples/%s.petalpane", g_getenv ("PP_SOURCE_ROOT"),
-                                           name);
-  g_autoptr (GError) error = NULL;
-  PpPanel *panel = pp_panel_load (path, &error);
-
-  g_assert_no_error (error);
-  return panel;
 }
 
 static PpPanel *
