@@ -11,19 +11,12 @@
 
 #include "desk/bell.h"
 #include "desk/css-class.h"
+#include "desk/say.h"
 #include "panel/i18n.h"
 #include "sheet/words.h"
 
 #define FLASHES 8 /* of FLASH_MS, when a mix is soon past */
 #define FLASH_MS 350
-
-static void
-say (GtkLabel   *label,
-     const char *text)
-{
-  if (!g_str_equal (gtk_label_get_text (label), text))
-    gtk_label_set_text (label, text);
-}
 
 /* Lines with a little room between them. */
 static void
@@ -36,14 +29,6 @@ say_lines (GtkLabel   *label,
 
   if (!g_str_equal (gtk_label_get_label (label), markup))
     gtk_label_set_markup (label, markup);
-  gtk_widget_set_visible (GTK_WIDGET (label), *text != '\0');
-}
-
-static void
-say_or_hide (GtkLabel   *label,
-             const char *text)
-{
-  say (label, text);
   gtk_widget_set_visible (GTK_WIDGET (label), *text != '\0');
 }
 
@@ -94,8 +79,8 @@ show_clock (PpBenchView        *self,
 {
   gboolean is_open = *words->age != '\0';
 
-  say_or_hide (self->age, words->age);
-  say (self->life_words, words->life);
+  pp_say_or_hide (self->age, words->age);
+  pp_say (self->life_words, words->life);
   gtk_widget_set_visible (GTK_WIDGET (self->life), is_open);
   gtk_progress_bar_set_fraction (self->life, words->share);
   pp_css_class_set (self->clock_box, "pp-late", words->is_late);
@@ -137,9 +122,9 @@ show_piece (PpBenchView        *self,
   g_autofree char *where = say_where (self);
   g_autofree char *spoken = g_strdup_printf ("%s. %s. %s", words->title, where, words->needs);
 
-  say (self->name, words->title);
-  say (self->where, where);
-  say_or_hide (self->needs, words->needs);
+  pp_say (self->name, words->title);
+  pp_say (self->where, where);
+  pp_say_or_hide (self->needs, words->needs);
   gtk_widget_set_visible (self->back_box, job >= n_knots);
   pp_back_view_show (self->back, job >= n_knots ? self->plan->check : NULL,
                      job >= n_knots ? job - n_knots : 0);
@@ -169,11 +154,11 @@ show_screen (PpBenchView        *self,
                                                        pp_document_get_panel (self->document));
 
       self->next = PP_NEXT_PLAN;
-      say (self->title, _("Before the first mix"));
+      pp_say (self->title, _("Before the first mix"));
       say_lines (self->lines, before);
       return;
     }
-  say (self->title, words->title);
+  pp_say (self->title, words->title);
   say_lines (self->lines, words->lines);
 }
 
@@ -266,7 +251,7 @@ show_stuck (PpBenchView *self)
 {
   PpSheetJob job = pp_words_get_job (self->plan);
 
-  say (self->title, _("The rest cannot be glued as it lies"));
+  pp_say (self->title, _("The rest cannot be glued as it lies"));
   say_lines (self->lines, pp_no_order_words (&job));
 }
 
@@ -293,7 +278,7 @@ pp_bench_view_refresh (PpBenchView *self)
   read_bench (self, now);
   words = pp_bench_words_new (&self->bench, self->plan, pp_document_get_panel (self->document),
                               now);
-  say (self->count, self->is_ready ? words->count : "");
+  pp_say (self->count, self->is_ready ? words->count : "");
   /* it holds what stands beside it at the other end, and would be told of by its class */
   gtk_accessible_update_state (GTK_ACCESSIBLE (self->count), GTK_ACCESSIBLE_STATE_HIDDEN,
                                !self->is_ready, -1);
@@ -302,6 +287,6 @@ pp_bench_view_refresh (PpBenchView *self)
     show_stuck (self);
   show_clock (self, words);
   show_controls (self, words);
-  say_or_hide (self->meanwhile, self->is_ready ? words->meanwhile : "");
+  pp_say_or_hide (self->meanwhile, self->is_ready ? words->meanwhile : "");
   hold_focus (self);
 }

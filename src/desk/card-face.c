@@ -122,15 +122,3 @@ pp_card_write_colour (const GdkRGBA *rgba)
   return g_strdup_printf ("#%02x%02x%02x", (guint) lroundf (rgba->red * 255),
                           (guint) lroundf (rgba->green * 255), (guint) lroundf (rgba->blue * 255));
 }
-
-void
-pp_card_set_text (GtkLabel   *label,
-                  const char *text)
-{
-  gboolean has_text = *text != '\0';
-
-  if (g_strcmp0 (gtk_label_get_text (label), text) != 0)
-    gtk_label_set_text (label, text);
-  if (gtk_widget_get_visible (GTK_WIDGET (label)) != has_text)
-    gtk_widget_set_visible (GTK_WIDGET (label), has_text);
-}

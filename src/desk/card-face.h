@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * A face writes what the document holds into its labels and fields, and makes one edit of each
- * change. Sixty edits a second must cost it next to nothing: pp_card_set_text() and the figure
+ * change. Sixty edits a second must cost it next to nothing: pp_say_or_hide() and the figure
  * entries touch nothing that reads the same.
  */
 #pragma once
@@ -38,7 +38,8 @@ void        pp_card_face_take         (PpCardFace  *self,
                                        GError      *error,
                                        const char  *label,
                                        const char  *merge_key);
-/* Every field shows again what it had, for another thing is about to be shown. */
+/* Every figure shows again what it had, for another thing is about to be shown. Names and notes
+ * need no such care: they are taken when they are left. */
 void        pp_card_face_put_back     (PpCardFace  *self);
 /* The same, but for the field that has the focus. */
 void        pp_card_face_put_others_back
@@ -52,8 +53,5 @@ void        pp_card_show_colour       (GtkColorChooser *chooser,
                                        const char  *colour);
 /* "#rrggbb"; (transfer full). */
 char       *pp_card_write_colour      (const GdkRGBA *rgba);
-/* "" hides the label. */
-void        pp_card_set_text          (GtkLabel    *label,
-                                       const char  *text);
 
 G_END_DECLS

@@ -8,6 +8,7 @@
 
 #include "desk/fuse-acts.h"
 #include "desk/length-entry.h"
+#include "desk/say.h"
 #include "panel/i18n.h"
 #include "panel/vase.h"
 
@@ -55,15 +56,17 @@ show_shape (PpCardFused *self,
 
 static void
 show_size (PpCardFused   *self,
+           const PpPanel *panel,
            const PpFused *fused,
            const PpVase  *vase)
 {
+  PpBox glass = pp_background_get_box (panel->background);
   PpBox box = pp_outline_get_box (fused->outline);
   gboolean is_own = vase->kind == PP_VASE_OWN;
   gboolean has_widest = vase->kind != PP_VASE_PAIL;
 
-  pp_figure_entry_set_value (self->left, box.x0);
-  pp_figure_entry_set_value (self->top, box.y0);
+  pp_figure_entry_set_value (self->left, box.x0 - glass.x0);
+  pp_figure_entry_set_value (self->top, box.y0 - glass.y0);
   pp_figure_entry_set_value (self->height, vase->height);
   pp_figure_entry_set_value (self->widest, vase->widest);
   if (!is_own)
@@ -71,7 +74,7 @@ show_size (PpCardFused   *self,
       pp_figure_entry_set_value (self->mouth, vase->mouth);
       pp_figure_entry_set_value (self->foot, vase->foot);
     }
-  pp_card_set_text (self->widest_title, is_own ? _("Width") : _("Widest"));
+  pp_say_or_hide (self->widest_title, is_own ? _("Width") : _("Widest"));
   gtk_widget_set_visible (GTK_WIDGET (self->widest_title), has_widest);
   gtk_widget_set_visible (GTK_WIDGET (self->widest), has_widest);
   gtk_widget_set_visible (self->mouth_title, !is_own);
@@ -164,11 +167,11 @@ pp_card_fused_refresh (PpCardFace *face,
   vase = pp_vase_read (fused->outline);
   state = describe (panel, fused);
   self->showing = TRUE;
-  pp_card_set_text (self->title, pp_fuse_acts_name (fused));
-  pp_card_set_text (self->state, state);
+  pp_say_or_hide (self->title, pp_fuse_acts_name (fused));
+  pp_say_or_hide (self->state, state);
   show_units (self, panel->units);
   show_shape (self, vase.kind);
-  show_size (self, fused, &vase);
+  show_size (self, panel, fused, &vase);
   show_pocket (self, fused);
   show_rest (self, fused);
   self->showing = FALSE;

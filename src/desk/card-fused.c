@@ -102,13 +102,14 @@ place_cb (PpFigureEntry *entry,
   gboolean is_left = entry == self->left;
   GError *error = NULL;
   PpPanel *next;
-  PpBox box;
+  PpBox glass, box;
 
   if (fused == NULL)
     return;
+  glass = pp_background_get_box (get_panel (self)->background);
   box = pp_outline_get_box (fused->outline);
-  next = pp_edit_move_fused (get_panel (self), self->id, is_left ? value - box.x0 : 0,
-                             is_left ? 0 : value - box.y0, &error);
+  next = pp_edit_move_fused (get_panel (self), self->id, is_left ? glass.x0 + value - box.x0 : 0,
+                             is_left ? 0 : glass.y0 + value - box.y0, &error);
   take (self, next, error,
         g_strdup_printf (_("Move %s"), pp_fuse_acts_name (fused)),
         is_left ? "left" : "top", stepped);

@@ -6,6 +6,7 @@
 
 #include "desk/card-glass.h"
 
+#include "desk/edit-acts.h"
 #include "desk/fold.h"
 #include "desk/length-entry.h"
 #include "desk/note-view.h"
@@ -219,15 +220,7 @@ static void
 put_wire_on_cb (GtkButton   *button,
                 PpCardGlass *self)
 {
-  PpDocument *document = pp_card_face_get_document (PP_CARD_FACE (self));
-  GError *error = NULL;
-  PpPanel *next;
-
-  if (pp_document_get_panel (document)->wire != NULL)
-    return;
-  next = pp_rig_put_wire_on (pp_document_get_panel (document), &error);
-  take (self, next, error, _("Put a wire on"), NULL);
-  pp_document_choose (document, PP_CHOSEN_WIRE, NULL);
+  pp_edit_acts_put_wire_on (pp_card_face_get_document (PP_CARD_FACE (self)));
 }
 
 static void

@@ -9,7 +9,9 @@
 
 #include "desk/card-hole.h"
 
+#include "desk/edit-acts.h"
 #include "desk/length-entry.h"
+#include "desk/say.h"
 #include "desk/template.h"
 #include "panel/edit.h"
 #include "panel/i18n.h"
@@ -38,6 +40,12 @@ static const PpPanel *
 get_panel (PpCardHole *self)
 {
   return pp_document_get_panel (pp_card_face_get_document (PP_CARD_FACE (self)));
+}
+
+static PpBox
+get_glass (PpCardHole *self)
+{
+  return pp_background_get_box (get_panel (self)->background);
 }
 
 /* What is shown, or NULL if it is gone. */
@@ -76,7 +84,7 @@ across_cb (PpFigureEntry *entry,
   if (hole == NULL)
     return;
   draft = *hole;
-  draft.x = self->from_right ? get_panel (self)->background->width - value : value;
+  draft.x = self->from_right ? get_glass (self).x1 - value : get_glass (self).x0 + value;
   take (self, &draft, _("Move the hole"), "across", stepped);
 }
 
@@ -92,7 +100,7 @@ down_cb (PpFigureEntry *entry,
   if (hole == NULL)
     return;
   draft = *hole;
-  draft.y = value;
+  draft.y = get_glass (self).y0 + value;
   take (self, &draft, _("Move the hole"), "down", stepped);
 }
 
@@ -132,27 +140,21 @@ static void
 remove_cb (GtkButton  *button,
            PpCardHole *self)
 {
-  GError *error = NULL;
-  PpPanel *next;
-
-  if (get_hole (self) == NULL)
-    return;
-  next = pp_edit_remove_hole (get_panel (self), self->id, &error);
-  pp_card_face_take (PP_CARD_FACE (self), next, error, _("Remove the hole"), NULL);
+  if (get_hole (self) != NULL)
+    pp_edit_acts_remove_hole (pp_card_face_get_document (PP_CARD_FACE (self)), self->id);
 }
 
 static void
-show_across (PpCardHole    *self,
-             const PpPanel *panel,
-             const PpHole  *hole)
+show_across (PpCardHole   *self,
+             const PpHole *hole)
 {
-  double width = panel->background->width;
+  PpBox glass = get_glass (self);
 
-  self->from_right = hole->x > width / 2;
-  pp_card_set_text (self->across_title,
-                    self->from_right ? _("From the right") : _("From the left"));
+  self->from_right = hole->x > pp_box_middle (glass).x;
+  pp_say_or_hide (self->across_title,
+                  self->from_right ? _("From the right") : _("From the left"));
   pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->across),
-                             self->from_right ? width - hole->x : hole->x);
+                             self->from_right ? glass.x1 - hole->x : hole->x - glass.x0);
 }
 
 static void
@@ -163,8 +165,8 @@ show_figures (PpCardHole    *self,
   pp_length_entry_set_units (self->across, panel->units);
   pp_length_entry_set_units (self->down, panel->units);
   pp_length_entry_set_units (self->diameter, panel->units);
-  show_across (self, panel, hole);
-  pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->down), hole->y);
+  show_across (self, hole);
+  pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->down), hole->y - get_glass (self).y0);
   pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->diameter), hole->diameter);
 }
 
@@ -176,8 +178,8 @@ show_wire (PpCardHole    *self,
   gboolean has_wire = wire != NULL && (g_str_equal (wire->from, self->id)
                                        || g_str_equal (wire->to, self->id));
 
-  pp_card_set_text (self->state, has_wire ? _("The wire ends here. To remove the hole, take the "
-                                              "wire off first.") : "");
+  pp_say_or_hide (self->state, has_wire ? _("The wire ends here. To remove the hole, take the "
+                                            "wire off first.") : "");
   gtk_widget_set_visible (self->remove, !has_wire);
 }
 

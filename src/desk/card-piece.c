@@ -16,6 +16,7 @@
 #include "desk/length-entry.h"
 #include "desk/placement-words.h"
 #include "desk/pocket-list.h"
+#include "desk/say.h"
 #include "desk/template.h"
 #include "desk/text-entry.h"
 #include "panel/edit.h"
@@ -60,6 +61,12 @@ static const PpPanel *
 get_panel (PpCardPiece *self)
 {
   return pp_document_get_panel (pp_card_face_get_document (PP_CARD_FACE (self)));
+}
+
+static PpBox
+get_glass (PpCardPiece *self)
+{
+  return pp_background_get_box (get_panel (self)->background);
 }
 
 /* What is shown, or NULL if it is gone. */
@@ -115,7 +122,7 @@ left_cb (PpFigureEntry *entry,
 
   if (!get_pose (self, &index, &pose))
     return;
-  pose.x = value;
+  pose.x = get_glass (self).x0 + value;
   take_pose (self, index, pose, "left", stepped);
 }
 
@@ -130,7 +137,7 @@ top_cb (PpFigureEntry *entry,
 
   if (!get_pose (self, &index, &pose))
     return;
-  pose.y = value;
+  pose.y = get_glass (self).y0 + value;
   take_pose (self, index, pose, "top", stepped);
 }
 
@@ -267,7 +274,7 @@ show_state (PpCardPiece       *self,
     g_string_append_printf (text, "\n%s", height);
   if (placement->mirrored)
     g_string_append_printf (text, "%s%s", text->len > 0 ? "\n" : "", _("mirrored"));
-  pp_card_set_text (self->state, text->str);
+  pp_say_or_hide (self->state, text->str);
 }
 
 static double
@@ -293,8 +300,8 @@ show_figures (PpCardPiece       *self,
   gtk_widget_set_sensitive (GTK_WIDGET (self->turn), !placement->pinned);
   pp_length_entry_set_units (self->left, panel->units);
   pp_length_entry_set_units (self->top, panel->units);
-  pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->left), placement->x);
-  pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->top), placement->y);
+  pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->left), placement->x - get_glass (self).x0);
+  pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->top), placement->y - get_glass (self).y0);
   pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->turn), within_turn (placement->rotation));
   pp_figure_entry_set_range (PP_FIGURE_ENTRY (self->stack), 1, panel->placements->len);
   pp_figure_entry_set_unit (PP_FIGURE_ENTRY (self->stack), of, of);
@@ -368,7 +375,7 @@ pp_card_piece_refresh (PpCardFace *face,
   if (placement == NULL)
     return;
   name = pp_placement_words_piece (panel, index);
-  pp_card_set_text (self->name, name);
+  pp_say_or_hide (self->name, name);
   show_state (self, document, placement);
   show_figures (self, panel, placement, index);
   show_pocket (self, panel, placement);

@@ -8,11 +8,13 @@
 
 #include "desk/edit-acts.h"
 #include "desk/length-entry.h"
+#include "desk/say.h"
 #include "desk/template.h"
 #include "panel/edit.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "shape/place.h"
+#include "shape/stand.h"
 
 struct _PpCardPieces
 {
@@ -30,19 +32,20 @@ static void
 move_to (PpCardPieces *self,
          double        left,
          double        top,
-         const char   *key,
+         const char   *figure,
          gboolean      stepped)
 {
   PpDocument *document = pp_card_face_get_document (PP_CARD_FACE (self));
   g_auto (GStrv) movable = NULL;
-  g_autofree char *label = NULL;
+  g_autofree char *label = NULL, *joined = NULL, *key = NULL;
   GError *error = NULL;
   PpPanel *next;
-  PpBox box;
+  PpBox glass, box;
   guint n;
 
   if (document == NULL)
     return;
+  glass = pp_background_get_box (pp_document_get_panel (document)->background);
   box = pp_place_box (pp_document_get_panel (document), (const char * const *) self->ids);
   if (pp_box_is_empty (box))
     return;
@@ -52,7 +55,11 @@ move_to (PpCardPieces *self,
   n = g_strv_length (movable);
   label = g_strdup_printf (ngettext ("Move %u piece", "Move %u pieces", n), n);
   next = pp_edit_move (pp_document_get_panel (document), (const char * const *) movable,
-                       isnan (left) ? 0 : left - box.x0, isnan (top) ? 0 : top - box.y0, &error);
+                       isnan (left) ? 0 : glass.x0 + left - box.x0,
+                       isnan (top) ? 0 : glass.y0 + top - box.y0, &error);
+  next = pp_stand_follow (next, (const char * const *) movable, &error);
+  joined = g_strjoinv (" ", movable);
+  key = g_strconcat ("card-", figure, ":", joined, NULL);
   pp_card_face_take (PP_CARD_FACE (self), next, error, label, stepped ? key : NULL);
 }
 
@@ -62,7 +69,7 @@ left_cb (PpFigureEntry *entry,
          gboolean       stepped,
          PpCardPieces  *self)
 {
-  move_to (self, value, NAN, "card-left", stepped);
+  move_to (self, value, NAN, "left", stepped);
 }
 
 static void
@@ -71,7 +78,7 @@ top_cb (PpFigureEntry *entry,
         gboolean       stepped,
         PpCardPieces  *self)
 {
-  move_to (self, NAN, value, "card-top", stepped);
+  move_to (self, NAN, value, "top", stepped);
 }
 
 static void
@@ -91,6 +98,7 @@ pp_card_pieces_refresh (PpCardFace *face,
 {
   PpCardPieces *self = PP_CARD_PIECES (face);
   const PpPanel *panel = pp_document_get_panel (document);
+  PpBox glass = pp_background_get_box (panel->background);
   g_autofree char *name = NULL, *size = NULL, *state = NULL;
   PpBox box;
   guint n;
@@ -103,12 +111,12 @@ pp_card_pieces_refresh (PpCardFace *face,
   name = g_strdup_printf (ngettext ("%u piece", "%u pieces", n), n);
   size = pp_size_format (pp_box_width (box), pp_box_height (box), panel->units);
   state = g_strdup_printf (_("%s together"), size);
-  pp_card_set_text (self->name, name);
-  pp_card_set_text (self->state, state);
+  pp_say_or_hide (self->name, name);
+  pp_say_or_hide (self->state, state);
   pp_length_entry_set_units (self->left, panel->units);
   pp_length_entry_set_units (self->top, panel->units);
-  pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->left), box.x0);
-  pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->top), box.y0);
+  pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->left), box.x0 - glass.x0);
+  pp_figure_entry_set_value (PP_FIGURE_ENTRY (self->top), box.y0 - glass.y0);
 }
 
 static void

@@ -8,9 +8,11 @@
 
 #include "desk/card-wire.h"
 
+#include "desk/edit-acts.h"
 #include "desk/fold.h"
 #include "desk/length-entry.h"
 #include "desk/load-entry.h"
+#include "desk/say.h"
 #include "desk/template.h"
 #include "panel/edit.h"
 #include "panel/i18n.h"
@@ -101,11 +103,7 @@ static void
 take_off_cb (GtkButton  *button,
              PpCardWire *self)
 {
-  PpDocument *document = pp_card_face_get_document (PP_CARD_FACE (self));
-  GError *error = NULL;
-  PpPanel *next = pp_edit_set_wire (pp_document_get_panel (document), NULL, &error);
-
-  pp_card_face_take (PP_CARD_FACE (self), next, error, _("Take the wire off"), NULL);
+  pp_edit_acts_remove_wire (pp_card_face_get_document (PP_CARD_FACE (self)));
 }
 
 /* Without the holes' distance: beside a slack rounded on its own it would not add up. */
@@ -150,7 +148,7 @@ pp_card_wire_refresh (PpCardFace *face,
   if (wire == NULL)
     return;
   slack = describe_slack (panel);
-  pp_card_set_text (self->state, slack);
+  pp_say_or_hide (self->state, slack);
   show_units (self, panel->units);
   pp_figure_entry_set_value (self->length, wire->length);
   pp_figure_entry_set_value (self->thick, wire->diameter);

@@ -86,6 +86,10 @@ pp_change_bar_show (PpChangeBar *self,
   g_return_if_fail (PP_IS_CHANGE_BAR (self));
 
   if (sentence != NULL)
-    gtk_label_set_text (self->sentence, sentence);
+    {
+      gtk_label_set_text (self->sentence, sentence);
+      gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                      sentence, -1);
+    }
   gtk_revealer_set_reveal_child (self->revealer, sentence != NULL);
 }

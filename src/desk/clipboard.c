@@ -96,7 +96,7 @@ choose_place (const Paste   *self,
               const PpPanel *clip)
 {
   PpBox box = get_clip_box (clip);
-  PpBox glass = { 0, 0, panel->background->width, panel->background->height };
+  PpBox glass = pp_background_get_box (panel->background);
   PpPoint middle = pp_box_middle (box);
   double shift = pp_edit_acts_get_shift (panel);
   PpPoint by = { 0, 0 };

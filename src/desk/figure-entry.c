@@ -25,6 +25,7 @@ typedef struct
   GtkLabel *fault;
   GtkLabel *titled_by; /* borrowed, stands in the same template */
   char     *shown;
+  char     *spoken; /* the unit, to assistive technology; or NULL */
   double    value;
   double    least;
   double    most;
@@ -73,6 +74,22 @@ is_typed (PpFigureEntry *self)
   return g_strcmp0 (get_text (self), PRIVATE (self)->shown) != 0;
 }
 
+/* By its unit, or by what is wrong (nullable). */
+static void
+describe (PpFigureEntry *self,
+          const char    *fault)
+{
+  PpFigureEntryPrivate *priv = PRIVATE (self);
+  const char *words = fault != NULL ? fault : priv->spoken;
+
+  if (words != NULL)
+    gtk_accessible_update_property (GTK_ACCESSIBLE (priv->entry),
+                                    GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, words, -1);
+  else
+    gtk_accessible_reset_property (GTK_ACCESSIBLE (priv->entry),
+                                   GTK_ACCESSIBLE_PROPERTY_DESCRIPTION);
+}
+
 /* `sentence` NULL: nothing is wrong. */
 static void
 tell_fault (PpFigureEntry *self,
@@ -82,14 +99,20 @@ tell_fault (PpFigureEntry *self,
   gboolean is_wrong = sentence != NULL;
 
   if (is_wrong)
-    gtk_label_set_text (priv->fault, sentence);
+    {
+      gtk_label_set_text (priv->fault, sentence);
+      describe (self, sentence);
+    }
   if (is_wrong == gtk_widget_get_visible (GTK_WIDGET (priv->fault)))
     return;
   gtk_widget_set_visible (GTK_WIDGET (priv->fault), is_wrong);
   if (is_wrong)
     gtk_widget_add_css_class (GTK_WIDGET (priv->entry), "error");
   else
-    gtk_widget_remove_css_class (GTK_WIDGET (priv->entry), "error");
+    {
+      gtk_widget_remove_css_class (GTK_WIDGET (priv->entry), "error");
+      describe (self, NULL);
+    }
   gtk_accessible_update_state (GTK_ACCESSIBLE (priv->entry), GTK_ACCESSIBLE_STATE_INVALID,
                                is_wrong ? GTK_ACCESSIBLE_INVALID_TRUE
                                         : GTK_ACCESSIBLE_INVALID_FALSE, -1);
@@ -334,6 +357,7 @@ pp_figure_entry_finalize (GObject *object)
   PpFigureEntryPrivate *priv = PRIVATE (PP_FIGURE_ENTRY (object));
 
   g_free (priv->shown);
+  g_free (priv->spoken);
   G_OBJECT_CLASS (pp_figure_entry_parent_class)->finalize (object);
 }
 
@@ -481,8 +505,10 @@ pp_figure_entry_set_unit (PpFigureEntry *self,
     return;
   gtk_label_set_text (priv->unit, unit);
   gtk_widget_set_visible (GTK_WIDGET (priv->unit), *unit != '\0');
-  gtk_accessible_update_property (GTK_ACCESSIBLE (priv->entry),
-                                  GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, spoken, -1);
+  g_free (priv->spoken);
+  priv->spoken = g_strdup (spoken);
+  if (!gtk_widget_get_visible (GTK_WIDGET (priv->fault)))
+    describe (self, NULL);
   if (!is_typed (self))
     show_value (self);
 }

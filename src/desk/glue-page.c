@@ -14,6 +14,7 @@
 #include "desk/glue-list.h"
 #include "desk/glue-map.h"
 #include "desk/saving.h"
+#include "desk/say.h"
 #include "desk/shown-page.h"
 #include "desk/side-layout.h"
 #include "desk/template.h"
@@ -66,14 +67,6 @@ get_plan (PpGluePage *self)
   return pp_document_get_plan (self->document);
 }
 
-static void
-say (GtkLabel   *label,
-     const char *text)
-{
-  gtk_label_set_text (label, text != NULL ? text : "");
-  gtk_widget_set_visible (GTK_WIDGET (label), text != NULL && *text != '\0');
-}
-
 /* What there is to say of a plan with steps, on lines; (transfer full). */
 static char *
 remark_on (const PpPlan *plan)
@@ -104,8 +97,8 @@ say_plan (PpGluePage   *self,
   g_autofree char *summary = has_steps ? pp_words_format_plan (plan) : NULL;
   g_autofree char *remark = has_steps ? remark_on (plan) : g_strdup (pp_no_order_words (&job));
 
-  say (self->summary, has_steps ? summary : _("Nothing to glue"));
-  say (self->remark, remark);
+  pp_say_or_hide (self->summary, has_steps ? summary : _("Nothing to glue"));
+  pp_say_or_hide (self->remark, remark);
   gtk_widget_set_sensitive (self->begin, has_steps);
   gtk_widget_set_visible (self->shortest, plan->check->panel->plan != NULL && has_steps);
 }
@@ -163,8 +156,8 @@ look_cb (gpointer data)
   self->n_looks++;
   if (self->n_looks < MOMENT)
     return G_SOURCE_CONTINUE;
-  say (self->summary, _("Looking for the shortest order …"));
-  say (self->remark, NULL);
+  pp_say_or_hide (self->summary, _("Looking for the shortest order …"));
+  pp_say_or_hide (self->remark, NULL);
   gtk_widget_set_sensitive (self->begin, FALSE);
   show_search (self, TRUE);
   return G_SOURCE_CONTINUE;

@@ -9,6 +9,7 @@
 #include "desk/hanging-page.h"
 
 #include "desk/card.h"
+#include "desk/edit-acts.h"
 #include "desk/finding-acts.h"
 #include "desk/finding-row.h"
 #include "desk/focus-within.h"
@@ -16,12 +17,13 @@
 #include "desk/hanging-view.h"
 #include "desk/hanging-words.h"
 #include "desk/keyed-box.h"
+#include "desk/lines.h"
+#include "desk/say.h"
 #include "desk/side-layout.h"
 #include "desk/template.h"
 #include "desk/wrap-layout.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
-#include "panel/rig.h"
 #include "sheet/hanging-facts.h"
 
 #include <math.h>
@@ -153,15 +155,6 @@ add_fact_row (PpHangingPage *self)
 }
 
 static void
-set_text (GtkLabel   *label,
-          const char *text)
-{
-  if (g_strcmp0 (gtk_label_get_text (label), text) != 0)
-    gtk_label_set_text (label, text);
-  gtk_widget_set_visible (GTK_WIDGET (label), text != NULL);
-}
-
-static void
 show_facts (PpHangingPage *self,
             const PpFacts *facts)
 {
@@ -173,8 +166,8 @@ show_facts (PpHangingPage *self,
     {
       const PpFact *fact = i < n ? &g_array_index (facts->facts, PpFact, i) : NULL;
 
-      set_text (g_ptr_array_index (self->titles, i), fact != NULL ? fact->label : NULL);
-      set_text (g_ptr_array_index (self->values, i), fact != NULL ? fact->value : NULL);
+      pp_say_or_hide (g_ptr_array_index (self->titles, i), fact != NULL ? fact->label : NULL);
+      pp_say_or_hide (g_ptr_array_index (self->values, i), fact != NULL ? fact->value : NULL);
     }
 }
 
@@ -232,7 +225,7 @@ refresh (PpHangingPage *self)
   if (check == NULL)
     return;
   sentence = pp_hanging_words_sentence (check->panel, check->hang);
-  set_text (self->sentence, sentence);
+  pp_say_or_hide (self->sentence, sentence);
   gtk_widget_set_visible (self->put_wire_on,
                           pp_document_get_panel (self->document)->wire == NULL);
   sync_facts (self, check);
@@ -282,14 +275,7 @@ static void
 put_wire_on_cb (GtkButton     *button,
                 PpHangingPage *self)
 {
-  GError *error = NULL;
-  PpPanel *next;
-
-  if (pp_document_get_panel (self->document)->wire != NULL)
-    return;
-  next = pp_rig_put_wire_on (pp_document_get_panel (self->document), &error);
-  if (pp_document_take (self->document, next, error, _("Put a wire on"), NULL))
-    pp_document_choose (self->document, PP_CHOSEN_WIRE, NULL);
+  pp_edit_acts_put_wire_on (self->document);
 }
 
 static void
@@ -434,13 +420,11 @@ void
 pp_hanging_page_set_document (PpHangingPage *self,
                               PpDocument    *document)
 {
-  g_autoptr (GPtrArray) none = g_ptr_array_new ();
-
   g_return_if_fail (PP_IS_HANGING_PAGE (self));
   g_return_if_fail (document == NULL || PP_IS_DOCUMENT (document));
 
   let_go (self);
-  pp_keyed_box_sync (self->rows, none, make_row, self);
+  pp_lines_clear (self->rows);
   pp_hanging_view_set_document (self->view, document);
   pp_card_set_document (self->card, document);
   gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->level), TRUE);

@@ -33,6 +33,36 @@ find_from (GtkWidget  *child,
   return child;
 }
 
+/* How many children stand before the one that has the focus within it; -1: none has. */
+static int
+find_focus (GtkBox *box)
+{
+  GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (box));
+  GtkWidget *focus = root != NULL ? gtk_root_get_focus (root) : NULL;
+  int before = 0;
+
+  if (focus == NULL || !gtk_widget_is_ancestor (focus, GTK_WIDGET (box)))
+    return -1;
+  for (GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (box));
+       child != NULL && child != focus && !gtk_widget_is_ancestor (focus, child);
+       child = gtk_widget_get_next_sibling (child))
+    before++;
+  return before;
+}
+
+/* To the child at `index`, or the last one if there are fewer. */
+static void
+focus_near (GtkBox *box,
+            int     index)
+{
+  GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (box)), *next;
+
+  while (child != NULL && index-- > 0 && (next = gtk_widget_get_next_sibling (child)) != NULL)
+    child = next;
+  if (child != NULL)
+    gtk_widget_grab_focus (child);
+}
+
 void
 pp_keyed_box_sync (GtkBox         *box,
                    GPtrArray      *keys,
@@ -40,9 +70,11 @@ pp_keyed_box_sync (GtkBox         *box,
                    gpointer        data)
 {
   GtkWidget *before = NULL;
+  int focus;
 
   g_return_if_fail (GTK_IS_BOX (box) && keys != NULL && make != NULL);
 
+  focus = find_focus (box);
   drop_others (box, keys);
   for (guint i = 0; i < keys->len; i++)
     {
@@ -61,6 +93,8 @@ pp_keyed_box_sync (GtkBox         *box,
         gtk_box_reorder_child_after (box, child, before);
       before = child;
     }
+  if (focus >= 0 && find_focus (box) < 0)
+    focus_near (box, focus);
 }
 
 GtkWidget *
@@ -69,38 +103,4 @@ pp_keyed_box_find (GtkBox     *box,
 {
   g_return_val_if_fail (GTK_IS_BOX (box) && key != NULL, NULL);
   return find_from (gtk_widget_get_first_child (GTK_WIDGET (box)), key);
-}
-
-int
-pp_keyed_box_focus (GtkBox *box)
-{
-  GtkRoot *root;
-  GtkWidget *focus;
-  int before = 0;
-
-  g_return_val_if_fail (GTK_IS_BOX (box), -1);
-
-  root = gtk_widget_get_root (GTK_WIDGET (box));
-  focus = root != NULL ? gtk_root_get_focus (root) : NULL;
-  if (focus == NULL || !gtk_widget_is_ancestor (focus, GTK_WIDGET (box)))
-    return -1;
-  for (GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (box));
-       child != NULL && child != focus && !gtk_widget_is_ancestor (focus, child);
-       child = gtk_widget_get_next_sibling (child))
-    before++;
-  return before;
-}
-
-GtkWidget *
-pp_keyed_box_near (GtkBox *box,
-                   int     index)
-{
-  GtkWidget *child, *next;
-
-  g_return_val_if_fail (GTK_IS_BOX (box), NULL);
-
-  child = gtk_widget_get_first_child (GTK_WIDGET (box));
-  while (child != NULL && index-- > 0 && (next = gtk_widget_get_next_sibling (child)) != NULL)
-    child = next;
-  return child;
 }

@@ -2,7 +2,8 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What stays in the list keeps its widget, and with it focus and layout.
+ * What stays in the list keeps its widget, and with it focus and layout. Where the one that has
+ * the focus goes, the one in its place has it.
  */
 #pragma once
 
@@ -23,10 +24,4 @@ void       pp_keyed_box_sync  (GtkBox         *box,
 /* (transfer none) (nullable) */
 GtkWidget *pp_keyed_box_find  (GtkBox         *box,
                                const char     *key);
-/* How many children stand before the one that has the focus within it; -1: none has. */
-int        pp_keyed_box_focus (GtkBox         *box);
-/* The child at `index`, or the last one if there are fewer; NULL: none. (transfer none) */
-GtkWidget *pp_keyed_box_near  (GtkBox         *box,
-                               int             index);
-
 G_END_DECLS

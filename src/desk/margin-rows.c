@@ -10,6 +10,7 @@
 #include "desk/finding-line.h"
 #include "desk/finding-row.h"
 #include "desk/keyed-box.h"
+#include "desk/lines.h"
 
 static void
 show_me_cb (GtkWidget *row,
@@ -85,8 +86,6 @@ sync_open (PpMargin  *self,
            GPtrArray *keys)
 {
   g_autoptr (GPtrArray) open = g_ptr_array_new ();
-  int focus = pp_keyed_box_focus (self->open);
-  GtkWidget *near;
 
   for (guint i = 0; i < keys->len; i++)
     if (pp_folding_is_open (self->folding, g_ptr_array_index (keys, i)))
@@ -100,10 +99,6 @@ sync_open (PpMargin  *self,
         pp_finding_row_set (PP_FINDING_ROW (row), g_ptr_array_index (findings, i), i + 1,
                             findings->len);
     }
-  near = focus >= 0 && pp_keyed_box_focus (self->open) < 0 ? pp_keyed_box_near (self->open, focus)
-                                                           : NULL;
-  if (near != NULL)
-    gtk_widget_grab_focus (near);
 }
 
 /* The lines are made only while they can be seen. */
@@ -158,9 +153,7 @@ pp_margin_sync (PpMargin *self)
 void
 pp_margin_clear_rows (PpMargin *self)
 {
-  g_autoptr (GPtrArray) none = g_ptr_array_new ();
-
-  pp_keyed_box_sync (self->open, none, make_row, self);
-  pp_keyed_box_sync (self->lines, none, make_line, self);
-  pp_keyed_box_sync (self->quiet, none, make_row, self);
+  pp_lines_clear (self->open);
+  pp_lines_clear (self->lines);
+  pp_lines_clear (self->quiet);
 }

@@ -13,6 +13,7 @@
 
 #include "desk/keyed-box.h"
 #include "desk/margin-words.h"
+#include "desk/say.h"
 #include "desk/template.h"
 #include "desk/tick.h"
 #include "panel/i18n.h"
@@ -39,16 +40,6 @@ pp_margin_light (PpMargin *self,
   g_signal_emit (self, light, 0, index);
 }
 
-/* Setting a text that stands there already would lay it out again. */
-static void
-say (GtkLabel   *label,
-     const char *text)
-{
-  if (text != NULL && !g_str_equal (gtk_label_get_text (label), text))
-    gtk_label_set_text (label, text);
-  gtk_widget_set_visible (GTK_WIDGET (label), text != NULL);
-}
-
 /* GtkExpander would do as well, but trips over its folded child when Tab leaves it (GTK 4.8). */
 static void
 say_folded (GtkToggleButton *button,
@@ -56,7 +47,7 @@ say_folded (GtkToggleButton *button,
             guint            n,
             const char      *words)
 {
-  say (label, words);
+  pp_say_or_hide (label, words);
   gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, words,
                                   -1);
   gtk_widget_set_visible (GTK_WIDGET (button), n > 0);
@@ -74,7 +65,7 @@ say_calm (PpMargin *self,
   const PpPanel *panel = pp_document_get_panel (self->document);
 
   if (is_calm)
-    say (self->calm_words, pp_margin_words_calm (panel, waits));
+    pp_say_or_hide (self->calm_words, pp_margin_words_calm (panel, waits));
   gtk_widget_set_visible (self->calm, is_calm);
   gtk_widget_set_visible (self->tick, !waits && panel->placements->len > 0);
 }
@@ -92,12 +83,12 @@ sync_words (PpMargin *self)
   g_autofree char *known = pp_margin_words_known (n_known);
   g_autofree char *waiting = waits ? pp_margin_words_waiting () : NULL;
 
-  say (self->heading, findings->len > 0 ? counts : NULL);
+  pp_say_or_hide (self->heading, findings->len > 0 ? counts : NULL);
   gtk_widget_set_visible (self->all_right, findings->len > 1);
   say_calm (self, findings->len == 0, waits);
   say_folded (self->folded, self->folded_words, n_folded, folded);
   say_folded (self->known, self->known_words, n_known, known);
-  say (self->waiting, waiting);
+  pp_say_or_hide (self->waiting, waiting);
 }
 
 /* Folded they cost nothing. */
@@ -153,7 +144,7 @@ looking_cb (gpointer data)
 
   self->timer = 0;
   gtk_widget_set_visible (self->tick, FALSE);
-  say (self->calm_words, _("Looking the panel over …"));
+  pp_say_or_hide (self->calm_words, _("Looking the panel over …"));
   gtk_widget_set_visible (self->calm, TRUE);
   return G_SOURCE_REMOVE;
 }
@@ -328,8 +319,8 @@ clear (PpMargin *self)
   gtk_widget_set_visible (GTK_WIDGET (self->in_figures), FALSE);
   gtk_widget_set_visible (self->calm, FALSE);
   gtk_widget_set_visible (self->all_right, FALSE);
-  say (self->heading, NULL);
-  say (self->waiting, NULL);
+  pp_say_or_hide (self->heading, NULL);
+  pp_say_or_hide (self->waiting, NULL);
 }
 
 void

@@ -55,12 +55,40 @@ def nonsense(session):
     fill(desk, 'From the left', 'a bit')
     field = desk.find('text box', 'From the left')
     said = wait_for('a word about it', lambda: [
-        node for node in desk.find_all('label') if node.box.x >= field.box.x - 200 and node.box.y > field.box.y
+        node for node in desk.find_all('alert') if node.box.x >= field.box.x - 200 and node.box.y > field.box.y
         and abs(node.box.y - field.box.y) < 60 and len(node.name) > 8])
     check('what is no length is told beside the field', said, said)
+    check('and by the field to who does not see it', desk.find('text box', 'From the left').words == said[0].name, said)
     desk.key('Escape')
+    check('taken back, the field tells its unit again', steps.is_true_soon(
+        lambda: desk.find('text box', 'From the left').words == 'in millimetres'), desk.find('text box', 'From the left').words)
     check('and the piece stays where it was', path.read_bytes() == before
           and desk.find('label', path.name) is not None)
+    steps.end(desk)
+
+
+def free_glass(session):
+    """Glass whose outline is written from (40, 25) on: places are told from its own left and top."""
+    ring = [[40, 25], [340, 25], [340, 265], [40, 265], [40, 25]]
+    path = write_panel(session.folder, 'card free.petalpane', [('cornflower', 100, 175), ('oxeye', 190, 195)],
+                       background={'shape': 'free', 'thickness': 6, 'width': 300, 'height': 240,
+                                   'outline': {'type': 'Polygon', 'coordinates': [ring]}},
+                       holes=[{'id': 'left', 'x': 130, 'y': 75, 'diameter': 6},
+                              {'id': 'right', 'x': 250, 'y': 75, 'diameter': 6}])
+    desk = steps.open_file(session, path, 2)
+    desk.click(steps.get_pieces(desk)[0])
+    desk.find('text box', 'From the left')
+    check('a piece: from the left and the top of the glass',
+          (get_text(desk, 'From the left'), get_text(desk, 'From the top')) == ('60', '150'))
+    fill(desk, 'From the left', '70')
+    check_saved(desk, path, 'a piece: put 70 mm from the left', lambda p: p['p0']['x'] == 110 and p['p0']['y'] == 175)
+    desk.key('alt+2')
+    steps.tab_to(desk, 'a hole', lambda node: node.name.startswith('Hole B, 210 mm from the left'))
+    check('a hole: from the right and the top of the glass',
+          (get_text(desk, 'From the right'), get_text(desk, 'From the top')) == ('90', '50'))
+    fill(desk, 'From the right', '80')
+    panel = steps.save_until(desk, path, lambda p: p['holes'][1]['x'] == 260)
+    check('a hole: put 80 mm from the right', panel['holes'][1]['x'] == 260, panel['holes'])
     steps.end(desk)
 
 
@@ -107,4 +135,4 @@ def half_typed(session):
     steps.end(desk)
 
 
-run(Session(), [places, turn_and_stack, nonsense, undone, half_typed])
+run(Session(), [places, turn_and_stack, nonsense, free_glass, undone, half_typed])
