@@ -386,6 +386,14 @@ drawn_cb (PpDocument      *document,
   draw (self);
 }
 
+/* The search holds the dialog, so that closing it does not dispose of it. */
+static void
+pp_variant_dialog_unmap (GtkWidget *widget)
+{
+  give_up_search (PP_VARIANT_DIALOG (widget));
+  GTK_WIDGET_CLASS (pp_variant_dialog_parent_class)->unmap (widget);
+}
+
 static void
 pp_variant_dialog_dispose (GObject *object)
 {
@@ -436,6 +444,7 @@ pp_variant_dialog_class_init (PpVariantDialogClass *klass)
 
   G_OBJECT_CLASS (klass)->dispose = pp_variant_dialog_dispose;
   G_OBJECT_CLASS (klass)->finalize = pp_variant_dialog_finalize;
+  widget_class->unmap = pp_variant_dialog_unmap;
   accepted = g_signal_new ("accepted", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL,
                            NULL, G_TYPE_NONE, 0);
   g_type_ensure (PP_TYPE_SIZE_FORM);
