@@ -91,6 +91,24 @@ pp_ask (GtkWindow   *parent,
 }
 
 void
+pp_ask_replace (GtkWindow  *parent,
+                const char *path,
+                PpAskFunc   done,
+                gpointer    data)
+{
+  const char * const buttons[] = { _("_Cancel"), _("_Replace"), NULL };
+  PpAsk ask = { .buttons = buttons, .losing = PP_ASK_REPLACE };
+  g_autofree char *name = NULL, *question = NULL;
+
+  g_return_if_fail (path != NULL);
+
+  name = g_filename_display_basename (path);
+  question = g_strdup_printf (_("There is a file “%s” already. Replace it?"), name);
+  ask.question = question;
+  pp_ask (parent, &ask, done, data);
+}
+
+void
 pp_ask_tell (GtkWindow  *parent,
              const char *sentence)
 {

@@ -31,6 +31,7 @@ struct _PpBoxWindow
   PpDocument    *document;
   char          *path;   /* of the box */
   GPtrArray     *pieces; /* as last read; NULL: it cannot be read */
+  char          *content; /* of the file, as they were read; NULL: there is none */
   char          *id;     /* of the one chosen; NULL: none */
   gboolean       told;   /* the sentence is about what was done last, not about the box */
 
@@ -121,14 +122,30 @@ fill_shelf (PpBoxWindow *self)
   pp_piece_shelf_choose (self->shelf, self->id);
 }
 
+/* FALSE where the file has what was last read: the shelf then stays where it was scrolled to. */
+static gboolean
+read_box (PpBoxWindow *self,
+          GError     **error)
+{
+  g_autofree char *content = NULL;
+
+  g_file_get_contents (self->path, &content, NULL, NULL);
+  if (self->pieces != NULL && g_strcmp0 (content, self->content) == 0)
+    return FALSE;
+  g_free (self->content);
+  self->content = g_steal_pointer (&content);
+  g_clear_pointer (&self->pieces, g_ptr_array_unref);
+  self->pieces = pp_box_load (self->path, error);
+  return TRUE;
+}
+
 /* Looks into the box anew; a damaged one stays as it is, and the window says so. */
 static void
 look (PpBoxWindow *self)
 {
   g_autoptr (GError) error = NULL;
+  gboolean is_other = read_box (self, &error);
 
-  g_clear_pointer (&self->pieces, g_ptr_array_unref);
-  self->pieces = pp_box_load (self->path, &error);
   gtk_widget_set_sensitive (self->body, self->pieces != NULL);
   gtk_widget_action_set_enabled (GTK_WIDGET (self), "box.export",
                                  self->pieces != NULL && self->pieces->len > 0);
@@ -140,7 +157,8 @@ look (PpBoxWindow *self)
     }
   else
     {
-      fill_shelf (self);
+      if (is_other)
+        fill_shelf (self);
       say_state (self, self->pieces->len > 0 ? NULL
                        : _("The box is empty. A piece of the tray is put in here by its menu: a "
                            "right click on it, or the Menu key."));
@@ -200,7 +218,13 @@ take (PpBoxWindow   *self,
   GError *error = NULL;
   PpPanel *next = pp_box_take (panel, piece, 1, &error);
 
-  if (pp_document_take (self->document, next, error, label, NULL))
+  if (next == NULL)
+    {
+      tell (self, error->message); /* the document's own word would come under this window */
+      g_error_free (error);
+      return;
+    }
+  if (pp_document_take (self->document, next, NULL, label, NULL))
     tell (self, said);
 }
 
@@ -321,23 +345,18 @@ replace_cb (int      answer,
 {
   Replacing *self = data;
 
-  if (answer == 1 && self->window->pieces != NULL)
+  if (answer == PP_ASK_REPLACE && self->window->pieces != NULL)
     export_file (self->window, self->path);
   g_object_unref (self->window);
   g_free (self->path);
   g_free (self);
 }
 
-/* The file dialog asked about the name as it was typed; with the ending it is another. */
 static void
 export_as (PpBoxWindow *self,
            const char  *typed)
 {
   g_autofree char *path = pp_file_path_with_ending (typed, "." ENDING);
-  const char * const buttons[] = { _("_Cancel"), _("_Replace"), NULL };
-  g_autofree char *name = g_filename_display_basename (path);
-  g_autofree char *question = NULL;
-  PpAsk ask = { .buttons = buttons, .losing = 1 };
   Replacing *replacing;
 
   if (g_str_equal (path, typed) || !g_file_test (path, G_FILE_TEST_EXISTS))
@@ -345,11 +364,9 @@ export_as (PpBoxWindow *self,
       export_file (self, path);
       return;
     }
-  question = g_strdup_printf (_("There is a file “%s” already. Replace it?"), name);
-  ask.question = question;
   replacing = g_new (Replacing, 1);
   *replacing = (Replacing) { g_object_ref (self), g_steal_pointer (&path) };
-  pp_ask (GTK_WINDOW (self), &ask, replace_cb, replacing);
+  pp_ask_replace (GTK_WINDOW (self), replacing->path, replace_cb, replacing);
 }
 
 static void
@@ -429,6 +446,7 @@ pp_box_window_finalize (GObject *object)
   PpBoxWindow *self = PP_BOX_WINDOW (object);
 
   g_clear_pointer (&self->pieces, g_ptr_array_unref);
+  g_free (self->content);
   g_free (self->path);
   g_free (self->id);
   G_OBJECT_CLASS (pp_box_window_parent_class)->finalize (object);

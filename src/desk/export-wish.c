@@ -53,27 +53,21 @@ replace_asked_cb (int      answer,
 {
   Replacing *self = data;
 
-  if (answer == 1)
+  if (answer == PP_ASK_REPLACE)
     run (self->wish, self->target);
   free_wish (self->wish);
   g_object_unref (self->target);
   g_free (self);
 }
 
-/* The file dialog asked about the name as it was typed; with the ending it is another. */
 static void
 ask_replace (Wish  *wish,
              GFile *target)
 {
   Replacing *self = g_new (Replacing, 1);
-  g_autofree char *name = pp_file_name_show (target);
-  g_autofree char *question = g_strdup_printf (_("There is a file “%s” already. Replace it?"),
-                                               name);
-  const char * const buttons[] = { _("_Cancel"), _("_Replace"), NULL };
-  const PpAsk ask = { .question = question, .buttons = buttons, .losing = 1 };
 
   *self = (Replacing) { wish, g_object_ref (target) };
-  pp_ask (GTK_WINDOW (wish->window), &ask, replace_asked_cb, self);
+  pp_ask_replace (GTK_WINDOW (wish->window), g_file_peek_path (target), replace_asked_cb, self);
 }
 
 static void

@@ -223,8 +223,13 @@ put (PpPieceBench *self)
     return FALSE;
   next = pp_making_put (pp_piece_bench_get_making (self), self->piece, self->id,
                         pp_document_get_panel (self->document), &label, &error);
-  if (!pp_document_take (self->document, next, error, label, NULL))
-    return FALSE;
+  if (next == NULL)
+    {
+      gtk_label_set_text (self->summary, error->message); /* told by the document it came under */
+      g_error_free (error);
+      return FALSE;
+    }
+  pp_document_take (self->document, next, NULL, label, NULL);
   self->kept = self->step;
   return TRUE;
 }

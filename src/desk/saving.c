@@ -194,24 +194,10 @@ static void
 replace_asked_cb (int      answer,
                   gpointer data)
 {
-  if (answer == 1)
+  if (answer == PP_ASK_REPLACE)
     write_panel (data);
   else
     choose (data);
-}
-
-/* The file dialog asked about the name as it was typed; with the ending it is another. */
-static void
-ask_replace (GTask *task)
-{
-  Saving *self = g_task_get_task_data (task);
-  g_autofree char *name = pp_file_name_show (self->file);
-  g_autofree char *question = g_strdup_printf (_("There is a file “%s” already. Replace it?"),
-                                               name);
-  const char * const buttons[] = { _("_Cancel"), _("_Replace"), NULL };
-  const PpAsk ask = { .question = question, .buttons = buttons, .losing = 1 };
-
-  pp_ask (g_task_get_source_object (task), &ask, replace_asked_cb, task);
 }
 
 static gboolean
@@ -240,7 +226,7 @@ take_file (GTask *task,
   if (is_elsewhere_open (window, self->file))
     ask_after_failure (task, _("That panel is open in another window: choose another name."));
   else if (!g_str_equal (path, old) && g_file_test (path, G_FILE_TEST_EXISTS))
-    ask_replace (task);
+    pp_ask_replace (GTK_WINDOW (window), path, replace_asked_cb, task);
   else
     write_panel (task);
 }
