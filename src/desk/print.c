@@ -130,6 +130,25 @@ done_cb (GtkPrintOperation       *operation,
 }
 
 static void
+release_cb (GtkPrintOperation       *operation,
+            GtkPrintOperationResult  result,
+            gpointer                 data)
+{
+  g_application_release (g_application_get_default ());
+}
+
+/* The program stays until all pages are out, though the last window be closed: half a set of sheets
+ * looks like a whole one. */
+static void
+hold_cb (GtkPrintOperation *operation,
+         GtkPrintContext   *context,
+         gpointer           data)
+{
+  g_application_hold (g_application_get_default ());
+  g_signal_connect (operation, "done", G_CALLBACK (release_cb), NULL);
+}
+
+static void
 print (Wish           *wish,
        PpSheetAnswers *answers)
 {
@@ -139,6 +158,7 @@ print (Wish           *wish,
 
   gtk_print_operation_set_job_name (operation, title);
   gtk_print_operation_set_print_settings (operation, settings);
+  g_signal_connect (operation, "begin-print", G_CALLBACK (hold_cb), NULL);
   g_signal_connect_object (operation, "done", G_CALLBACK (done_cb), wish->window, 0);
   gtk_print_operation_run (operation, GTK_PRINT_OPERATION_ACTION_PRINT_DIALOG,
                            GTK_WINDOW (wish->window), NULL);
