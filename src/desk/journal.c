@@ -39,17 +39,17 @@ typedef struct
   const PpPanel *panel;
   PpDraftOrigin  origin;
   guint          n_cleared; /* as it was when the writing began */
-} Work;
+} Writing;
 
 static void
-free_work (gpointer data)
+free_writing (gpointer data)
 {
-  Work *work = data;
+  Writing *writing = data;
 
-  pp_draft_unref (work->draft);
-  pp_panel_unref (work->panel);
-  pp_draft_origin_clear (&work->origin);
-  g_free (work);
+  pp_draft_unref (writing->draft);
+  pp_panel_unref (writing->panel);
+  pp_draft_origin_clear (&writing->origin);
+  g_free (writing);
 }
 
 static void
@@ -58,10 +58,10 @@ write_in_thread (GTask        *task,
                  gpointer      data,
                  GCancellable *cancellable)
 {
-  Work *work = data;
+  Writing *writing = data;
   GError *error = NULL;
 
-  if (pp_draft_write (work->draft, work->panel, &work->origin, &error))
+  if (pp_draft_write (writing->draft, writing->panel, &writing->origin, &error))
     g_task_return_boolean (task, TRUE);
   else
     g_task_return_error (task, error);
@@ -94,16 +94,16 @@ written_cb (GObject      *source,
             GAsyncResult *result,
             gpointer      data)
 {
-  PpJournal *self = PP_JOURNAL (source);
-  Work *work = g_task_get_task_data (G_TASK (result));
+  g_autoptr (PpJournal) self = data;
+  Writing *writing = g_task_get_task_data (G_TASK (result));
   g_autoptr (GError) error = NULL;
 
   self->is_writing = FALSE;
   g_clear_pointer (&self->written, pp_panel_unref);
   if (!g_task_propagate_boolean (G_TASK (result), &error))
     tell_failure (self, error);
-  else if (work->n_cleared == self->n_cleared)
-    self->written = pp_panel_ref (work->panel);
+  else if (writing->n_cleared == self->n_cleared)
+    self->written = pp_panel_ref (writing->panel);
   if (self->document == NULL)
     return;
   if (pp_document_is_saved (self->document))
@@ -125,13 +125,14 @@ get_draft (PpJournal *self)
   return self->draft != NULL ? pp_draft_ref (self->draft) : NULL;
 }
 
+/* The task does not hold the journal as its source: it may end in the thread, and so would that. */
 static void
 write_draft (PpJournal *self)
 {
   GFile *file = pp_document_get_file (self->document);
   g_autoptr (GTask) task = NULL;
   PpDraft *draft;
-  Work *work;
+  Writing *writing;
 
   self->waits_since = 0;
   if (self->is_writing || pp_document_is_saved (self->document)
@@ -140,14 +141,14 @@ write_draft (PpJournal *self)
   draft = get_draft (self);
   if (draft == NULL)
     return;
-  work = g_new0 (Work, 1);
-  work->draft = draft;
-  work->panel = pp_panel_ref (pp_document_get_panel (self->document));
-  work->origin.path = file != NULL ? g_file_get_path (file) : NULL;
-  work->origin.content = g_strdup (self->content);
-  work->n_cleared = self->n_cleared;
-  task = g_task_new (self, NULL, written_cb, NULL);
-  g_task_set_task_data (task, work, free_work);
+  writing = g_new0 (Writing, 1);
+  writing->draft = draft;
+  writing->panel = pp_panel_ref (pp_document_get_panel (self->document));
+  writing->origin.path = file != NULL ? g_file_get_path (file) : NULL;
+  writing->origin.content = g_strdup (self->content);
+  writing->n_cleared = self->n_cleared;
+  task = g_task_new (NULL, NULL, written_cb, g_object_ref (self));
+  g_task_set_task_data (task, writing, free_writing);
   self->is_writing = TRUE;
   g_task_run_in_thread (task, write_in_thread);
 }
