@@ -1,6 +1,8 @@
 /* recovery.c: what was left behind unsaved is offered at the next start.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Drafts are read in a thread: the file that one of them is of may lie where nothing answers.
  */
 #include "config.h"
 
@@ -24,7 +26,7 @@ enum
 
 typedef struct
 {
-  GtkApplication *application; /* held, so that it does not end meanwhile */
+  GtkApplication *application;
   GPtrArray      *drafts;      /* those not asked about yet, the last first */
   PpDraft        *draft;       /* being asked about */
   PpDraftOrigin   origin;
@@ -44,8 +46,27 @@ free_recovery (Recovery *self)
 {
   forget_draft (self);
   g_ptr_array_unref (self->drafts);
-  g_application_release (G_APPLICATION (self->application));
   g_object_unref (self->application);
+  g_free (self);
+}
+
+/* What a thread reads. */
+typedef struct
+{
+  PpDraft       *draft;
+  PpDraftOrigin  origin;
+  const PpPanel *panel;    /* NULL: it cannot be read */
+  gboolean       is_saved; /* the file has it */
+} Reading;
+
+static void
+free_reading (gpointer data)
+{
+  Reading *self = data;
+
+  pp_draft_unref (self->draft);
+  pp_draft_origin_clear (&self->origin);
+  g_clear_pointer (&self->panel, pp_panel_unref);
   g_free (self);
 }
 
@@ -111,6 +132,7 @@ asked_cb (int      answer,
     open_draft (self);
   else if (answer == LEAVE_OUT)
     pp_draft_discard (self->draft);
+  g_application_release (G_APPLICATION (self->application));
   ask_next (self);
 }
 
@@ -129,44 +151,67 @@ ask (Recovery  *self,
     .losing = LEAVE_OUT,
   };
 
+  g_application_hold (G_APPLICATION (self->application)); /* so that it does not end meanwhile */
   pp_ask (window, &words, asked_cb, self);
 }
 
-/* TRUE if there is something to ask about; one that cannot be read stays where it is. */
-static gboolean
-read_draft (Recovery *self)
+static void
+read_in_thread (GTask        *task,
+                gpointer      source,
+                gpointer      data,
+                GCancellable *cancellable)
 {
-  g_autoptr (PpPanel) panel = pp_draft_read (self->draft, &self->origin, NULL);
+  Reading *self = data;
+
+  self->panel = pp_draft_read (self->draft, &self->origin, NULL);
+  self->is_saved = self->panel != NULL && is_saved (self->panel, &self->origin);
+  g_task_return_boolean (task, TRUE);
+}
+
+/* One that cannot be read stays where it is. */
+static void
+read_cb (GObject      *source,
+         GAsyncResult *result,
+         gpointer      data)
+{
+  Recovery *self = data;
+  Reading *reading = g_task_get_task_data (G_TASK (result));
+  GtkWindow *window = gtk_application_get_active_window (self->application);
   g_autoptr (GFile) file = NULL;
 
-  if (panel == NULL)
-    return FALSE;
-  if (is_saved (panel, &self->origin))
+  if (reading->is_saved)
+    pp_draft_discard (self->draft);
+  if (window == NULL || reading->panel == NULL || reading->is_saved)
     {
-      pp_draft_discard (self->draft);
-      return FALSE;
+      ask_next (self);
+      return;
     }
+  self->origin = reading->origin;
+  reading->origin = (PpDraftOrigin) { 0 };
   if (self->origin.path != NULL)
     file = g_file_new_for_path (self->origin.path);
-  self->document = pp_document_new (panel, file);
-  return TRUE;
+  self->document = pp_document_new (reading->panel, file);
+  ask (self, window);
 }
 
 static void
 ask_next (Recovery *self)
 {
-  GtkWindow *window = gtk_application_get_active_window (self->application);
+  g_autoptr (GTask) task = NULL;
+  Reading *reading;
 
-  while (window != NULL && self->drafts->len > 0)
+  forget_draft (self);
+  if (self->drafts->len == 0 || gtk_application_get_active_window (self->application) == NULL)
     {
-      forget_draft (self);
-      self->draft = g_ptr_array_steal_index (self->drafts, self->drafts->len - 1);
-      if (!read_draft (self))
-        continue;
-      ask (self, window);
+      free_recovery (self);
       return;
     }
-  free_recovery (self);
+  self->draft = g_ptr_array_steal_index (self->drafts, self->drafts->len - 1);
+  reading = g_new0 (Reading, 1);
+  reading->draft = pp_draft_ref (self->draft);
+  task = g_task_new (NULL, NULL, read_cb, self);
+  g_task_set_task_data (task, reading, free_reading);
+  g_task_run_in_thread (task, read_in_thread);
 }
 
 void
@@ -180,6 +225,5 @@ pp_recovery_offer (GtkApplication *application)
   self = g_new0 (Recovery, 1);
   self->application = g_object_ref (application);
   self->drafts = pp_draft_find (folder);
-  g_application_hold (G_APPLICATION (application));
   ask_next (self);
 }
