@@ -1,6 +1,8 @@
 /* piece-thumb.c: a piece as a small picture.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A drawing is judged and drawn in a thread, as that may take long; until then the piece is plain.
  */
 #include "config.h"
 
@@ -25,21 +27,100 @@ struct _PpPieceThumb
 
 G_DEFINE_FINAL_TYPE (PpPieceThumb, pp_piece_thumb, GTK_TYPE_WIDGET)
 
+/* Of one piece, for one lie of it. */
+typedef struct
+{
+  const PpPiece   *piece;
+  PpPieceLie       lie;
+  int              factor;
+  cairo_surface_t *picture;
+  PpPoint          origin;
+} Drawing;
+
+static void
+free_drawing (gpointer data)
+{
+  Drawing *self = data;
+
+  pp_piece_unref (self->piece);
+  g_clear_pointer (&self->picture, cairo_surface_destroy);
+  g_free (self);
+}
+
+/* `art` is nullable. */
+static void
+draw (Drawing *self,
+      PpArt   *art)
+{
+  self->picture = pp_piece_picture (self->piece, art, self->lie.scale, self->lie.turned,
+                                    self->piece->thickness, self->factor, &self->origin);
+  cairo_surface_set_device_scale (self->picture, self->factor, self->factor);
+}
+
+static void
+draw_in_thread (GTask        *task,
+                gpointer      source,
+                gpointer      data,
+                GCancellable *cancellable)
+{
+  Drawing *self = data;
+  g_autoptr (PpArt) art = pp_art_new (self->piece->art, NULL);
+
+  if (art != NULL)
+    draw (self, art);
+  g_task_return_boolean (task, art != NULL);
+}
+
+static void
+take (PpPieceThumb *self,
+      Drawing      *drawing)
+{
+  g_clear_pointer (&self->picture, cairo_surface_destroy);
+  self->picture = g_steal_pointer (&drawing->picture);
+  self->origin = drawing->origin;
+  self->lie = drawing->lie;
+  self->factor = drawing->factor;
+}
+
+/* What is shown may be another piece by now, or as large as no more. */
+static void
+drawn_cb (GObject      *source,
+          GAsyncResult *result,
+          gpointer      data)
+{
+  g_autoptr (PpPieceThumb) self = data;
+  Drawing *drawing = g_task_get_task_data (G_TASK (result));
+
+  if (!g_task_propagate_boolean (G_TASK (result), NULL) || self->picture == NULL
+      || drawing->piece != self->piece || drawing->factor != self->factor
+      || drawing->lie.scale != self->lie.scale)
+    return;
+  take (self, drawing);
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
 static void
 draw_picture (PpPieceThumb *self,
               double        em,
               int           factor)
 {
-  g_autoptr (PpArt) art = self->piece->art != NULL ? pp_art_new (self->piece->art, NULL) : NULL;
-  PpPieceLie lie = pp_piece_lie (self->piece, pp_piece_span (self->piece), WIDTH_EMS * em,
-                                 HEIGHT_EMS * em, LEAST_EMS * em);
+  Drawing *drawing = g_new0 (Drawing, 1);
+  g_autoptr (GTask) task = NULL;
 
-  g_clear_pointer (&self->picture, cairo_surface_destroy);
-  self->lie = lie;
-  self->factor = factor;
-  self->picture = pp_piece_picture (self->piece, art, lie.scale, lie.turned,
-                                    self->piece->thickness, factor, &self->origin);
-  cairo_surface_set_device_scale (self->picture, factor, factor);
+  drawing->piece = pp_piece_ref (self->piece);
+  drawing->lie = pp_piece_lie (self->piece, pp_piece_span (self->piece), WIDTH_EMS * em,
+                               HEIGHT_EMS * em, LEAST_EMS * em);
+  drawing->factor = factor;
+  draw (drawing, NULL);
+  take (self, drawing);
+  if (self->piece->art == NULL)
+    {
+      free_drawing (drawing);
+      return;
+    }
+  task = g_task_new (NULL, NULL, drawn_cb, g_object_ref (self));
+  g_task_set_task_data (task, drawing, free_drawing);
+  g_task_run_in_thread (task, draw_in_thread);
 }
 
 static void
