@@ -10,6 +10,7 @@
 #include "desk/glue-map-private.h"
 
 #include "art/draw.h"
+#include "desk/panel-picture.h"
 #include "glue/job.h"
 
 #include <math.h>
@@ -27,16 +28,6 @@ pp_glue_map_to_px (PpGlueMap *self,
   return (PpPoint) { self->at.x + mm.x * self->scale, self->at.y + mm.y * self->scale };
 }
 
-static PpBox
-get_extent (const PpScene *scene)
-{
-  PpBox box = pp_background_get_box (scene->panel->background);
-
-  for (guint i = 0; i < scene->n_bodies; i++)
-    box = pp_box_union (box, scene->bodies[i]->box);
-  return box;
-}
-
 /* As large as it goes; at the bench the figures stand at the left and on top. */
 static void
 fit (PpGlueMap     *self,
@@ -47,7 +38,7 @@ fit (PpGlueMap     *self,
   double top = em * (self->is_bench ? PP_GLUE_MAP_TOP_EM : 1.5);
   double width = gtk_widget_get_width (GTK_WIDGET (self)) - left - 1.5 * em;
   double height = gtk_widget_get_height (GTK_WIDGET (self)) - top - 1.5 * em;
-  PpBox box = get_extent (scene);
+  PpBox box = pp_panel_picture_get_box (scene);
 
   self->scale = fmax (fmin (width / pp_box_width (box), height / pp_box_height (box)), 0.01);
   self->at.x = left + (width - pp_box_width (box) * self->scale) / 2 - box.x0 * self->scale;

@@ -10,8 +10,8 @@
 #define LINE 2.0 /* px */
 #define DASH 5.0 /* px */
 
-static PpBox
-get_extent (const PpScene *scene)
+PpBox
+pp_panel_picture_get_box (const PpScene *scene)
 {
   PpBox box = pp_background_get_box (scene->panel->background);
 
@@ -108,7 +108,7 @@ pp_panel_picture_new (const PpScene *scene,
                       const PpScene *before,
                       const GdkRGBA *colour)
 {
-  PpBox box = get_extent (scene);
+  PpBox box = pp_panel_picture_get_box (scene);
   double scale;
   cairo_surface_t *surface;
   cairo_t *cr;

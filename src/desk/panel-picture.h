@@ -12,6 +12,8 @@
 
 G_BEGIN_DECLS
 
+/* What a picture of it is to have room for: the glass and all that lies on it or beside, mm. */
+PpBox       pp_panel_picture_get_box (const PpScene *scene);
 /* In a square of `side` px, on nothing: what is not glass is clear. `scene` was `before` (nullable)
  * until something was moved: pieces that lie elsewhere now get a line of `colour` round them, and a
  * broken one where they lay. (transfer full) */
