@@ -6,10 +6,13 @@
 
 #include "desk/earlier-dialog.h"
 
+#include "desk/em.h"
 #include "desk/opening.h"
 #include "desk/panel-tile.h"
 #include "file/earlier.h"
 #include "panel/i18n.h"
+
+#define MOST_EM 33 /* height of the list of saves; the rest is scrolled to */
 
 struct _PpEarlierDialog
 {
@@ -54,6 +57,8 @@ static void
 pp_earlier_dialog_init (PpEarlierDialog *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  gtk_scrolled_window_set_max_content_height (GTK_SCROLLED_WINDOW (self->scroller),
+                                              (int) (MOST_EM * pp_em_of (GTK_WIDGET (self))));
 }
 
 /* As one says it on the day that `now` is. (transfer full) */

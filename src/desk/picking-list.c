@@ -6,7 +6,10 @@
 
 #include "desk/picking-list.h"
 
+#include "desk/em.h"
 #include "panel/i18n.h"
+
+#define MOST_EM 20 /* height; the rest is scrolled to */
 
 struct _PpPickingList
 {
@@ -122,7 +125,8 @@ pp_picking_list_init (PpPickingList *self)
 {
   GtkWidget *scrolled = g_object_new (GTK_TYPE_SCROLLED_WINDOW, "hscrollbar-policy",
                                       GTK_POLICY_NEVER, "propagate-natural-height", TRUE,
-                                      "max-content-height", 260, NULL);
+                                      "max-content-height",
+                                      (int) (MOST_EM * pp_em_of (GTK_WIDGET (self))), NULL);
 
   self->rows = g_ptr_array_new_with_free_func (g_free);
   self->box = GTK_LIST_BOX (gtk_list_box_new ());

@@ -161,6 +161,7 @@ pp_picking_view_init (PpPickingView *self)
   pp_picking_view_add_input (self);
   pp_picking_view_add_zoom (self);
   self->grid = gtk_grid_new ();
+  gtk_widget_set_direction (self->grid, GTK_TEXT_DIR_LTR); /* left is left in every language */
   gtk_grid_attach (GTK_GRID (self->grid), GTK_WIDGET (self->across), 1, 0, 1, 1);
   gtk_grid_attach (GTK_GRID (self->grid), GTK_WIDGET (self->down), 0, 1, 1, 1);
   gtk_grid_attach (GTK_GRID (self->grid), GTK_WIDGET (self->area), 1, 1, 1, 1);
