@@ -392,10 +392,7 @@ pp_sheets_form_set_panel (PpSheetsForm  *self,
   entries[1] = self->across;
   entries[2] = self->down;
   for (guint i = 0; i < G_N_ELEMENTS (entries); i++)
-    {
-      pp_length_entry_set_units (PP_LENGTH_ENTRY (entries[i]), panel->units);
-      pp_figure_entry_set_value (entries[i], pp_figure_entry_get_value (entries[i]));
-    }
+    pp_length_entry_set_units (PP_LENGTH_ENTRY (entries[i]), panel->units);
   self->has_pieces = panel->placements->len > 0;
   gtk_widget_set_sensitive (GTK_WIDGET (self->all), self->has_pieces);
   for (guint i = 0; i < self->rows->len; i++)
