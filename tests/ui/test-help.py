@@ -65,6 +65,12 @@ def keys(session):
     check('the source gives keys to many actions', len(rows) > 20, rows)
     for key in rows:
         check(f'{key} is shown', to_words(key) in shown, sorted(shown))
+    # a picture's, which are no actions
+    zoom = (ROOT / 'src' / 'desk' / 'picking-view-zoom.c').read_text(encoding='utf-8')
+    own = set(re.findall(r'GDK_KEY_(plus|minus|[0-9])\b', zoom))
+    check('a picture has keys for its size', len(own) == 3, own)
+    for key in sorted(own):
+        check(f'{key} is shown', {'plus': '+', 'minus': '-'}.get(key, key) in shown, sorted(shown))
     for group in ('Put in place', 'Choose', 'Change', 'Look', 'The panel', 'Make a piece, and the box',
                   'Glue-up and at the bench', 'Sheets'):
         check(f'there is a part of it for: {group}', group in shown)
