@@ -13,9 +13,8 @@
 #define FARTHER 2.2         /* mm: ground a little farther off */
 #define LEAD 0.9f           /* times from there to nearby it is to the border */
 #define BAND 0.9            /* mm either side of the border, where shares are found */
-#define LEAN_BAND 0.55      /* mm, where it is told how they mix: farther off, shadows lean too */
-#define STEPPED 3.0         /* times as steep as the border: its half stays where it is */
-#define LIGHT_LEAN 0.7      /* of the other, below which it is light that is mixed */
+#define LEAST_MIXED 0.2     /* share of either side: less is mostly noise */
+#define USUAL_BOW 0.005     /* of the way between two colours; a smaller one hardly tells */
 #define LEAST_DIFFERENCE 0.008f /* of the light of glass and ground nearby, to tell a share */
 
 typedef struct
@@ -54,15 +53,6 @@ get_share (const float *colour,
       product += (colour[c] - ground[c]) * (glass[c] - ground[c]);
     }
   return square > LEAST_DIFFERENCE * LEAST_DIFFERENCE ? product / square : otherwise;
-}
-
-/* Of the glass against the ground: where too little is mixed, dark pieces seem larger, bright ones
- * smaller. */
-static double
-darkness (const float *glass,
-          const float *ground)
-{
-  return (double) (ground[0] + ground[1] + ground[2] - glass[0] - glass[1] - glass[2]);
 }
 
 /* Of three channels, what glass and ground nearby have of them. */
@@ -118,54 +108,113 @@ find_sides (const Look *self,
   return sides;
 }
 
-/* The shares of three channels that are mixed evenly where the border is blurred. `lean` (nullable)
- * grows by how much the dark side takes more than half of the border; without it `glass` becomes
- * what is more than half. (transfer full) */
+/* sRGB, IEC 61966-2-1. */
+static float
+encode_one (float light)
+{
+  return light <= 0.0031308f ? 12.92f * light : 1.055f * powf (light, 1 / 2.4f) - 0.055f;
+}
+
+static float
+decode_one (float encoded)
+{
+  return encoded <= 0.04045f ? encoded / 12.92f : powf ((encoded + 0.055f) / 1.055f, 2.4f);
+}
+
+/* Where light is mixed, the file's colours from ground to glass are bowed. */
+typedef struct
+{
+  guint  n;
+  double bows;   /* squares of how far they would be, */
+  double likely; /* and as far as the colours seen are so, the same */
+} Bowing;
+
+static void
+count_bow (Bowing      *bowing,
+           const float *colour,
+           const float *ground,
+           const float *glass,
+           double       share)
+{
+  float middle[3];
+  double square = 0, bow = 0, likely = 0, middle_share;
+
+  if (share < LEAST_MIXED || share > 1 - LEAST_MIXED)
+    return;
+  for (guint c = 0; c < 3; c++)
+    {
+      middle[c] = encode_one ((decode_one (ground[c]) + decode_one (glass[c])) / 2);
+      square += (double) ((glass[c] - ground[c]) * (glass[c] - ground[c]));
+    }
+  middle_share = (double) get_share (middle, ground, glass, 0);
+  for (guint c = 0; c < 3; c++)
+    {
+      double way = (double) (glass[c] - ground[c]);
+      double off = 4 * share * (1 - share)
+                   * ((double) (middle[c] - ground[c]) - middle_share * way);
+
+      bow += off * off;
+      likely += off * ((double) (colour[c] - ground[c]) - share * way);
+    }
+  bowing->n++;
+  bowing->bows += bow / square;
+  bowing->likely += likely / square;
+}
+
+/* The shares of three channels that are mixed evenly where the border is blurred. `bowing`
+ * (nullable) grows by what is seen there. (transfer full) */
 static float *
-mix (const Look *self,
-     const float   *channels,
-     guchar        *glass,
-     double        *lean)
+mix (const Look   *self,
+     const float  *channels,
+     const guchar *glass,
+     Bowing       *bowing)
 {
   g_auto (Sides) sides = find_sides (self, channels, glass);
   guint band = PP_MASK_UNIT * pp_squared_to_dots (self->squared, BAND);
-  guint lean_band = PP_MASK_UNIT * pp_squared_to_dots (self->squared, LEAN_BAND);
   float *shares = g_new (float, self->n);
 
   for (gsize i = 0; i < self->n; i++)
     {
-      guint away = sides.in[i] + sides.out[i];
       const float *g = sides.glass + 3 * i, *h = sides.ground + 3 * i;
 
       shares[i] = glass[i];
-      if (away > band || pp_squared_is_nowhere (self->squared, i))
+      if (sides.in[i] + sides.out[i] > band || pp_squared_is_nowhere (self->squared, i))
         continue;
       shares[i] = get_share (channels + 3 * i, h, g, shares[i]);
-      if (lean != NULL && away <= lean_band) /* before it is clamped: noise would lean */
-        *lean += copysign (1, darkness (g, h))
-                 * ((double) shares[i] - CLAMP (STEPPED * ((double) shares[i] - 0.5) + 0.5, 0, 1));
+      if (bowing != NULL)
+        count_bow (bowing, channels + 3 * i, h, g, (double) shares[i]);
       shares[i] = CLAMP (shares[i], 0, 1);
     }
-  for (gsize i = 0; lean == NULL && i < self->n; i++)
-    glass[i] = shares[i] > 0.5f;
   return shares;
 }
 
-/* As a file has it: sRGB, IEC 61966-2-1. (transfer full) */
+/* What is more than half, which the first border may lie beside. (transfer full) */
+static guchar *
+find_better (const Look   *self,
+             const float  *channels,
+             const guchar *glass)
+{
+  g_autofree float *shares = mix (self, channels, glass, NULL);
+  guchar *better = g_new (guchar, self->n);
+
+  for (gsize i = 0; i < self->n; i++)
+    better[i] = shares[i] > 0.5f;
+  return better;
+}
+
+/* (transfer full) */
 static float *
 encode (const Look *self)
 {
-  const float *light = self->light;
   float *encoded = g_new (float, 3 * self->n);
 
   for (gsize i = 0; i < 3 * self->n; i++)
-    encoded[i] = light[i] <= 0.0031308f ? 12.92f * light[i]
-                                        : 1.055f * powf (light[i], 1 / 2.4f) - 0.055f;
+    encoded[i] = encode_one (self->light[i]);
   return encoded;
 }
 
 /* A lens mixes light, a program that makes a picture smaller or softer mixes what the file has. The
- * right one is told by the two sides of the border, which are alike only there. */
+ * colours at the borders tell which; greys do not, and then it is halfway between the two. */
 float *
 pp_shares_find (const PpGround *ground,
                 const guchar   *glass)
@@ -173,20 +222,14 @@ pp_shares_find (const PpGround *ground,
   const Look self = { ground->squared, ground->light, ground->squared->width,
                       ground->squared->height,
                       (gsize) ground->squared->width * ground->squared->height };
-  g_autofree guchar *better = g_memdup2 (glass, self.n);
   g_autofree float *encoded = encode (&self);
-  double lean_light = 0, lean_file = 0;
-  float *by_light, *by_file;
-
-  /* the first border may lie beside it, and what lies about it then is not what it seems */
-  g_free (mix (&self, encoded, better, NULL));
-  by_light = mix (&self, ground->light, better, &lean_light);
-  by_file = mix (&self, encoded, better, &lean_file);
-  if (fabs (lean_light) > LIGHT_LEAN * fabs (lean_file))
-    {
-      g_free (by_light);
-      return by_file;
-    }
-  g_free (by_file);
-  return by_light;
+  g_autofree guchar *better = find_better (&self, encoded, glass);
+  g_autofree float *by_light = mix (&self, ground->light, better, NULL);
+  Bowing bowing = { 0 };
+  float *shares = mix (&self, encoded, better, &bowing);
+  double doubt = USUAL_BOW * USUAL_BOW * bowing.n;
+  float is_light = (float) CLAMP ((bowing.likely + doubt / 2) / (bowing.bows + doubt), 0, 1);
+  for (gsize i = 0; i < self.n; i++)
+    shares[i] += is_light * (by_light[i] - shares[i]);
+  return shares;
 }

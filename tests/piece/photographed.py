@@ -15,6 +15,7 @@ import PIL.ImageFilter
 from shapely import affinity
 from shapely.geometry import Point, Polygon
 from skimage.draw import polygon as fill
+from skimage.filters import gaussian
 
 FINER = 2  # dots of the drawing along a side of a pixel
 DEEP = [(38, 66, 150), (60, 122, 72), (196, 132, 44), (168, 36, 48), (112, 62, 146), (30, 34, 40),
@@ -114,8 +115,17 @@ def mask_of(camera, polygons, z=0.0, finer=1):
     return PIL.Image.fromarray(mask)
 
 
+def blur_light(pixels, radius):
+    """As a lens does it: what is mixed is light, of which the file has roots (IEC 61966-2-1)."""
+    values = pixels / 255
+    light = numpy.where(values <= 0.04045, values / 12.92, ((values + 0.055) / 1.055) ** 2.4)
+    light = gaussian(light, radius, channel_axis=2)
+    return 255 * numpy.where(light <= 0.0031308, light * 12.92, 1.055 * light ** (1 / 2.4) - 0.055) \
+        .astype(numpy.float32)
+
+
 def photograph(seed, pieces, frame, camera, ground, options):
-    """pieces: (polygon, colour). options: fall, shadow, noise, blur (pixels), rim, quality."""
+    """pieces: (polygon, colour). options: fall, shadow, noise, blur (pixels), rim, quality, by_lens."""
     dice = random.Random(seed)
     noise = numpy.random.default_rng(seed)
     width, height = camera.pixels
@@ -144,8 +154,11 @@ def photograph(seed, pieces, frame, camera, ground, options):
     image = PIL.Image.fromarray(pixels.astype(numpy.uint8))
     for polygon, colour in pieces:
         paint([polygon], colour, options.get('rim', 0))
-    image = image.filter(PIL.ImageFilter.GaussianBlur(options['blur']))
-    pixels = numpy.asarray(image, numpy.float32)
+    if options.get('by_lens'):
+        pixels = blur_light(numpy.asarray(image, numpy.float32), options['blur'])
+    else:
+        image = image.filter(PIL.ImageFilter.GaussianBlur(options['blur']))
+        pixels = numpy.asarray(image, numpy.float32)
     light = shade(dice, (height, width), options['fall'], options.get('from', 0.6))
     if options.get('band'):
         # the soft edge of a shadow that lies over one end of the frame

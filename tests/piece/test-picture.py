@@ -7,74 +7,19 @@ import base64
 import io
 import json
 import os
-import pathlib
 import random
 import re
 import struct
 import subprocess
-import sys
 import tempfile
 import zlib
 
 import numpy
 import PIL.Image
-from shapely import affinity
 from shapely.geometry import Polygon
 
 import photographed
-
-sys.path.insert(0, str(pathlib.Path(__file__).resolve().parents[1]))
-from tap import check, end  # noqa: E402
-
-PROGRAM = sys.argv[1]
-FLAT = (0.7, 0.015)  # mm apart, and share of the area: a border on the sheet
-HIGH = (1.0, 0.025)  # a border 15 mm up
-PIXELS = 4e6
-MOST_POINTS = 320
-def run(folder, picture, *args):
-    path = os.path.join(folder, 'Towpath.jpg')
-    with open(path, 'wb') as file:
-        file.write(picture)
-    return subprocess.run([PROGRAM, 'piece', 'picture', path, *args], capture_output=True,
-                          check=False)
-
-
-def find(folder, picture, *args):
-    done = run(folder, picture, *args, '--json')
-    if done.returncode != 0:
-        print('#', done.stderr.decode().strip())
-        return []
-    answer = json.loads(done.stdout)
-    assert (answer['format'], answer['version']) == ('petalpane-pieces', 1)
-    return answer['pieces']
-
-
-def lie(piece):
-    """The outline where it lay."""
-    ring, *holes = piece['outline']['coordinates']
-    return affinity.translate(Polygon(ring, holes), *piece['at'])
-
-
-def held_against(name, pieces, shapes, limits, off=0.0):
-    """Each shape has one piece and each piece a shape. `off`: mm that the sheet was misread by."""
-    outlines = [lie(piece) for piece in pieces]
-    check(f'{name}: as many as there are', len(outlines) == len(shapes),
-          f'{len(outlines)} for {len(shapes)}')
-    worst, most, whole = 0, 0, True
-    for shape in shapes:
-        near = [o for o in outlines if o.intersection(shape).area > 0.5 * shape.area]
-        if len(near) != 1:
-            worst = most = float('inf')
-            continue
-        worst = max(worst, near[0].hausdorff_distance(shape))
-        most = max(most, abs(near[0].area / shape.area - 1))
-        whole = whole and len(near[0].interiors) == len(shape.interiors)
-    print(f'# {name}: {worst:.2f} mm, {100 * most:.2f} % of the area at most')
-    check(f'{name}: outlines', worst < limits[0] + off, worst)
-    check(f'{name}: areas', most < limits[1], most)
-    check(f'{name}: holes', whole)
-    check(f'{name}: few points', all(sum(map(len, p['outline']['coordinates'])) < MOST_POINTS
-                                     for p in pieces))
+from held import FLAT, HIGH, PROGRAM, check, end, find, held_against, make_photo, run
 
 
 # Each with what is out of the ordinary in it.
@@ -87,39 +32,23 @@ PHOTOS = {
     'pale on white': {'deep': False, 'shadow': 0},
     'one end in shadow': {'band': 0.3, 'noise': 3},
     'warm light, much squeezed': {'ground': (246, 230, 204), 'quality': 70},
+    'out of focus, by the lens': {'by_lens': True, 'blur': 1.6},
+    'out of focus, by a program': {'blur': 1.6},
+    'aslant by 25 degrees, from the foot': {'foot': (0, 298)},
+    'aslant by 25 degrees, from a corner': {'foot': (-211, -211)},
     'rims up': {'rim': 15, 'height': 560, 'foot': (25, 30)},
     'rims up, from far aslant': {'rim': 15, 'height': 620, 'foot': (230, 60)},
+    'rims up, aslant by 25 degrees': {'rim': 15, 'foot': (211, -211)},
     'rims up, turned, in strong light': {'rim': 15, 'height': 620, 'turn': 181, 'shadow': 0.35},
 }
-USUAL = {'turn': 3, 'fall': 0.15, 'shadow': 0.2, 'noise': 2, 'blur': 1.0, 'quality': 88, 'rim': 0,
-         'ground': (240, 239, 235), 'deep': True, 'foot': (8, -6), 'height': 640}
-
-
-def make_photo(seed, options, frame=(180, 240)):
-    dice = random.Random(seed)
-    shapes = photographed.lay_out(dice, *frame, 6)
-    colours = photographed.DEEP if options['deep'] else photographed.PALE
-    pieces = [(shape, colours[(seed + k) % len(colours)]) for k, shape in enumerate(shapes)]
-    upright = round(options['turn'] / 90) % 2 == 0
-    pixels = (int((PIXELS * 0.75) ** 0.5), int((PIXELS / 0.75) ** 0.5))
-    pixels = pixels if upright else pixels[::-1]
-    room = frame if upright else frame[::-1]
-    middle = (frame[0] / 2, frame[1] / 2)
-    camera = photographed.Camera(
-        (middle[0] + options['foot'][0], middle[1] + options['foot'][1]), options['height'], middle,
-        options['turn'], pixels, 0.92 * min(pixels[0] / (room[0] + 40), pixels[1] / (room[1] + 40)))
-    return photographed.photograph(seed, pieces, frame, camera, options['ground'], options), shapes, \
-        camera
 
 
 def check_photos(folder):
     for seed, (name, special) in enumerate(PHOTOS.items()):
-        options = {**USUAL, **special}
-        picture, shapes, camera = make_photo(seed, options)
-        rim = ('--camera', str(options['height']), '--rim', str(options['rim'])) \
-            if options['rim'] else ()
+        picture, shapes, camera = make_photo(seed, special)
+        rim = ('--camera', str(camera.lens[2]), '--rim', '15') if 'rim' in special else ()
         pieces = find(folder, picture, '--frame', '180x240', *rim)
-        held_against(name, pieces, shapes, HIGH if options['rim'] else FLAT)
+        held_against(name, pieces, shapes, HIGH if rim else FLAT)
         if seed == 0:
             check_art(pieces)
             check_corners(folder, picture, shapes, camera)
