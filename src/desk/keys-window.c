@@ -103,7 +103,7 @@ static const Row look_rows[] = {
 
 static const Row piece_rows[] = {
   { N_("Put it in the tray"), "<Control>Return" },
-  { N_("Put it on the glass too"), "<Control><Shift>Return" },
+  { N_("Put in the tray and make another"), "<Control><Shift>Return" },
   { N_("Undo, redo while it is made"), "<Control>z <Control><Shift>z" },
   { N_("The picture larger, smaller"), "plus minus" },
   { N_("The whole picture"), "0" },
