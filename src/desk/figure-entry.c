@@ -269,6 +269,27 @@ changed_cb (GtkEntry      *entry,
     tell_fault (self, NULL);
 }
 
+static gboolean
+choose_all_cb (gpointer data)
+{
+  PpFigureEntry *self = data;
+  GtkEntry *entry = PRIVATE (self)->entry;
+
+  if (entry != NULL && !is_typed (self)
+      && (gtk_widget_get_state_flags (GTK_WIDGET (entry)) & GTK_STATE_FLAG_FOCUS_WITHIN) != 0)
+    gtk_editable_select_region (GTK_EDITABLE (entry), 0, -1);
+  return G_SOURCE_REMOVE;
+}
+
+/* What is typed takes the place of what stands there, after a press as after Tab. Later, as the
+ * press has yet to put the cursor where it was. */
+static void
+enter_cb (GtkEventController *controller,
+          PpFigureEntry      *self)
+{
+  g_idle_add_full (G_PRIORITY_HIGH_IDLE, choose_all_cb, g_object_ref (self), g_object_unref);
+}
+
 static void
 leave_cb (GtkEventController *controller,
           PpFigureEntry      *self)
@@ -396,6 +417,7 @@ pp_figure_entry_class_init (PpFigureEntryClass *klass)
   gtk_widget_class_bind_template_child_private (widget_class, PpFigureEntry, fault);
   gtk_widget_class_bind_template_callback (widget_class, activate_cb);
   gtk_widget_class_bind_template_callback (widget_class, changed_cb);
+  gtk_widget_class_bind_template_callback (widget_class, enter_cb);
   gtk_widget_class_bind_template_callback (widget_class, leave_cb);
 }
 

@@ -49,6 +49,19 @@ def open_bench(session, name):
     return desk, path
 
 
+def pressed(session):
+    """What is typed takes the place of a figure that was pressed."""
+    desk, path = open_bench(session, 'pressed')
+    desk.press('text box', 'How many')
+    desk.type('4')
+    fill(desk, 'Name', 'Alder')
+    desk.key('ctrl+Return')
+    desk.find('list item', steps.begins('Alder, '))
+    tray = save_until(desk, path, lambda tray: 'Alder' in tray and tray)
+    check('4 is typed over the 1', tray['Alder']['count'] == 4, tray['Alder']['count'])
+    steps.end(desk)
+
+
 def get_width(outline, up):
     x0, y0, x1, y1 = outline.bounds
     y = y1 - up * (y1 - y0)
@@ -160,4 +173,4 @@ def box(session):
     steps.end(desk)
 
 
-run(Session(), [leaf, undo_in_bench, change, box])
+run(Session(), [leaf, pressed, undo_in_bench, change, box])
