@@ -2,9 +2,7 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
-#include "advise/curable.h"
-
-#include "advise/propose-private.h"
+#include "advise/curable-private.h"
 
 typedef struct
 {

@@ -34,15 +34,6 @@ carry_point (PpPoint       p,
   return carry (data, p);
 }
 
-static PpPoint
-shift_point (PpPoint       p,
-             gconstpointer data)
-{
-  const PpPoint *by = data;
-
-  return (PpPoint) { p.x + by->x, p.y + by->y };
-}
-
 static PpBackground *
 fit_background (const Fit *self,
                 GError   **error)
@@ -76,12 +67,12 @@ fit_part (const Fit     *self,
 {
   PpPoint by = part_way (self, fused);
   PpFused draft = *fused;
-  g_autoptr (PpOutline) outline = pp_outline_map (fused->outline, shift_point, &by);
+  g_autoptr (PpOutline) outline = pp_outline_move (fused->outline, by);
   g_autoptr (PpOutline) insert = NULL;
 
   draft.outline = outline;
   if (draft.has_pocket)
-    draft.pocket.insert = insert = pp_outline_map (fused->pocket.insert, shift_point, &by);
+    draft.pocket.insert = insert = pp_outline_move (fused->pocket.insert, by);
   return pp_fused_new (&draft, error);
 }
 
@@ -113,7 +104,7 @@ fit_placement (const Fit         *self,
     {
       PpPoint by = part_way (self, pp_panel_find_fused (self->panel, placement->pocket, NULL));
 
-      at = shift_point (at, &by);
+      at = (PpPoint) { at.x + by.x, at.y + by.y };
     }
   else
     at = carry (self, at);

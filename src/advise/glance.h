@@ -29,9 +29,6 @@ typedef enum
 /* A set of them: bits 1 << PpProbeKind. */
 typedef guint PpProbes;
 
-/* Those that see what a finding of this code is about; none where it is of no sight (curable.c). */
-PpProbes pp_probes_of (const char *code);
-
 /* Covered by a piece that covers all its points. */
 typedef struct
 {

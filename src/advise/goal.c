@@ -5,7 +5,7 @@
 #include "advise/goal.h"
 
 #include "advise/change.h"
-#include "advise/glance.h"
+#include "advise/curable-private.h"
 #include "advise/weight.h"
 #include "glue/job.h"
 #include "glue/schedule.h"

@@ -4,26 +4,20 @@
  */
 #pragma once
 
+#include "advise/curable-private.h"
 #include "advise/propose.h"
 
 G_BEGIN_DECLS
 
-/* What can be done about a finding. */
-typedef enum
-{
-  PP_MEND_NOTHING,
-  PP_MEND_WIRE,  /* a piece over it; now and then another length or other holes */
-  PP_MEND_DISC,  /* a piece over a knot or hole, or that under one */
-  PP_MEND_PIECE,
-  PP_MEND_HOLE,
-  PP_MEND_HANG,
-  PP_MEND_GROUP,
-  PP_MEND_STOCK, /* one taken off */
-  PP_MEND_STEMS, /* one taken out of the pocket */
-} PpMend;
+#define PP_PROPOSE_GRAIN 8.0 /* steps a mm: exact in binary, and finer than a hand lays */
 
-/* By the code of a finding (curable.c). */
-PpMend   pp_mend_of          (const char       *code);
+/* About `by` mm from `from`, in such steps. */
+static inline double
+pp_propose_step (double from,
+                 double by)
+{
+  return from + round (by * PP_PROPOSE_GRAIN) / PP_PROPOSE_GRAIN;
+}
 
 static inline const PpPlacement *
 pp_proposer_placement (const PpProposer *self,

@@ -141,8 +141,8 @@ move_hole (const PpProposer *self,
 
   if (may_move_hole (self, index))
     pp_moves_add (moves, (PpMove) { .kind = PP_MOVE_HOLE, .index = index,
-                                    .pose = { hole->x + round (8 * by.x) / 8,
-                                              hole->y + round (8 * by.y) / 8, 0, FALSE } });
+                                    .pose = { pp_propose_step (hole->x, by.x),
+                                              pp_propose_step (hole->y, by.y), 0, FALSE } });
 }
 
 static PpMoves

@@ -10,7 +10,6 @@
 
 #include <string.h>
 
-#define GRAIN 8.0  /* steps a mm: exact in binary, and finer than a hand lays */
 
 gboolean
 pp_propose_is_free (const PpProposer *self,
@@ -38,8 +37,8 @@ pp_propose_pose (const PpProposer *self,
 
   if (given == NULL)
     given = now;
-  move.pose.x = given->x + round ((now->x + by.x - given->x) * GRAIN) / GRAIN;
-  move.pose.y = given->y + round ((now->y + by.y - given->y) * GRAIN) / GRAIN;
+  move.pose.x = pp_propose_step (given->x, now->x + by.x - given->x);
+  move.pose.y = pp_propose_step (given->y, now->y + by.y - given->y);
   move.pose.rotation = given->rotation
                        + round (pp_turn_between (given->rotation, now->rotation + turn));
   return move;

@@ -11,6 +11,7 @@
 
 #include "art/art-cost.h"
 
+#include "art/art-fail.h"
 #include "panel/i18n.h"
 
 #define STOPS_PER_ELEMENT 8.0 /* a stop of a gradient costs far less than an element */
@@ -177,21 +178,15 @@ pp_art_cost_refer_by_all (PpArtCost  *self,
 }
 
 static gboolean
-fail (GError     **error,
-      const char  *text)
-{
-  g_set_error_literal (error, PP_ART_ERROR, PP_ART_ERROR_TOO_MUCH, text);
-  return FALSE;
-}
-
-static gboolean
 is_within_limits (const Node  *node,
                   GError     **error)
 {
   if (node->cost > PP_ART_MAX_COST)
-    return fail (error, _("The drawing has too many parts to be drawn quickly."));
+    return pp_art_fail (error, PP_ART_ERROR_TOO_MUCH,
+                        _("The drawing has too many parts to be drawn quickly."));
   if (node->scale > PP_ART_MAX_SCALE)
-    return fail (error, _("The drawing enlarges its parts too much."));
+    return pp_art_fail (error, PP_ART_ERROR_TOO_MUCH,
+                        _("The drawing enlarges its parts too much."));
   return TRUE;
 }
 
@@ -209,9 +204,10 @@ sum (PpArtCost  *self,
   if (node->state == SUMMED)
     return TRUE;
   if (node->state == OPEN)
-    return fail (error, _("The drawing refers to itself in a circle."));
+    return pp_art_fail (error, PP_ART_ERROR_TOO_MUCH,
+                        _("The drawing refers to itself in a circle."));
   if (above > PP_ART_MAX_CHAIN)
-    return fail (error, _("The drawing is nested too deeply."));
+    return pp_art_fail (error, PP_ART_ERROR_TOO_MUCH, _("The drawing is nested too deeply."));
   node->state = OPEN;
   node->cost = node->own;
   node->scale = 1;
@@ -252,7 +248,8 @@ check_style_sheets (PpArtCost  *self,
 
       for (guint k = 0; k < named->len; k++)
         if (get_node (self, g_array_index (named, guint, k))->part == PP_ART_DRAWN)
-          return fail (error, _("The drawing's style sheet refers to more than colours."));
+          return pp_art_fail (error, PP_ART_ERROR_TOO_MUCH,
+                              _("The drawing's style sheet refers to more than colours."));
     }
   return TRUE;
 }

@@ -14,6 +14,7 @@
 #include "art/art-judge.h"
 
 #include "art/art-cost.h"
+#include "art/art-fail.h"
 #include "art/art-numbers.h"
 #include "art/art-refs.h"
 #include "art/art-rules.h"
@@ -49,15 +50,6 @@ typedef struct
   double     pixels;
   double     words; /* bytes of text */
 } Judge;
-
-static gboolean
-fail (GError     **error,
-      PpArtError   code,
-      const char  *text)
-{
-  g_set_error_literal (error, PP_ART_ERROR, (int) code, text);
-  return FALSE;
-}
 
 static gboolean
 is_svg_root (const char  *name,
@@ -151,8 +143,8 @@ judge_size (Judge       *self,
     pp_art_cost_weigh (self->cost, element, length * length * bend * bend / PATH_BYTES_SQUARED);
   if (greatest > PP_ART_MAX_NUMBER
       || (strcmp (name, "viewBox") == 0 && !read_view_box (value, &side)))
-    return fail (error, PP_ART_ERROR_TOO_MUCH,
-                 _("The drawing has a size that no piece can have."));
+    return pp_art_fail (error, PP_ART_ERROR_TOO_MUCH,
+                        _("The drawing has a size that no piece can have."));
   return TRUE;
 }
 
@@ -180,7 +172,7 @@ judge_attributes (Judge       *self,
   pp_art_cost_weigh (self->cost, element, refs.pixels / PIXELS_PER_ELEMENT);
   self->pixels += refs.pixels;
   return self->pixels <= MAX_PIXELS
-         || fail (error, PP_ART_ERROR_TOO_MUCH, _("The drawing's pictures are too large."));
+         || pp_art_fail (error, PP_ART_ERROR_TOO_MUCH, _("The drawing's pictures are too large."));
 }
 
 static void
@@ -243,12 +235,13 @@ start_element (GMarkupParseContext  *context,
 
   if (self->n_elements == 0 && !is_svg_root (name, names, values))
     {
-      fail (error, PP_ART_ERROR_NOT_SVG, _("This is not an SVG drawing."));
+      pp_art_fail (error, PP_ART_ERROR_NOT_SVG, _("This is not an SVG drawing."));
       return;
     }
   if (self->depth == MAX_DEPTH || self->n_elements == MAX_ELEMENTS)
     {
-      fail (error, PP_ART_ERROR_TOO_MUCH, _("The drawing has too many parts to be drawn quickly."));
+      pp_art_fail (error, PP_ART_ERROR_TOO_MUCH,
+                   _("The drawing has too many parts to be drawn quickly."));
       return;
     }
   if (!pp_art_rules_judge_name (name, error))
@@ -313,9 +306,9 @@ judge_passthrough (GMarkupParseContext  *context,
                    GError              **error)
 {
   if (g_str_has_prefix (text, "<?xml-stylesheet"))
-    fail (error, PP_ART_ERROR_OUTSIDE, _("The drawing refers to something outside itself."));
+    pp_art_fail (error, PP_ART_ERROR_OUTSIDE, _("The drawing refers to something outside itself."));
   else if (!g_str_has_prefix (text, "<?") && !g_str_has_prefix (text, "<!--"))
-    fail (error, PP_ART_ERROR_SCRIPT, _("The drawing declares a document type."));
+    pp_art_fail (error, PP_ART_ERROR_SCRIPT, _("The drawing declares a document type."));
 }
 
 /* After the walk, because a sheet holds for elements before it too. */
@@ -335,7 +328,8 @@ judge_style_sheets (Judge   *self,
     selectors += *at == '{' || *at == ',';
   if (self->style->len > MAX_STYLE || selectors * self->n_elements > MAX_MATCHES
       || strchr (css, '~') != NULL || strcasestr (css, ":nth-") != NULL || refs.pixels > 0)
-    return fail (error, PP_ART_ERROR_TOO_MUCH, _("The drawing's style sheet is too costly."));
+    return pp_art_fail (error, PP_ART_ERROR_TOO_MUCH,
+                        _("The drawing's style sheet is too costly."));
   for (guint i = 0; i < refs.ids->len; i++)
     pp_art_cost_refer_by_all (self->cost, g_ptr_array_index (refs.ids, i));
   pp_art_cost_weigh_all (self->cost, pp_art_rules_get_css_layer_cost (self->style->str));
@@ -382,12 +376,12 @@ pp_art_judge (GBytes  *svg,
 
   if (length > PP_PIECE_MAX_ART)
     {
-      fail (error, PP_ART_ERROR_TOO_MUCH, _("The drawing is too large."));
+      pp_art_fail (error, PP_ART_ERROR_TOO_MUCH, _("The drawing is too large."));
       return NULL;
     }
   if (length == 0 || !g_utf8_validate (text, (gssize) length, NULL))
     {
-      fail (error, PP_ART_ERROR_NOT_SVG, _("This is not an SVG drawing."));
+      pp_art_fail (error, PP_ART_ERROR_NOT_SVG, _("This is not an SVG drawing."));
       return NULL;
     }
   if (length >= 3 && memcmp (text, "\xef\xbb\xbf", 3) == 0)
@@ -399,7 +393,7 @@ pp_art_judge (GBytes  *svg,
     return NULL;
   if (self.n_elements == 0) /* the parser is content with a declaration alone */
     {
-      fail (error, PP_ART_ERROR_NOT_SVG, _("This is not an SVG drawing."));
+      pp_art_fail (error, PP_ART_ERROR_NOT_SVG, _("This is not an SVG drawing."));
       return NULL;
     }
   if (!judge_style_sheets (&self, error))

@@ -10,6 +10,7 @@
 
 #include "art/art-rules.h"
 
+#include "art/art-fail.h"
 #include "art/art-numbers.h"
 #include "panel/i18n.h"
 
@@ -33,15 +34,6 @@ pp_art_is_one_of (const char         *name,
   return FALSE;
 }
 
-static gboolean
-fail (GError     **error,
-      PpArtError   code,
-      const char  *text)
-{
-  g_set_error_literal (error, PP_ART_ERROR, (int) code, text);
-  return FALSE;
-}
-
 gboolean
 pp_art_rules_judge_name (const char  *name,
                          GError     **error)
@@ -53,14 +45,14 @@ pp_art_rules_judge_name (const char  *name,
   const char *local = pp_art_get_local_name (name);
 
   if (pp_art_is_one_of (local, scripts))
-    return fail (error, PP_ART_ERROR_SCRIPT,
-                 _("The drawing holds a script or a part that is no drawing."));
+    return pp_art_fail (error, PP_ART_ERROR_SCRIPT,
+                        _("The drawing holds a script or a part that is no drawing."));
   if (pp_art_is_one_of (local, outside))
-    return fail (error, PP_ART_ERROR_OUTSIDE,
-                 _("The drawing refers to something outside itself."));
+    return pp_art_fail (error, PP_ART_ERROR_OUTSIDE,
+                        _("The drawing refers to something outside itself."));
   if (pp_art_is_one_of (local, costly) || g_str_has_prefix (local, "fe"))
-    return fail (error, PP_ART_ERROR_TOO_MUCH,
-                 _("The drawing has filters or markers, which may take very long to draw."));
+    return pp_art_fail (error, PP_ART_ERROR_TOO_MUCH,
+                        _("The drawing has filters or markers, which may take very long to draw."));
   return TRUE;
 }
 
@@ -138,15 +130,16 @@ pp_art_rules_judge_css (const char  *escaped,
   g_autofree char *css = pp_art_css_undo_escapes (escaped);
 
   if (css_sets (css, "stroke-dasharray", "none"))
-    return fail (error, PP_ART_ERROR_TOO_MUCH,
-                 _("The drawing has dashed lines, which may take very long to draw."));
+    return pp_art_fail (error, PP_ART_ERROR_TOO_MUCH,
+                        _("The drawing has dashed lines, which may take very long to draw."));
   if (css_sets (css, "transform", "none") || pp_art_numbers_greatest (css) > PP_ART_MAX_NUMBER)
-    return fail (error, PP_ART_ERROR_TOO_MUCH,
-                 _("The drawing is larger than any panel, or enlarged in its style."));
+    return pp_art_fail (error, PP_ART_ERROR_TOO_MUCH,
+                        _("The drawing is larger than any panel, or enlarged in its style."));
   if (strcasestr (css, "inherit") != NULL
       && (strcasestr (css, "mask") != NULL || strcasestr (css, "clip-path") != NULL))
-    return fail (error, PP_ART_ERROR_TOO_MUCH,
-                 _("The drawing hands down masks or clips, which may take very long to draw."));
+    return pp_art_fail (error, PP_ART_ERROR_TOO_MUCH,
+                        _("The drawing hands down masks or clips, which may take very "
+                          "long to draw."));
   return TRUE;
 }
 
@@ -177,10 +170,10 @@ pp_art_rules_judge_attribute (const char  *name,
   if (strcmp (name, "xmlns") == 0 || g_str_has_prefix (name, "xmlns:"))
     return TRUE;
   if (g_ascii_strncasecmp (local, "on", 2) == 0)
-    return fail (error, PP_ART_ERROR_SCRIPT, _("The drawing holds a script."));
+    return pp_art_fail (error, PP_ART_ERROR_SCRIPT, _("The drawing holds a script."));
   if (strcmp (name, "xml:base") == 0)
-    return fail (error, PP_ART_ERROR_OUTSIDE,
-                 _("The drawing refers to something outside itself."));
+    return pp_art_fail (error, PP_ART_ERROR_OUTSIDE,
+                        _("The drawing refers to something outside itself."));
   if (g_ascii_strcasecmp (local, "href") == 0 || g_ascii_strcasecmp (local, "src") == 0)
     return *value == '\0' || pp_art_refs_add_address (refs, value, error);
   return pp_art_refs_add_css (refs, value, error) && judge_declaration (local, value, error);

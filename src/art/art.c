@@ -15,6 +15,7 @@
 #include "art/art.h"
 
 #include "art/art-judge.h"
+#include "art/svg-length.h"
 #include "panel/i18n.h"
 
 #include <gio/gio.h>
@@ -40,29 +41,6 @@ struct _PpArt
 
 G_DEFINE_QUARK (pp-art-error-quark, pp_art_error)
 
-/* mm, or 0 for a length that has no fixed size. */
-static double
-get_mm (RsvgLength length)
-{
-  switch (length.unit)
-    {
-    case RSVG_UNIT_MM:
-      return length.length;
-    case RSVG_UNIT_CM:
-      return length.length * 10;
-    case RSVG_UNIT_IN:
-      return length.length * PP_MM_PER_INCH;
-    case RSVG_UNIT_PERCENT:
-    case RSVG_UNIT_PX:
-    case RSVG_UNIT_EM:
-    case RSVG_UNIT_EX:
-    case RSVG_UNIT_PT:
-    case RSVG_UNIT_PC:
-    default:
-      return 0;
-    }
-}
-
 /* Without a viewBox the drawing begins at 0, 0 and is as large as it says, if in mm. */
 static gboolean
 measure (PpArt   *self,
@@ -75,7 +53,7 @@ measure (PpArt   *self,
   rsvg_handle_get_intrinsic_dimensions (self->handle, &has_width, &width, &has_height, &height,
                                         &has_view, &view);
   if (!has_view && has_width && has_height)
-    view = (RsvgRectangle) { 0, 0, get_mm (width), get_mm (height) };
+    view = (RsvgRectangle) { 0, 0, pp_svg_length_to_mm (width), pp_svg_length_to_mm (height) };
   else if (!has_view)
     view = (RsvgRectangle) { 0 };
   self->box = (PpBox) { view.x, view.y, view.x + view.width, view.y + view.height };

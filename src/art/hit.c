@@ -6,18 +6,7 @@
 
 #include "art/hit.h"
 
-static double
-distance_to_segment (PpPoint p,
-                     PpPoint a,
-                     PpPoint b)
-{
-  double dx = b.x - a.x, dy = b.y - a.y;
-  double length2 = dx * dx + dy * dy;
-  double t = length2 > 0 ? ((p.x - a.x) * dx + (p.y - a.y) * dy) / length2 : 0;
-
-  t = CLAMP (t, 0, 1);
-  return hypot (p.x - a.x - t * dx, p.y - a.y - t * dy);
-}
+#include "shape/polygon.h"
 
 int
 pp_hit_body (const PpScene *scene,
@@ -86,7 +75,7 @@ pp_hit_wire (const PpScene *scene,
     return FALSE;
   from = pp_scene_knot_hole (scene, 0);
   to = pp_scene_knot_hole (scene, 1);
-  return distance_to_segment (p, (PpPoint) { from->x, from->y }, (PpPoint) { to->x, to->y })
+  return pp_segment_distance ((PpPoint) { from->x, from->y }, (PpPoint) { to->x, to->y }, p)
          <= scene->panel->wire->diameter / 2 + reach;
 }
 

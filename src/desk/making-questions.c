@@ -23,7 +23,6 @@
 #define COLUMNS 3 /* of pictures */
 #define MOST_COUNT 9999
 #define MOST_THICKNESS 100.0 /* mm */
-#define MOST_GAP 300.0
 #define MOST_WEIGHT 1e5 /* g */
 
 struct _PpMakingQuestions
@@ -339,7 +338,7 @@ set_ranges (PpMakingQuestions *self)
   pp_figure_entry_set_range (self->weighed, 1, MOST_COUNT);
   pp_figure_entry_set_range (self->offcuts, 1, 100);
   pp_figure_entry_set_range (self->offcut, 0.1, MOST_THICKNESS);
-  pp_figure_entry_set_range (self->gap, 0, MOST_GAP);
+  pp_figure_entry_set_range (self->gap, 0, PP_LYING_MOST_GAP);
   pp_figure_entry_set_range (self->thickness, 0.5, MOST_THICKNESS);
   pp_figure_entry_set_range (self->weight, 0.1, MOST_WEIGHT);
 }

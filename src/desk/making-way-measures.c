@@ -16,7 +16,7 @@
 #include "panel/measure.h"
 
 #define COLUMNS 3
-#define MOST 3000.0 /* mm */
+#define MOST PP_BACKGROUND_MAX_SIDE
 
 #define PP_TYPE_MEASURES_FORM (pp_measures_form_get_type ())
 G_DECLARE_FINAL_TYPE (PpMeasuresForm, pp_measures_form, PP, MEASURES_FORM, GtkBox)

@@ -514,10 +514,10 @@ pp_picture_form_init (PpPictureForm *self)
       gtk_box_append (GTK_BOX (self->scale_box), GTK_WIDGET (self->scales[i]));
       g_signal_connect (self->scales[i], "toggled", G_CALLBACK (scale_cb), self);
     }
-  pp_figure_entry_set_range (self->across, 1, PP_SQUARED_MOST_SIDE);
-  pp_figure_entry_set_range (self->down, 1, PP_SQUARED_MOST_SIDE);
+  pp_figure_entry_set_range (self->across, 1, PP_BACKGROUND_MAX_SIDE);
+  pp_figure_entry_set_range (self->down, 1, PP_BACKGROUND_MAX_SIDE);
   pp_figure_entry_set_range (self->dpi, PP_SQUARED_LEAST_DPI, PP_SQUARED_MOST_DPI);
-  pp_figure_entry_set_range (self->length, 1, PP_SQUARED_MOST_SIDE);
+  pp_figure_entry_set_range (self->length, 1, PP_BACKGROUND_MAX_SIDE);
   pp_figure_entry_set_range (self->lens, 1, MOST_LENS);
   pp_figure_entry_set_range (self->rim, 0, MOST_RIM);
 }

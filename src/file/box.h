@@ -7,8 +7,11 @@
  * or broken is counted down. A tray piece names its piece in the box by `box`.
  *
  * Every change reads the file anew under a lock, and writes it whole; so two windows never lose
- * what the other did, and a damaged box is refused and stays as it is. Paths are in the file name
- * encoding. All but where it says otherwise: FALSE or NULL with one calm sentence (PP_FILE_ERROR).
+ * what the other did, and a damaged box is refused and stays as it is. It waits for the lock, 5 s
+ * at most, and until the disk has answered: call it from a worker thread where that matters.
+ *
+ * Paths are in the file name encoding. All but where it says otherwise: FALSE or NULL with one calm
+ * sentence (PP_FILE_ERROR).
  */
 #pragma once
 

@@ -26,7 +26,7 @@ typedef struct
 typedef struct
 {
   PpReader   *reader;
-  JsonObject *object; /* NULL once there is an error */
+  JsonObject *object; /* NULL where there was none, or an error before */
   char       *path;   /* "tray[2].form"; "" for the whole file */
   GHashTable *taken;
 } PpMembers;

@@ -2,9 +2,10 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Every key is written, also where the value is the one that a missing key has; members the
- * program does not know stand at the end of their object. `name` as in json-write.h: NULL in an
- * array.
+ * Every key is written, also where the value is the one that a missing key has; only density and
+ * expansion of a fused part's glass, flat of a form, and art and box of a piece are left out where
+ * they are not set. Members the program does not know stand at the end of their object. `name` as
+ * in json-write.h: NULL in an array.
  */
 #pragma once
 

@@ -83,15 +83,6 @@ pp_edit_remove_fused (const PpPanel *panel,
   return pp_panel_new (&draft, error);
 }
 
-PpPoint
-pp_edit_move_point (PpPoint       p,
-                    gconstpointer data)
-{
-  const PpPoint *by = data;
-
-  return (PpPoint) { p.x + by->x, p.y + by->y };
-}
-
 /* The ids of the placements in its pocket. (transfer full) */
 static char **
 list_stems (const PpPanel *panel,
@@ -138,9 +129,9 @@ pp_edit_move_fused (const PpPanel *panel,
   if (before == NULL)
     return pp_edit_refuse_unknown (fused, error);
   moved = pp_edit_set_outlines (panel, *before,
-                                pp_outline_map (before->outline, pp_edit_move_point, &by),
+                                pp_outline_move (before->outline, by),
                                 before->has_pocket
-                                  ? pp_outline_map (before->pocket.insert, pp_edit_move_point, &by)
+                                  ? pp_outline_move (before->pocket.insert, by)
                                   : NULL,
                                 error);
   stems = list_stems (panel, fused);

@@ -26,8 +26,6 @@ char      *pp_edit_take_id         (const PpPanel *panel, const char *prefix, gu
 /* The panel with another stack; takes `placements`, NULL after an error. */
 PpPanel   *pp_edit_with_placements (const PpPanel *panel, GPtrArray *placements, GError **error);
 
-/* A PpPointMap by a PpPoint. */
-PpPoint    pp_edit_move_point     (PpPoint p, gconstpointer by);
 /* The panel with a fused part as `draft` but with `outline`, and with `insert` (nullable: as it is)
  * in its pocket; both are taken. */
 PpPanel   *pp_edit_set_outlines   (const PpPanel *panel, PpFused draft, PpOutline *outline,

@@ -51,7 +51,7 @@ carry_insert (const PpPanel *panel,
     largest = pp_edit_cut_largest (panel, draft);
   if (largest != NULL)
     return largest;
-  return pp_outline_map (before->pocket.insert, pp_edit_move_point, &by);
+  return pp_outline_move (before->pocket.insert, by);
 }
 
 /* (transfer full) */

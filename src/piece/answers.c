@@ -9,7 +9,6 @@
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
 
-#define MOST_GAP 300.0     /* mm */
 #define GAP_ACROSS 0.16    /* of a round piece's width, slumped into a bowl or over a form */
 #define GAP_ALONG 0.08     /* of a long piece's length */
 #define SHADOW_FROM 0.1    /* what lets less through hides a black line */
@@ -122,12 +121,8 @@ pp_answers_apply (const PpAnswers *self,
   g_autoptr (PpHeightGrid) grid = NULL;
   PpLying lying;
 
-  if (self->gap < 0 || self->gap > MOST_GAP)
-    {
-      g_set_error_literal (error, PP_PANEL_ERROR, PP_PANEL_ERROR_VALUE,
-                           _("The height of the high part must be from 0 to 300 mm."));
-      return NULL;
-    }
+  if (!isnan (self->gap) && !pp_lying_check_gap (self->gap, error))
+    return NULL;
   if (self->name != NULL && *self->name != '\0')
     draft.name = self->name;
   draft.count = self->count;

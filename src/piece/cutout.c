@@ -9,6 +9,7 @@
 #include "art/draw.h"
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
+#include "piece/srgb.h"
 #include "shape/polygon.h"
 
 #include <cairo.h>
@@ -229,12 +230,6 @@ draw (const PpSquared *squared,
   return frame (png, box);
 }
 
-static double
-to_srgb (double light)
-{
-  return light <= 0.0031308 ? light * 12.92 : 1.055 * pow (light, 1 / 2.4) - 0.055;
-}
-
 static char *
 mean_colour (const PpFound *found,
              guint          piece)
@@ -253,7 +248,11 @@ mean_colour (const PpFound *found,
         n_in++;
       }
   for (guint c = 0; c < 3; c++)
-    bytes[c] = (guint) CLAMP (lround (255 * to_srgb (sum[c] / (double) MAX (n_in, 1))), 0, 255);
+    {
+      float light = (float) (sum[c] / (double) MAX (n_in, 1));
+
+      bytes[c] = (guint) CLAMP (lroundf (255 * pp_srgb_encode (light)), 0, 255);
+    }
   return g_strdup_printf ("#%02x%02x%02x", bytes[0], bytes[1], bytes[2]);
 }
 

@@ -10,6 +10,7 @@
 #include "piece/drawing.h"
 
 #include "art/art-judge.h"
+#include "art/svg-length.h"
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
 #include "piece/frame.h"
@@ -25,7 +26,6 @@
 #define OFF 0.02           /* mm, by which fewer points may part from the silhouette */
 #define LEAST_OFF 0.25     /* pixels, which is what rounded coverage makes of a straight side */
 #define LEAST_AREA 1.0     /* mm² */
-#define MOST_SIDE 3000.0   /* mm */
 #define CLIP "petalpane-outline"
 
 static gboolean
@@ -34,17 +34,6 @@ refuse (const char *sentence,
 {
   g_set_error_literal (error, PP_PANEL_ERROR, PP_PANEL_ERROR_VALUE, sentence);
   return FALSE;
-}
-
-/* mm, or 0 where it does not say. */
-static double
-get_mm (RsvgLength length)
-{
-  if (length.unit == RSVG_UNIT_MM)
-    return length.length;
-  if (length.unit == RSVG_UNIT_CM)
-    return length.length * 10;
-  return length.unit == RSVG_UNIT_IN ? length.length * PP_MM_PER_INCH : 0;
 }
 
 /* mm of one unit of its viewBox. */
@@ -69,10 +58,10 @@ get_scale (GBytes  *judged,
   rsvg_handle_get_intrinsic_dimensions (handle, &has_width, &width, &has_height, &height, &has_view,
                                         &view);
   g_object_unref (handle);
-  if (has_view && has_width && get_mm (width) > 0)
-    least = get_mm (width) / view.width;
-  if (has_view && has_height && get_mm (height) > 0)
-    least = fmin (least, get_mm (height) / view.height);
+  if (has_view && has_width && pp_svg_length_to_mm (width) > 0)
+    least = pp_svg_length_to_mm (width) / view.width;
+  if (has_view && has_height && pp_svg_length_to_mm (height) > 0)
+    least = fmin (least, pp_svg_length_to_mm (height) / view.height);
   *scale = isfinite (least) ? least : 1;
   return TRUE;
 }
@@ -226,15 +215,6 @@ join (GPtrArray *rings,
   return NULL;
 }
 
-static PpPoint
-shift (PpPoint       p,
-       gconstpointer data)
-{
-  const PpPoint *by = data;
-
-  return (PpPoint) { p.x + by->x, p.y + by->y };
-}
-
 /* FALSE if it has no such part. */
 static gboolean
 find_part (const GPtrArray      *parts,
@@ -271,7 +251,7 @@ get_silhouette (GBytes      *svg,
   if (art == NULL)
     return NULL;
   box = pp_art_get_box (art);
-  if (fmax (pp_box_width (box), pp_box_height (box)) > MOST_SIDE)
+  if (fmax (pp_box_width (box), pp_box_height (box)) > PP_BACKGROUND_MAX_SIDE)
     {
       refuse (_("The drawing is larger than any panel; it must be in millimetres."), error);
       return NULL;
@@ -342,7 +322,7 @@ pp_drawing_make (GBytes        *svg,
     return NULL;
   middle = pp_outline_centroid (silhouette);
   by = (PpPoint) { -middle.x, -middle.y };
-  outline = pp_outline_map (silhouette, shift, &by);
+  outline = pp_outline_move (silhouette, by);
   art = pp_frame_art (svg, scale, by, error);
   if (art == NULL)
     return NULL;

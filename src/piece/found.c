@@ -4,6 +4,7 @@
  */
 #include "piece/found.h"
 
+#include "piece/beside.h"
 #include "piece/mask.h"
 #include "piece/parted.h"
 #include "piece/smooth.h"
@@ -78,10 +79,9 @@ give_back (PpFound     *self,
   for (guint i = 0; i < reached->len; i++)
     {
       gsize at = g_array_index (reached, gsize, i);
-      const gsize next[] = { at % squared->width > 0 ? at - 1 : n,
-                             (at + 1) % squared->width > 0 ? at + 1 : n, at - squared->width,
-                             at + squared->width };
+      gsize next[4];
 
+      pp_dots_beside (at, squared->width, n, next);
       for (guint k = 0; k < 4; k++)
         if (next[k] < n && self->labels[next[k]] == 0 && cuts[next[k]] > 0.5f)
           {
@@ -400,7 +400,8 @@ clear (gpointer data)
 void
 pp_found_unref (PpFound *self)
 {
-  g_atomic_rc_box_release_full (self, clear);
+  if (self != NULL)
+    g_atomic_rc_box_release_full (self, clear);
 }
 
 gboolean

@@ -5,12 +5,12 @@
 #include "piece/ground.h"
 
 #include "piece/edges.h"
-#include "piece/light.h"
+#include "piece/ground-light.h"
 #include "piece/mask.h"
 
 #include <string.h>
 
-#define BESIDE_WEIGHT 1.6 /* a shadow has none of this, so less of it counts */
+#define LEAST_APART 1e-6  /* which has a logarithm; far under the least level */
 #define N_LEVELS 160      /* of the histogram that the level is taken from, */
 #define LEAST_EXPONENT -9 /* from 2^-9 */
 #define MOST_EXPONENT 1   /* to 2^1 */
@@ -142,7 +142,7 @@ double
 pp_ground_apart (const PpGround *self,
                  gsize           dot)
 {
-  return hypot ((double) self->along[dot], BESIDE_WEIGHT * (double) self->beside[dot]);
+  return hypot ((double) self->along[dot], PP_GROUND_BESIDE * (double) self->beside[dot]);
 }
 
 /* The level that parts the histogram of logarithms into the two most even parts (Otsu, IEEE
@@ -159,7 +159,7 @@ find_level (const PpGround *self)
   for (gsize i = 0; i < n; i++)
     if (self->squared->rgb[3 * i] >= 0)
       {
-        double exponent = log2 (fmax (pp_ground_apart (self, i), 1e-6)) - LEAST_EXPONENT;
+        double exponent = log2 (fmax (pp_ground_apart (self, i), LEAST_APART)) - LEAST_EXPONENT;
         guint bin = (guint) CLAMP (exponent * per, 0, N_LEVELS - 1);
 
         counts[bin]++;
@@ -278,5 +278,6 @@ clear (gpointer data)
 void
 pp_ground_unref (PpGround *self)
 {
-  g_atomic_rc_box_release_full (self, clear);
+  if (self != NULL)
+    g_atomic_rc_box_release_full (self, clear);
 }

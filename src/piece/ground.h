@@ -13,6 +13,9 @@
 
 G_BEGIN_DECLS
 
+#define PP_GROUND_BESIDE 1.6 /* a shadow has none of this, so less of it counts */
+#define PP_GROUND_CORE 0.4   /* mm from the border of a piece: no blur reaches there */
+
 /* Read only, and shared. */
 typedef struct
 {

@@ -2,7 +2,12 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
+#include "config.h"
+
 #include "piece/lying.h"
+
+#include "panel/i18n.h"
+#include "panel/panel-error.h"
 
 #include <string.h>
 
@@ -42,6 +47,17 @@ one_end (const PpLying   *self,
   if (self->touch == PP_TOUCH_TIP)
     return (PpForm) { .kind = PP_FORM_LIFTED, .rise = self->gap, .flat = touching };
   return (PpForm) { .kind = PP_FORM_MEASURED, .grid = tip_up (self->gap, touching, box) };
+}
+
+gboolean
+pp_lying_check_gap (double   gap,
+                    GError **error)
+{
+  if (gap >= 0 && gap <= PP_LYING_MOST_GAP)
+    return TRUE;
+  g_set_error_literal (error, PP_PANEL_ERROR, PP_PANEL_ERROR_VALUE,
+                       _("The height of the high part must be from 0 to 300 mm."));
+  return FALSE;
 }
 
 PpForm

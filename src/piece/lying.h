@@ -4,7 +4,7 @@
  *
  * The piece is laid on a flat top, and three questions are asked: what touches it, how much light
  * stands under the high part, how thick is the glass. The gap is what a ruler or a stack of
- * offcuts finds under the glass, so it is the rise of engine's forms and not the height of the top.
+ * offcuts finds under the glass, so it is the rise of a form and not the height of the top.
  */
 #pragma once
 
@@ -31,8 +31,9 @@ typedef enum
 } PpLight;
 
 #define PP_FOOT_ESTIMATE 10.0 /* mm; the file's own value */
+#define PP_LYING_MOST_GAP 300.0 /* mm */
 
-/* mm and g; NAN: not measured. */
+/* mm; NAN: not measured. */
 typedef struct
 {
   PpTouch touch;
@@ -41,6 +42,9 @@ typedef struct
   double  touching;  /* PP_TOUCH_BASE, _TIP: length that touches; NAN: half of it */
 } PpLying;
 
+/* Errors: PP_PANEL_ERROR_VALUE for a gap that no piece has, or none. */
+gboolean pp_lying_check_gap       (double           gap,
+                                   GError         **error);
 /* The form of a piece with this outline. `is_long`: a piece with two ends, which lies on its
  * middle as curled; a round one as cupped. The form's grid is (transfer full), to be dropped with
  * pp_height_grid_unref() once a piece has been made. */

@@ -4,6 +4,8 @@
  */
 #include "piece/mask.h"
 
+#include "piece/beside.h"
+
 #include <math.h>
 #include <stdlib.h>
 
@@ -70,9 +72,9 @@ spread (const guchar *mask,
   while (open->len > 0)
     {
       gsize at = g_array_index (open, gsize, open->len - 1);
-      const gsize next[] = { at % width > 0 ? at - 1 : n, (at + 1) % width > 0 ? at + 1 : n,
-                             at - width, at + width };
+      gsize next[4];
 
+      pp_dots_beside (at, width, n, next);
       g_array_set_size (open, open->len - 1);
       for (guint k = 0; k < 4; k++)
         if (next[k] < n && mask[next[k]] == value && labels[next[k]] == 0)

@@ -9,14 +9,13 @@
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
 #include "piece/look.h"
+#include "piece/petal.h"
 #include "piece/recipes.h"
 
 #define LEAST 0.5        /* mm: less is no piece of glass */
-#define MOST 3000.0      /* mm: the largest panel */
+#define MOST PP_BACKGROUND_MAX_SIDE
 #define LEAST_PETALS 3
-#define MOST_PETALS 60
 #define MOST_THICKNESS 100.0 /* mm */
-#define MOST_GAP 300.0       /* mm */
 
 static gboolean
 refuse (const char *sentence,
@@ -34,7 +33,7 @@ check_range (const PpMeasures *self,
   double value = self->measures[measure];
   double least = measure == PP_MEASURE_PETALS ? LEAST_PETALS : measure == PP_MEASURE_BEND ? -MOST
                  : measure == PP_MEASURE_NOTCH || measure == PP_MEASURE_MIDDLE ? 0 : LEAST;
-  double most = measure == PP_MEASURE_PETALS ? MOST_PETALS
+  double most = measure == PP_MEASURE_PETALS ? PP_PETALS_MAX
                 : measure == PP_MEASURE_THICKNESS ? MOST_THICKNESS : MOST;
 
   if (!pp_recipe_has (self->recipe, measure) || (value >= least && value <= most))
@@ -78,8 +77,8 @@ check_bench (const PpMeasures *self,
 {
   const PpLying *lying = &self->lying;
 
-  if (!(lying->gap >= 0 && lying->gap <= MOST_GAP))
-    return refuse (_("The height of the high part must be from 0 to 300 mm."), error);
+  if (!pp_lying_check_gap (lying->gap, error))
+    return FALSE;
   if (lying->foot < 0 || lying->touching < 0)
     return refuse (_("What touches must not be less than nothing."), error);
   if (self->weight <= 0 || self->weighed == 0)

@@ -10,6 +10,7 @@
  */
 #include "piece/parted.h"
 
+#include "piece/beside.h"
 #include "piece/mask.h"
 #include "piece/shares.h"
 
@@ -19,7 +20,6 @@
 #define LEAST_BORDER 2.0    /* mm² of steep dots that touch; less is noise */
 #define GAP 0.6             /* mm: through less, ground is not reached */
 #define STEPS_OF_SLIDER 1.5 /* halvings of the level from its middle to its end */
-#define BESIDE 1.6          /* as ground.c weighs it */
 #define DEEPEST_SHADOW 0.3  /* of the way to black: 0.7³ or a third of the light is left */
 #define SURE_GROUND 0.011   /* Oklab: no glass that is to be found is as near to the ground, */
 #define SURE_NOISES 1.0     /* of one dot: three of a mean of nine */
@@ -30,7 +30,6 @@
 #define OPEN_SHARE 0.15     /* of the border of what is not reached, beyond which ground lies */
 #define LEAST_PATCH 4.0     /* mm², to tell what it is */
 #define STREAKY 0.05        /* Oklab a mm: steeper than a shadow */
-#define CORE 0.4            /* mm from the border: no blur reaches there */
 #define PALE_CORE 1.0       /* mm, that a shadow enclosed by noise does not reach */
 #define N_SLOPES 256
 #define FINEST_SLOPE 0.004
@@ -62,20 +61,8 @@ is_sure_glass (const Parting *self,
 {
   double along = (double) self->ground->along[dot], beside = (double) self->ground->beside[dot];
 
-  return BESIDE * beside > self->level || along > self->level
+  return PP_GROUND_BESIDE * beside > self->level || along > self->level
          || along < -DEEPEST_SHADOW * self->ground->bright;
-}
-
-/* The dots beside one; those beyond the raster are `n`. */
-static void
-list_next (const Parting *self,
-           gsize          at,
-           gsize          next[4])
-{
-  next[0] = at % self->width > 0 ? at - 1 : self->n;
-  next[1] = (at + 1) % self->width > 0 ? at + 1 : self->n;
-  next[2] = at >= self->width ? at - self->width : self->n;
-  next[3] = at + self->width < self->n ? at + self->width : self->n;
 }
 
 /* Noise is open too. */
@@ -124,7 +111,7 @@ spread (const Parting *self,
       gsize next[4];
 
       g_array_set_size (reached, reached->len - 1);
-      list_next (self, at, next);
+      pp_dots_beside (at, self->width, self->n, next);
       for (guint k = 0; k < 4; k++)
         if (next[k] < self->n && marks[next[k]] == UNKNOWN && open[next[k]])
           {
@@ -151,7 +138,7 @@ creep (const Parting *self,
       {
         gsize next[4];
 
-        list_next (self, g_array_index (reached, gsize, begin), next);
+        pp_dots_beside (g_array_index (reached, gsize, begin), self->width, self->n, next);
         for (guint k = 0; k < 4; k++)
           if (next[k] < self->n && marks[next[k]] == UNKNOWN && open[next[k]])
             {
@@ -243,7 +230,7 @@ count_sides (const Parting *self,
 
       if (labels[i] == 0)
         continue;
-      list_next (self, i, next);
+      pp_dots_beside (i, self->width, self->n, next);
       for (guint k = 0; k < 4; k++)
         if (next[k] < self->n && labels[next[k]] != labels[i])
           {
@@ -330,7 +317,7 @@ mark_glass (const Parting *self,
   add_pale (self, open, marks, unlike);
   depth = pp_mask_distance (unlike, self->width, self->height, 1);
   for (gsize i = 0; i < self->n; i++)
-    if (depth[i] > PP_MASK_UNIT * pp_squared_to_dots (self->ground->squared, CORE))
+    if (depth[i] > PP_MASK_UNIT * pp_squared_to_dots (self->ground->squared, PP_GROUND_CORE))
       marks[i] = GLASS;
 }
 
@@ -363,7 +350,7 @@ grow (const Parting *self,
       {
         gsize next[4];
 
-        list_next (self, i, next);
+        pp_dots_beside (i, self->width, self->n, next);
         for (guint k = 0; k < 4; k++)
           if (next[k] < self->n && marks[next[k]] == UNKNOWN)
             {
@@ -377,7 +364,7 @@ grow (const Parting *self,
         gsize at = g_array_index (steps[step], gsize, i);
         gsize next[4];
 
-        list_next (self, at, next);
+        pp_dots_beside (at, self->width, self->n, next);
         for (guint k = 0; k < 4; k++)
           if (next[k] < self->n && marks[next[k]] == UNKNOWN)
             {

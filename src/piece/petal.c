@@ -180,6 +180,7 @@ pp_petals_init (PpPetals         *self,
   const double *m = measures->measures;
   double reach = m[PP_MEASURE_ACROSS] / 2;
 
+  g_assert (m[PP_MEASURE_PETALS] >= 1 && m[PP_MEASURE_PETALS] <= PP_PETALS_MAX);
   self->n_petals = (guint) m[PP_MEASURE_PETALS];
   self->middle = m[PP_MEASURE_MIDDLE] / 2;
   lay_out (self, measures, reach);

@@ -22,7 +22,6 @@
 #define FINE 16            /* points between two readings, before simplifying */
 #define OFF 0.02           /* mm, by which fewer points may part from the line */
 #define MOST_REACH 1500.0  /* mm: half of a panel */
-#define MOST_UP 3000.0
 #define MOST_TURN 120.0    /* degrees between two spokes */
 #define POINTED 0.75       /* widths that grow with this power of the way from a tip: 1 is a
                             * straight point, 1/2 is round */
@@ -154,7 +153,7 @@ check_rungs (const PpRung *rungs,
     {
       double most = fmax (fabs (rungs[i].left), fabs (rungs[i].right));
 
-      if (!(most <= MOST_REACH && fabs (rungs[i].up) <= MOST_UP))
+      if (!(most <= MOST_REACH && fabs (rungs[i].up) <= PP_BACKGROUND_MAX_SIDE))
         return refuse (_("The readings of a ladder must be lengths of at most 1500 mm to a side."),
                        error) != NULL;
       if (i > 0 && rungs[i].up - rungs[i - 1].up < PP_TIE)

@@ -4,6 +4,8 @@
  */
 #include "piece/round.h"
 
+#include "piece/beside.h"
+
 #define MOST_SIDE 1600      /* pixels of the small picture */
 #define BLOCKS 24           /* along its longer side, for how bright the surroundings are */
 #define BRIGHT_SHARE 0.85   /* of the pixels of a block are darker than its surroundings' light */
@@ -138,15 +140,16 @@ follow (const Small *self,
   for (guint i = 0; i < patch->len; i++)
     {
       guint at = g_array_index (patch, guint, i);
-      const guint next[] = { at % self->width > 0 ? at - 1 : n,
-                             (at + 1) % self->width > 0 ? at + 1 : n, at - self->width,
-                             at + self->width };
+      gsize next[4];
 
+      pp_dots_beside (at, self->width, n, next);
       for (guint k = 0; k < 4; k++)
         if (next[k] < n && dark[next[k]] == 1)
           {
-            dark[next[k]] = 2;
-            g_array_append_val (patch, next[k]);
+            guint there = (guint) next[k];
+
+            dark[there] = 2;
+            g_array_append_val (patch, there);
           }
     }
 }

@@ -7,8 +7,8 @@
 #include "piece/shares.h"
 
 #include "piece/mask.h"
+#include "piece/srgb.h"
 
-#define CORE 0.4            /* mm from the border: no blur reaches there */
 #define NEARBY 1.2          /* mm: glass and ground that a dot is held against */
 #define FARTHER 2.2         /* mm: ground a little farther off */
 #define LEAD 0.9f           /* times from there to nearby it is to the border */
@@ -32,7 +32,7 @@ find_core (const Look    *self,
            const guint16 *depth)
 {
   guchar *core = g_new (guchar, self->n);
-  guint least = PP_MASK_UNIT * pp_squared_to_dots (self->squared, CORE);
+  guint least = PP_MASK_UNIT * pp_squared_to_dots (self->squared, PP_GROUND_CORE);
 
   for (gsize i = 0; i < self->n; i++)
     core[i] = depth[i] > least && !pp_squared_is_nowhere (self->squared, i);
@@ -108,17 +108,10 @@ find_sides (const Look *self,
   return sides;
 }
 
-/* sRGB, IEC 61966-2-1. */
-static float
-encode_one (float light)
-{
-  return light <= 0.0031308f ? 12.92f * light : 1.055f * powf (light, 1 / 2.4f) - 0.055f;
-}
-
 static float
 decode_one (float encoded)
 {
-  return encoded <= 0.04045f ? encoded / 12.92f : powf ((encoded + 0.055f) / 1.055f, 2.4f);
+  return (float) pp_srgb_decode ((double) encoded);
 }
 
 /* Where light is mixed, the file's colours from ground to glass are bowed. */
@@ -143,7 +136,7 @@ count_bow (Bowing      *bowing,
     return;
   for (guint c = 0; c < 3; c++)
     {
-      middle[c] = encode_one ((decode_one (ground[c]) + decode_one (glass[c])) / 2);
+      middle[c] = pp_srgb_encode ((decode_one (ground[c]) + decode_one (glass[c])) / 2);
       square += (double) ((glass[c] - ground[c]) * (glass[c] - ground[c]));
     }
   middle_share = (double) get_share (middle, ground, glass, 0);
@@ -209,7 +202,7 @@ encode (const Look *self)
   float *encoded = g_new (float, 3 * self->n);
 
   for (gsize i = 0; i < 3 * self->n; i++)
-    encoded[i] = encode_one (self->light[i]);
+    encoded[i] = pp_srgb_encode (self->light[i]);
   return encoded;
 }
 

@@ -7,14 +7,16 @@
 #include "piece/squared.h"
 
 #include "panel/i18n.h"
+#include "panel/record.h"
 #include "piece/discs.h"
+#include "piece/srgb.h"
 
 #define USUAL_DOTS 6.0   /* a mm */
 #define MOST_DOTS 3e6    /* in all */
 #define DISC_ROOM (PP_DISCS_ACROSS / 2 + 1) /* mm from a disc's middle: nothing is found there */
 #define MOST_SAMPLES 4   /* along a side of a dot */
 
-/* sRGB to linear light, IEC 61966-2-1. */
+/* Of a byte. */
 static const float *
 get_curve (void)
 {
@@ -24,7 +26,7 @@ get_curve (void)
   if (g_once_init_enter (&is_made))
     {
       for (guint i = 0; i < 256; i++)
-        curve[i] = (float) (i <= 10 ? i / 255.0 / 12.92 : pow ((i / 255.0 + 0.055) / 1.055, 2.4));
+        curve[i] = (float) pp_srgb_decode (i / 255.0);
       g_once_init_leave (&is_made, 1);
     }
   return curve;
@@ -163,7 +165,7 @@ make (PpPhoto         *photo,
   self->height = (guint) floor (pp_box_height (box) * self->dots);
   if (self->fineness * PP_MM_PER_INCH < PP_SQUARED_LEAST_DPI || self->width < PP_PHOTO_LEAST_SIDE
       || self->height < PP_PHOTO_LEAST_SIDE
-      || fmax (pp_box_width (box), pp_box_height (box)) > PP_SQUARED_MOST_SIDE)
+      || fmax (pp_box_width (box), pp_box_height (box)) > PP_BACKGROUND_MAX_SIDE)
     {
       g_set_error_literal (error, PP_PHOTO_ERROR, PP_PHOTO_ERROR_SIZE,
                            _("By these measures the picture shows too much or too little: it must "
@@ -197,7 +199,7 @@ pp_squared_by_frame (PpPhoto         *photo,
   const PpPoint sheet[4] = { { 0, 0 }, { width, 0 }, { width, height }, { 0, height } };
   PpSheetPlane plane, back;
 
-  if (!(width > 0 && height > 0 && fmax (width, height) <= PP_SQUARED_MOST_SIDE))
+  if (!(width > 0 && height > 0 && fmax (width, height) <= PP_BACKGROUND_MAX_SIDE))
     return refuse (_("The frame must measure from 1 to 3000 mm each way."), error);
   for (guint i = 0; i < 4; i++)
     if (!(pp_point_cross (corners[i], corners[(i + 1) % 4], corners[(i + 2) % 4]) > 0))
@@ -249,7 +251,7 @@ pp_squared_by_length (PpPhoto         *photo,
 {
   double pixels = pp_point_distance (from, to);
 
-  if (!(length > 0 && length <= PP_SQUARED_MOST_SIDE && pixels >= 1 && isfinite (pixels)))
+  if (!(length > 0 && length <= PP_BACKGROUND_MAX_SIDE && pixels >= 1 && isfinite (pixels)))
     return refuse (_("Two points apart from each other are needed, and how many mm lie between "
                      "them."), error);
   return by_scale (photo, pixels / length, progress, data, cancellable, error);
@@ -273,5 +275,6 @@ clear (gpointer data)
 void
 pp_squared_unref (PpSquared *self)
 {
-  g_atomic_rc_box_release_full (self, clear);
+  if (self != NULL)
+    g_atomic_rc_box_release_full (self, clear);
 }

@@ -11,7 +11,6 @@ G_BEGIN_DECLS
 
 #define PP_SQUARED_MOST_DPI 4800.0
 #define PP_SQUARED_LEAST_DPI 25.0 /* coarser, and a piece is a few pixels */
-#define PP_SQUARED_MOST_SIDE 3000.0 /* mm */
 
 /* Read only, and shared. Beside the photo itself, which pieces are cut from, it has a raster fine
  * enough to find their borders in. */

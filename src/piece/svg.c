@@ -28,6 +28,8 @@ pp_svg_new (double opacity)
 void
 pp_svg_free (PpSvg *self)
 {
+  if (self == NULL)
+    return;
   g_string_free (self->defs, TRUE);
   g_string_free (self->body, TRUE);
   g_free (self);

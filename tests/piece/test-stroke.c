@@ -378,6 +378,16 @@ test_cut_out (void)
   g_assert_error (error, PP_PHOTO_ERROR, PP_PHOTO_ERROR_SIZE);
 }
 
+/* Nothing is let go of as quietly as something. */
+static void
+test_none (void)
+{
+  pp_photo_unref (NULL);
+  pp_squared_unref (NULL);
+  pp_ground_unref (NULL);
+  pp_found_unref (NULL);
+}
+
 int
 main (int    argc,
       char **argv)
@@ -390,6 +400,7 @@ main (int    argc,
   g_test_add_func ("/stroke/join-nothing", test_join_nothing);
   g_test_add_func ("/stroke/clear", test_clear);
   g_test_add_func ("/stroke/cut-out", test_cut_out);
+  g_test_add_func ("/stroke/none", test_none);
   g_test_add_func ("/stroke/stop", test_stop);
   g_test_add_func ("/stroke/stopped-before", test_stopped_before);
   return g_test_run ();

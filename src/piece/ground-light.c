@@ -1,4 +1,4 @@
-/* light.c: the light on the ground of a squared photo as a smooth surface.
+/* ground-light.c: the light on the ground of a squared photo as a smooth surface.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
@@ -6,7 +6,7 @@
  * with weights that fall to nothing away from the surface before (Beaton and Tukey, Technometrics
  * 16, 1974), so that pieces and shadows do not count.
  */
-#include "piece/light.h"
+#include "piece/ground-light.h"
 
 #include <string.h>
 

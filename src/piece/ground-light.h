@@ -1,4 +1,4 @@
-/* light.h: the light on the ground of a squared photo as a smooth surface.
+/* ground-light.h: the light on the ground of a squared photo as a smooth surface.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
