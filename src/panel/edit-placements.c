@@ -335,6 +335,14 @@ set_piece (PpPlacement  *draft,
   draft->piece = data;
 }
 
+static void
+set_piece_out_of_pocket (PpPlacement  *draft,
+                         gconstpointer data)
+{
+  draft->piece = data;
+  draft->pocket = NULL;
+}
+
 PpPanel *
 pp_edit_swap (const PpPanel *panel,
               const char    *placement,
@@ -342,10 +350,16 @@ pp_edit_swap (const PpPanel *panel,
               GError       **error)
 {
   const char * const ids[] = { placement, NULL };
+  const PpPlacement *placed = pp_panel_find_placement (panel, placement, NULL);
+  const PpPiece *next = pp_panel_find_piece (panel, piece, NULL);
+  gboolean was_stem = placed != NULL
+                      && pp_panel_get_piece_of (panel, placed)->kind == PP_KIND_STEM;
 
-  if (pp_panel_find_piece (panel, piece, NULL) == NULL)
+  if (next == NULL)
     return pp_edit_refuse_unknown (piece, error);
-  return change_each (panel, ids, set_piece, piece, error);
+  return change_each (panel, ids,
+                      was_stem && next->kind != PP_KIND_STEM ? set_piece_out_of_pocket : set_piece,
+                      piece, error);
 }
 
 static PpPlacement *

@@ -59,7 +59,8 @@ PpPanel *pp_edit_remove            (const PpPanel *panel, const char * const *pl
  * glued. `ids` (nullable, transfer full): theirs, in the order given. */
 PpPanel *pp_edit_duplicate         (const PpPanel *panel, const char * const *placements,
                                     double dx, double dy, char ***ids, GError **error);
-/* The placement becomes one of another tray piece, in the same pose and stack place. */
+/* The placement becomes one of another tray piece, in the same pose and stack place. What takes the
+ * place of a stem and is none stands in no pocket. */
 PpPanel *pp_edit_swap              (const PpPanel *panel, const char *placement,
                                     const char *piece, GError **error);
 PpPanel *pp_edit_pin               (const PpPanel *panel, const char * const *placements,

@@ -86,7 +86,9 @@ pp_stand_follow (PpPanel            *panel,
       const char *pocket = fused != NULL ? fused->id : NULL;
       g_autoptr (PpPanel) before = NULL;
 
-      if (placed != NULL && g_strcmp0 (placed->pocket, pocket) == 0)
+      if (placed != NULL
+          && (pp_panel_get_piece_of (next, placed)->kind != PP_KIND_STEM
+              || g_strcmp0 (placed->pocket, pocket) == 0))
         continue;
       before = next;
       next = pp_edit_set_pocket (before, placements[i], pocket, error);

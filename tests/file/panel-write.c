@@ -122,7 +122,7 @@ static const ChangeRow change_rows[] = {
   { "third", "\"x\": 180.125", "\"x\": 0.3333333333333333" },
   { "least", "\"x\": 180.125", "\"x\": 4.94065645841247e-324" },
   { "seventeen-digits", "\"x\": 180.125", "\"x\": 0.30000000000000004" },
-  { "greatest", "\"x\": 180.125", "\"x\": 1.7976931348623157e+308" },
+  { "greatest", "\"x\": 180.125", "\"x\": 999999999.9999999" },
   /* Members that the program does not know, at every level, in their order. */
   { "unknown-panel", "\"next_id\": 41",
     "\"next_id\": 41,\n  \"zeta\": [1, 2],\n  \"alpha\": 9007199254740993" },

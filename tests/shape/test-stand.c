@@ -143,6 +143,21 @@ test_follow (void)
   g_assert_cmpstr (get_pocket (by_hand, "p3"), ==, "jug");
 }
 
+/* What takes its place stands in it only if it is a stem too. */
+static void
+test_swap (void)
+{
+  const PpPose at = { 150, 280, 0, FALSE };
+  const char * const one[] = { "p1", NULL };
+  g_autoptr (PpPanel) panel = make_panel (&at, 1, NULL, 0);
+  g_autoptr (PpPanel) in = pp_edit_set_pocket (panel, one[0], "jug", NULL);
+  g_autoptr (PpPanel) stem = pp_edit_swap (in, one[0], "sedge", NULL);
+  g_autoptr (PpPanel) flower = pp_edit_swap (in, one[0], "oxeye", NULL);
+
+  g_assert_cmpstr (get_pocket (stem, one[0]), ==, "jug");
+  g_assert_null (get_pocket (flower, one[0]));
+}
+
 /* Three stems side by side over 70 mm, in the order they came in, their feet 1 mm over the bottom. */
 static void
 test_into (void)
@@ -181,6 +196,7 @@ main (int    argc,
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/stand/find", test_find);
   g_test_add_func ("/stand/follow", test_follow);
+  g_test_add_func ("/stand/swap", test_swap);
   g_test_add_func ("/stand/into", test_into);
   return g_test_run ();
 }
