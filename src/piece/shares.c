@@ -149,6 +149,8 @@ count_bow (Bowing      *bowing,
       bow += off * off;
       likely += off * ((double) (colour[c] - ground[c]) - share * way);
     }
+  if (square <= (double) (LEAST_DIFFERENCE * LEAST_DIFFERENCE))
+    return;
   bowing->n++;
   bowing->bows += bow / square;
   bowing->likely += likely / square;
@@ -221,7 +223,10 @@ pp_shares_find (const PpGround *ground,
   Bowing bowing = { 0 };
   float *shares = mix (&self, encoded, better, &bowing);
   double doubt = USUAL_BOW * USUAL_BOW * bowing.n;
-  float is_light = (float) CLAMP ((bowing.likely + doubt / 2) / (bowing.bows + doubt), 0, 1);
+  float is_light = bowing.n > 0 ? (float) CLAMP ((bowing.likely + doubt / 2)
+                                                   / (bowing.bows + doubt), 0, 1)
+                                : 0.5f;
+
   for (gsize i = 0; i < self.n; i++)
     shares[i] += is_light * (by_light[i] - shares[i]);
   return shares;
