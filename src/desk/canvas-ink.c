@@ -51,6 +51,20 @@ find_under (GArray *taken,
   return NULL;
 }
 
+/* How far `slip` goes up (`way` -1) or down (1) until it lies on none of them, px. */
+static double
+find_clear (GArray *taken,
+            PpBox   slip,
+            int     way)
+{
+  double by = 0;
+  const PpBox *other;
+
+  while ((other = find_under (taken, pp_box_move (slip, (PpPoint) { 0, by }))) != NULL)
+    by = way > 0 ? other->y1 - slip.y0 + 1 : other->y0 - slip.y1 - 1;
+  return by;
+}
+
 void
 pp_canvas_draw_slip_clear (PpCanvas        *self,
                            cairo_t         *cr,
@@ -61,10 +75,9 @@ pp_canvas_draw_slip_clear (PpCanvas        *self,
 {
   g_autoptr (PangoLayout) layout = gtk_widget_create_pango_layout (GTK_WIDGET (self), text);
   PpBox slip = pp_ink_get_slip (layout, px);
-  const PpBox *other;
+  double down = find_clear (taken, slip, 1), up = find_clear (taken, slip, -1);
 
-  while ((other = find_under (taken, slip)) != NULL)
-    slip = pp_box_move (slip, (PpPoint) { 0, other->y1 - slip.y0 + 1 });
+  slip = pp_box_move (slip, (PpPoint) { 0, -up < down && slip.y0 + up >= 0 ? up : down });
   pp_ink_draw_slip (cr, palette, layout, slip);
   g_array_append_val (taken, slip);
 }

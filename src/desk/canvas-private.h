@@ -138,7 +138,7 @@ void      pp_canvas_draw_slip       (PpCanvas *self, cairo_t *cr, const PpPalett
                                      const char *text, PpPoint px);
 void      pp_canvas_draw_length     (PpCanvas *self, cairo_t *cr, const PpPalette *palette,
                                      double mm, PpPoint px);
-/* The same, farther down where it would lie on one of `taken` (PpBox), to which it is added. */
+/* The same, a little up or down where it would lie on one of `taken` (PpBox), and added to it. */
 void      pp_canvas_draw_slip_clear (PpCanvas *self, cairo_t *cr, const PpPalette *palette,
                                      const char *text, PpPoint px, GArray *taken);
 void      pp_canvas_draw_length_clear (PpCanvas *self, cairo_t *cr, const PpPalette *palette,
