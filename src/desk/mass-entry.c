@@ -9,7 +9,6 @@
 #include "panel/i18n.h"
 #include "panel/measure.h"
 
-
 struct _PpMassEntry
 {
   PpFigureEntry parent_instance;
@@ -24,50 +23,12 @@ own_unit (PpMassEntry *self)
   return self->units == PP_UNITS_INCH ? PP_GRAMS_PER_OUNCE : 1;
 }
 
-/* Cuts a unit off the end of `text`; g a unit, or `otherwise` if none is written. */
-static double
-cut_unit (char  *text,
-          double otherwise)
-{
-  static const struct
-  {
-    const char *name;
-    double      grams;
-  } known[] = {
-    { "kg", 1000 },
-    { "g", 1 },
-    { "oz", PP_GRAMS_PER_OUNCE },
-    { "lbs", 16 * PP_GRAMS_PER_OUNCE },
-    { "lb", 16 * PP_GRAMS_PER_OUNCE },
-  };
-  gsize length = strlen (text);
-
-  for (guint i = 0; i < G_N_ELEMENTS (known); i++)
-    {
-      gsize cut = strlen (known[i].name);
-
-      if (length >= cut && g_ascii_strcasecmp (text + length - cut, known[i].name) == 0)
-        {
-          text[length - cut] = '\0';
-          return known[i].grams;
-        }
-    }
-  return otherwise;
-}
-
 static gboolean
 parse (PpFigureEntry *entry,
        const char    *text,
        double        *value)
 {
-  g_autofree char *figure = g_strstrip (g_strdup (text));
-  double unit = cut_unit (figure, own_unit (PP_MASS_ENTRY (entry)));
-  double count;
-
-  if (!pp_figure_parse (figure, &count))
-    return FALSE;
-  *value = count * unit;
-  return TRUE;
+  return pp_mass_parse (text, PP_MASS_ENTRY (entry)->units, value);
 }
 
 static char *

@@ -1,4 +1,4 @@
-/* measure-parse.c: reads a length as a maker types it.
+/* measure-parse.c: reads a length or a weight as a maker types it.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
@@ -13,17 +13,19 @@
 
 #define MAX_TEXT 64      /* bytes, once plain */
 #define MAX_LENGTH 1.0e6 /* mm */
+#define MAX_MASS 1.0e6   /* g */
+#define OUNCES_PER_POUND 16
 #define INCHES_PER_FOOT 12
 
 typedef struct
 {
   const char *name;
-  double      mm;
+  double      worth; /* mm or g */
 } Unit;
 
 /* The longer of two that begin alike stands first. Words of other languages are read in all: who
  * types one means nothing else by it. */
-static const Unit units_table[] = {
+static const Unit lengths[] = {
   { "mm", 1 },
   { "cm", 10 },
   { "inches", PP_MM_PER_INCH },
@@ -44,6 +46,14 @@ static const Unit units_table[] = {
   { "ft.", PP_MM_PER_INCH * INCHES_PER_FOOT },
   { "ft", PP_MM_PER_INCH * INCHES_PER_FOOT },
   { "'", PP_MM_PER_INCH * INCHES_PER_FOOT },
+};
+
+static const Unit masses[] = {
+  { "kg", 1000 },
+  { "g", 1 },
+  { "oz", PP_GRAMS_PER_OUNCE },
+  { "lbs", PP_GRAMS_PER_OUNCE * OUNCES_PER_POUND },
+  { "lb", PP_GRAMS_PER_OUNCE * OUNCES_PER_POUND },
 };
 
 /* What one character stands for in plain writing, or NULL if it cannot stand in a length. */
@@ -226,23 +236,32 @@ read_figure (const char **at,
   return TRUE;
 }
 
-/* mm a unit, or `otherwise` if none is written here. */
+/* What one of a unit is worth, or `otherwise` if none is written here. */
 static double
 read_unit (const char **at,
+           const Unit  *units,
+           guint        n_units,
            double       otherwise)
 {
   skip_spaces (at);
-  for (guint i = 0; i < G_N_ELEMENTS (units_table); i++)
+  for (guint i = 0; i < n_units; i++)
     {
-      gsize length = strlen (units_table[i].name);
+      gsize length = strlen (units[i].name);
 
-      if (g_ascii_strncasecmp (*at, units_table[i].name, length) == 0)
+      if (g_ascii_strncasecmp (*at, units[i].name, length) == 0)
         {
           *at += length;
-          return units_table[i].mm;
+          return units[i].worth;
         }
     }
   return otherwise;
+}
+
+static double
+read_length_unit (const char **at,
+                  double       otherwise)
+{
+  return read_unit (at, lengths, G_N_ELEMENTS (lengths), otherwise);
 }
 
 static gboolean
@@ -255,12 +274,12 @@ read_length (const char **at,
 
   if (!read_figure (at, &figure))
     return FALSE;
-  unit = read_unit (at, own_unit);
+  unit = read_length_unit (at, own_unit);
   *mm = figure * unit;
   skip_spaces (at);
   if (unit >= foot && **at != '\0')
     {
-      if (!read_figure (at, &inches) || read_unit (at, PP_MM_PER_INCH) != PP_MM_PER_INCH)
+      if (!read_figure (at, &inches) || read_length_unit (at, PP_MM_PER_INCH) != PP_MM_PER_INCH)
         return FALSE;
       *mm += inches * PP_MM_PER_INCH;
       skip_spaces (at);
@@ -291,5 +310,31 @@ pp_length_parse (const char *text,
   if (!read_length (&at, units == PP_UNITS_INCH ? PP_MM_PER_INCH : 1, &length))
     return FALSE;
   *mm = below_zero ? -length : length;
+  return TRUE;
+}
+
+gboolean
+pp_mass_parse (const char *text,
+               PpUnits     units,
+               double     *g)
+{
+  g_autofree char *plain = NULL;
+  const char *at;
+  double figure, mass;
+
+  g_return_val_if_fail (text != NULL && g != NULL, FALSE);
+
+  plain = make_plain (text);
+  if (plain == NULL)
+    return FALSE;
+  at = plain;
+  if (!read_figure (&at, &figure))
+    return FALSE;
+  mass = figure * read_unit (&at, masses, G_N_ELEMENTS (masses),
+                             units == PP_UNITS_INCH ? PP_GRAMS_PER_OUNCE : 1);
+  skip_spaces (&at);
+  if (*at != '\0' || mass > MAX_MASS)
+    return FALSE;
+  *g = mass;
   return TRUE;
 }

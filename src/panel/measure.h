@@ -47,5 +47,10 @@ char    *pp_place_format        (const PpPanel *panel,
 gboolean pp_length_parse        (const char  *text,
                                  PpUnits      units,
                                  double      *mm);
+/* Reads a weight likewise: "32 g", "1 1/2 oz", "0,4 kg", "2 lb"; without a unit grams, or ounces
+ * where lengths are in inches. */
+gboolean pp_mass_parse          (const char  *text,
+                                 PpUnits      units,
+                                 double      *g);
 
 G_END_DECLS

@@ -134,6 +134,36 @@ test_read (gconstpointer data)
   g_assert_cmpfloat_with_epsilon (mm, read ? row->mm : 77, EXACT);
 }
 
+static const Read weights[] = {
+  { "32", PP_UNITS_MM, 32 },
+  { "32", PP_UNITS_INCH, 32 * PP_GRAMS_PER_OUNCE },
+  { "1 1/2 oz", PP_UNITS_MM, 42.5242846875 },
+  { "½ OZ", PP_UNITS_MM, 14.1747615625 },
+  { "0,4 kg", PP_UNITS_INCH, 400 },
+  { "2 lb", PP_UNITS_MM, 907.18474 },
+  { "2lbs", PP_UNITS_MM, 907.18474 },
+  { "32 g", PP_UNITS_INCH, 32 },
+  { "0", PP_UNITS_MM, 0 },
+  { "", PP_UNITS_MM, NAN },
+  { "g", PP_UNITS_MM, NAN },
+  { "-3 g", PP_UNITS_MM, NAN },
+  { "3 mm", PP_UNITS_MM, NAN },
+  { "3 g 2", PP_UNITS_MM, NAN },
+  { "1001 kg", PP_UNITS_MM, NAN },
+  { "nan", PP_UNITS_MM, NAN },
+};
+
+static void
+test_weigh (gconstpointer data)
+{
+  const Read *row = data;
+  double g = 77;
+  gboolean read = pp_mass_parse (row->text, row->units, &g);
+
+  g_assert_cmpint (read, ==, !isnan (row->mm));
+  g_assert_cmpfloat_with_epsilon (g, read ? row->mm : 77, EXACT);
+}
+
 typedef struct
 {
   double      value;
@@ -380,6 +410,12 @@ main (int   argc,
       g_autofree char *path = g_strdup_printf ("/measure/read/%u", i);
 
       g_test_add_data_func (path, &reads[i], test_read);
+    }
+  for (guint i = 0; i < G_N_ELEMENTS (weights); i++)
+    {
+      g_autofree char *path = g_strdup_printf ("/measure/weigh/%u", i);
+
+      g_test_add_data_func (path, &weights[i], test_weigh);
     }
   g_test_add_func ("/measure/lengths", test_lengths);
   g_test_add_func ("/measure/sizes", test_sizes);
