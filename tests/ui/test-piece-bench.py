@@ -8,7 +8,7 @@ import json
 import shapely.geometry
 
 import steps
-from panels import write_panel
+from panels import make_panel, write_panel
 from session import Session, wait_for
 from tap import check, run
 
@@ -173,4 +173,77 @@ def box(session):
     steps.end(desk)
 
 
-run(Session(), [leaf, pressed, undo_in_bench, change, box])
+OWN = (('reed-stem', 'Marsh reed', 4), ('oxeye', 'Garden oxeye', 9), ('pebble', 'Towpath pebble', 7),
+       ('cornflower', 'Pail cornflower', 2))
+
+
+def make_own():
+    """Pieces with names that no tray has."""
+    given = {piece['id']: piece for piece in make_panel([])['tray']}
+    return [{**given[piece], 'name': name, 'count': count} for piece, name, count in OWN]
+
+
+def write_box(path, pieces):
+    path.parent.mkdir(parents=True, exist_ok=True)
+    path.write_text(json.dumps({'format': 'petalpane-box', 'version': 1, 'pieces': pieces}))
+    return path
+
+
+def read_box(path):
+    return {piece['name']: piece['count'] for piece in json.loads(path.read_bytes())['pieces']}
+
+
+def get_shown(desk):
+    """The first words of the names in the box, in the order in which they are read."""
+    cells = [node for node in desk.find_all('grid cell') if node.name.endswith(' left')]
+    return [node.name.split()[0] for node in sorted(cells, key=lambda node: (node.box.y, node.box.x))]
+
+
+def check_shown(desk, words, *wanted):
+    found = steps.is_true_soon(lambda: get_shown(desk) == list(wanted))
+    check(words, found, get_shown(desk))
+
+
+def choose(desk, name, key):
+    """The next (Down) or the last one (Up) of a list that drops down."""
+    desk.click(desk.find('combo box', name))
+    desk.key(key, 'Return')
+
+
+def shelf(session):
+    """The box is looked through by name, kind and order, written into a file and filled from one."""
+    held = write_box(session.folder / 'data' / 'petalpane' / 'box.petalbox', make_own())
+    path = write_panel(session.folder, 'shelf.petalpane', [('cornflower', 60, 150)])
+    desk = steps.open_file(session, path, 1)
+    desk.key('ctrl+b')
+    check_shown(desk, 'all that is in it, as it was put in', 'Marsh', 'Garden', 'Towpath', 'Pail')
+    choose(desk, 'In which order', 'Down')
+    check_shown(desk, 'by name', 'Garden', 'Marsh', 'Pail', 'Towpath')
+    choose(desk, 'In which order', 'Down')
+    check_shown(desk, 'largest first', 'Marsh', 'Garden', 'Pail', 'Towpath')
+    choose(desk, 'In which order', 'Down')
+    check_shown(desk, 'fewest first', 'Pail', 'Marsh', 'Towpath', 'Garden')
+    choose(desk, 'Kind of piece', 'Down')
+    check_shown(desk, 'flowers alone', 'Pail', 'Garden')
+    choose(desk, 'Kind of piece', 'Up')
+    desk.click(desk.find(None, 'Find by name'))
+    desk.type('PEBB')
+    check_shown(desk, 'found by a part of its name', 'Towpath')
+    desk.key('ctrl+a', 'BackSpace')
+    check_shown(desk, 'and all again', 'Pail', 'Marsh', 'Towpath', 'Garden')
+    desk.press('button', 'Write into a file…')
+    steps.answer_dialog(desk, session.folder / 'mine.petalbox')
+    desk.find(None, steps.begins('What the box holds stands in'))
+    check('what is written is what the box has', read_box(session.folder / 'mine.petalbox') == read_box(held))
+    other = make_own()[2:3] + [{**make_own()[1], 'name': 'Estuary oxeye', 'count': 3}]
+    desk.press('button', 'Take in a file…')
+    steps.answer_dialog(desk, write_box(session.folder / 'other.petalbox', other))
+    desk.find(None, 'What that file holds is in the box now.')
+    wanted = {name: count for _, name, count in OWN} | {'Towpath pebble': 14, 'Estuary oxeye': 3}
+    check('what a file holds comes to it', read_box(held) == wanted, read_box(held))
+    desk.key('Escape')
+    desk.wait_gone('button', 'One to the tray')
+    steps.end(desk)
+
+
+run(Session(), [leaf, pressed, undo_in_bench, change, box, shelf])
