@@ -23,8 +23,10 @@ get_note (const PpAnswers *answers)
   return answers->touch == PP_AS_MADE ? _("It is taken to lie flat.") : NULL;
 }
 
+/* `part` (nullable): the id of the part that is the outline. */
 static int
 make (const char        *file,
+      const char        *part,
       const PpAnswers   *answers,
       const PpPieceWish *wish)
 {
@@ -41,11 +43,12 @@ make (const char        *file,
   draft.name = title;
   draft.kind = PP_KIND_FILLER;
   draft.thickness = PP_USUAL_THICKNESS;
-  made = pp_drawing_make (svg, NULL, &draft, &error);
+  made = pp_drawing_make (svg, part, &draft, &error);
   piece = made != NULL ? pp_answers_apply (answers, made, &error) : NULL;
   if (piece == NULL)
     return pp_command_fail (file, error->message);
-  return pp_piece_command_deliver (wish, &piece, NULL, 1, get_note (answers));
+  return pp_piece_command_deliver (wish, &piece, NULL, 1, pp_word_is_gap_guessed (answers),
+                                   get_note (answers));
 }
 
 int
@@ -53,12 +56,18 @@ pp_piece_command_drawing (int    argc,
                           char **argv)
 {
   g_auto (PpPieceWish) wish = { NULL };
+  g_autofree char *part = NULL;
+  const GOptionEntry entries[] = {
+    { "part", 0, 0, G_OPTION_ARG_STRING, &part,
+      N_("Its outline is that of the part with this id alone"), N_("ID") },
+    G_OPTION_ENTRY_NULL,
+  };
   PpAnswers answers = pp_answers_draft ();
   g_autofree char *summary = g_strdup_printf (
     _("Makes a piece from a drawing in millimetres; its silhouette, lines included, becomes the "
       "outline.\n\nKEY=VALUE, in mm unless a unit is written: %s"), pp_word_list_answers ());
-  g_auto (GStrv) args = pp_piece_command_parse (argc, argv, _("SVG [KEY=VALUE…]"), summary, NULL,
-                                                &wish);
+  g_auto (GStrv) args = pp_piece_command_parse (argc, argv, _("SVG [KEY=VALUE…]"), summary,
+                                                entries, &wish);
 
   if (args == NULL)
     return PP_EXIT_UNUSABLE;
@@ -66,5 +75,5 @@ pp_piece_command_drawing (int    argc,
     return pp_command_fail (NULL, _("one drawing must be named; --help tells more."));
   if (!pp_piece_command_read_answers (args + 1, &answers))
     return PP_EXIT_UNUSABLE;
-  return make (args[0], &answers, &wish);
+  return make (args[0], part, &answers, &wish);
 }

@@ -34,6 +34,8 @@ read_other (PpMeasures *measures,
     return pp_word_read_weight (value, &measures->weight);
   if (strcmp (key, "weighed") == 0)
     return pp_word_read_count (value, 1, &measures->weighed);
+  if (strcmp (key, "kind") == 0)
+    return pp_kind_from_name (value, &measures->kind);
   if (strcmp (key, "count") == 0)
     return pp_word_read_count (value, 1, &measures->count);
   if (strcmp (key, "seed") == 0)
@@ -68,6 +70,21 @@ read_pair (PpMeasures *measures,
     return FALSE;
   measures->measures[measure] = petals;
   return TRUE;
+}
+
+/* Of a pair that read_pair() did not take. */
+static const char *
+get_complaint (const PpMeasures *measures,
+               const char       *pair)
+{
+  g_autofree char *key = NULL;
+  const char *value;
+  PpMeasure measure;
+
+  if (pp_word_split (pair, &key, &value) && pp_measure_from_name (key, &measure)
+      && !pp_recipe_has (measures->recipe, measure))
+    return _("this kind takes no such measure; --help tells them.");
+  return _("this says nothing of a piece; --help tells what does.");
 }
 
 /* What was not measured, each with its estimate; NULL if all was. */
@@ -110,12 +127,14 @@ make (char             **args,
   measures = pp_measures_draft (recipe);
   for (guint i = 1; args[i] != NULL; i++)
     if (!read_pair (&measures, args[i]))
-      return pp_command_fail (args[i], _("this kind takes no such measure; --help tells them."));
+      return pp_command_fail (args[i], get_complaint (&measures, args[i]));
   piece = pp_measures_make (&measures, &error);
   if (piece == NULL)
     return pp_command_fail (NULL, error->message);
   note = list_estimates (&measures);
-  return pp_piece_command_deliver (wish, &piece, NULL, 1, note);
+  return pp_piece_command_deliver (
+    wish, &piece, NULL, 1, measures.lying.touch != PP_TOUCH_ALL && isnan (measures.lying.gap),
+    note);
 }
 
 int
@@ -131,7 +150,8 @@ pp_piece_command_measures (int    argc,
       "the base), bend\n"
       "All: thickness; touches (all, middle, rim, ends, base, tip: what touches a flat top), gap "
       "(under the high part), foot, touching; weight and weighed (how many together); light "
-      "(none, shadow, clear: a black line seen through it); name, colour, count, seed"),
+      "(none, shadow, clear: a black line seen through it); name, kind (flower, bud, leaf, stem, "
+      "filler), colour, count, seed"),
     NULL, &wish);
 
   if (args == NULL)

@@ -182,7 +182,7 @@ make (const char        *file,
       g_ptr_array_add (pieces, piece);
     }
   return pp_piece_command_deliver (
-    into, (PpPiece **) pieces->pdata, at, pieces->len,
+    into, (PpPiece **) pieces->pdata, at, pieces->len, pp_word_is_gap_guessed (answers),
     isnan (answers->thickness) ? pp_word_usual_thickness () : NULL);
 }
 

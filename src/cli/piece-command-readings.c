@@ -229,7 +229,7 @@ deliver (const Readings    *self,
   if (piece == NULL)
     return pp_command_fail (NULL, error->message);
   return pp_piece_command_deliver (
-    wish, &piece, NULL, 1,
+    wish, &piece, NULL, 1, pp_word_is_gap_guessed (&self->answers),
     is_thick ? NULL : pp_word_usual_thickness ());
 }
 

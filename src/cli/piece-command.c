@@ -75,6 +75,18 @@ print_json (PpPiece *const *pieces,
   return pp_command_print_json (text);
 }
 
+/* How far off the flat top its high part is, as it was estimated. */
+static void
+print_gap (const PpPiece *piece)
+{
+  double gap;
+  g_autofree char *length = NULL;
+
+  pp_touch_of_piece (piece, &gap);
+  length = pp_length_format (gap, PP_UNITS_MM);
+  g_print (_("  Light under the high part, not measured: about %s\n"), length);
+}
+
 static void
 print_words (const PpPiece *piece)
 {
@@ -108,6 +120,7 @@ pp_piece_command_deliver (const PpPieceWish *wish,
                           PpPiece *const    *pieces,
                           const PpPoint     *at,
                           guint              n_pieces,
+                          gboolean           is_gap_guessed,
                           const char        *note)
 {
   g_autoptr (GError) error = NULL;
@@ -117,7 +130,11 @@ pp_piece_command_deliver (const PpPieceWish *wish,
   if (wish->is_json)
     return print_json (pieces, at, n_pieces);
   for (guint i = 0; i < n_pieces; i++)
-    print_words (pieces[i]);
+    {
+      print_words (pieces[i]);
+      if (is_gap_guessed)
+        print_gap (pieces[i]);
+    }
   if (note != NULL)
     g_print ("%s\n", note);
   return PP_EXIT_DONE;
@@ -151,6 +168,17 @@ pp_piece_command_read_answers (char     **words,
   return TRUE;
 }
 
+static void
+print_help (void)
+{
+  g_print (_("Usage: petalpane-cli piece WAY …\n\nWays, each with --help:\n"
+             "  measures KIND KEY=LENGTH…: from a picture of a piece and its measures\n"
+             "  ring READINGS…: a round piece, from a ring sheet\n"
+             "  ladder READINGS…: a long piece, from a ladder\n"
+             "  picture IMAGE: every piece in a photo or scan\n"
+             "  drawing SVG: from a drawing in millimetres\n"));
+}
+
 int
 pp_command_piece (int    argc,
                   char **argv)
@@ -167,6 +195,11 @@ pp_command_piece (int    argc,
     { "drawing", pp_piece_command_drawing },
   };
 
+  if (argc > 1 && (strcmp (argv[1], "--help") == 0 || strcmp (argv[1], "-h") == 0))
+    {
+      print_help ();
+      return PP_EXIT_DONE;
+    }
   for (guint i = 0; argc > 1 && i < G_N_ELEMENTS (ways); i++)
     if (strcmp (argv[1], ways[i].name) == 0)
       return ways[i].run (argc - 1, argv + 1);

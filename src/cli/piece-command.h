@@ -26,11 +26,13 @@ char **pp_piece_command_parse   (int                 argc,
                                  const GOptionEntry *more,
                                  PpPieceWish        *wish);
 /* Puts the pieces where they are wished; `at` (nullable): where their origins lay, mm, else at
- * (0, 0); `note` (nullable): a sentence that follows in words. Returns the exit status. */
+ * (0, 0); `is_gap_guessed`: what stands under their high parts was not measured; `note` (nullable):
+ * a sentence that follows in words. Returns the exit status. */
 int    pp_piece_command_deliver (const PpPieceWish *wish,
                                  PpPiece *const    *pieces,
                                  const PpPoint     *at,
                                  guint              n_pieces,
+                                 gboolean           is_gap_guessed,
                                  const char        *note);
 /* The file's name without folder and ending. (transfer full) */
 char    *pp_piece_command_title        (const char *file);

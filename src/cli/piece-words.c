@@ -11,8 +11,6 @@
 
 #include <string.h>
 
-#define MOST_GRAMS 1e6
-
 gboolean
 pp_word_read_count (const char *text,
                     guint       least,
@@ -30,17 +28,11 @@ gboolean
 pp_word_read_weight (const char *text,
                      double     *g)
 {
-  char *end;
-  double number = g_ascii_strtod (text, &end);
+  double weight;
 
-  if (end == text || !(number > 0 && number < MOST_GRAMS))
+  if (!pp_mass_parse (text, PP_UNITS_MM, &weight) || weight <= 0)
     return FALSE;
-  end += strspn (end, " ");
-  if (strcmp (end, "oz") == 0)
-    number *= PP_GRAMS_PER_OUNCE;
-  else if (*end != '\0' && strcmp (end, "g") != 0)
-    return FALSE;
-  *g = number;
+  *g = weight;
   return TRUE;
 }
 
@@ -126,6 +118,12 @@ pp_word_read_answer (PpAnswers  *answers,
     return FALSE;
   answers->name = value;
   return TRUE;
+}
+
+gboolean
+pp_word_is_gap_guessed (const PpAnswers *answers)
+{
+  return answers->touch != PP_AS_MADE && answers->touch != PP_TOUCH_ALL && isnan (answers->gap);
 }
 
 const char *

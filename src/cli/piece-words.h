@@ -12,7 +12,7 @@ G_BEGIN_DECLS
 gboolean pp_word_read_count  (const char *text,
                               guint       least,
                               guint      *count);
-/* "32", "32 g", "1.5 oz" */
+/* "32", "32 g", "1 1/2 oz"; more than none */
 gboolean pp_word_read_weight (const char *text,
                               double     *g);
 /* mm unless a unit is written */
@@ -29,6 +29,8 @@ gboolean pp_word_split       (const char  *word,
 gboolean pp_word_read_answer (PpAnswers  *answers,
                               const char *key,
                               const char *value);
+/* Whether what stands under the high part was not measured: so it is estimated. */
+gboolean pp_word_is_gap_guessed (const PpAnswers *answers);
 /* mm, of a piece whose thickness is not said, and the sentence that tells it. (transfer none) */
 #define PP_USUAL_THICKNESS 6
 const char *pp_word_usual_thickness (void);

@@ -37,7 +37,7 @@ typedef enum
 typedef struct
 {
   PpTouch touch;
-  double  gap;       /* under the high part; 0 if all of it touches */
+  double  gap;       /* under the high part; of no meaning if all of it touches */
   double  foot;      /* PP_TOUCH_MIDDLE of a round piece: radius that touches; NAN: 10 */
   double  touching;  /* PP_TOUCH_BASE, _TIP: length that touches; NAN: half of it */
 } PpLying;

@@ -8,6 +8,7 @@
 
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
+#include "piece/answers.h"
 #include "piece/look.h"
 #include "piece/petal.h"
 #include "piece/recipes.h"
@@ -77,7 +78,7 @@ check_bench (const PpMeasures *self,
 {
   const PpLying *lying = &self->lying;
 
-  if (!pp_lying_check_gap (lying->gap, error))
+  if (!isnan (lying->gap) && !pp_lying_check_gap (lying->gap, error))
     return FALSE;
   if (lying->foot < 0 || lying->touching < 0)
     return refuse (_("What touches must not be less than nothing."), error);
@@ -115,6 +116,17 @@ crown_of (const PpMeasures *self)
   return (PpCrown) { .height = radius * 0.4, .radius = radius };
 }
 
+static PpForm
+form_of (const PpMeasures *self,
+         const PpOutline  *outline)
+{
+  PpLying lying = self->lying;
+
+  if (isnan (lying.gap))
+    lying.gap = pp_touch_estimate_gap (lying.touch, outline);
+  return pp_lying_get_form (&lying, outline, pp_recipe_is_long (self->recipe));
+}
+
 static PpPiece *
 put_together (const PpMeasures *self,
               const PpOutline  *outline,
@@ -126,13 +138,13 @@ put_together (const PpMeasures *self,
 
   draft.id = self->id != NULL ? self->id : pp_recipe_get_name (self->recipe);
   draft.name = self->name != NULL ? self->name : pp_recipe_get_title (self->recipe);
-  draft.kind = pp_recipe_get_row (self->recipe)->kind;
+  draft.kind = self->kind;
   draft.count = self->count;
   draft.thickness = self->measures[PP_MEASURE_THICKNESS];
   draft.mass = self->weight / self->weighed;
   draft.transmittance = pp_light_get_transmittance (self->light);
   draft.colour = colour_of (self);
-  draft.form = pp_lying_get_form (&self->lying, outline, pp_recipe_is_long (self->recipe));
+  draft.form = form_of (self, outline);
   grid = (PpHeightGrid *) draft.form.grid;
   draft.crown = crown_of (self);
   draft.outline = outline;

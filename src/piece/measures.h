@@ -56,6 +56,7 @@ typedef struct
   const char *id;                      /* its recipe's name unless set */
   const char *name;                    /* its recipe's title unless set */
   const char *colour;                  /* #rrggbb; NULL: the recipe's own */
+  PpKind      kind;                    /* its recipe's */
   guint       count;                   /* 1 */
   guint       seed;                    /* of the small differences of things made by hand */
 } PpMeasures;

@@ -133,11 +133,12 @@ pp_measure_from_name (const char *name,
 PpMeasures
 pp_measures_draft (PpRecipe recipe)
 {
-  PpMeasures self = { .recipe = recipe, .weight = NAN, .weighed = 1, .count = 1 };
+  PpMeasures self = { .recipe = recipe, .weight = NAN, .weighed = 1, .count = 1,
+                      .kind = pp_recipe_get_row (recipe)->kind };
 
   for (guint i = 0; i < PP_N_MEASURES; i++)
     self.measures[i] = NAN;
-  self.lying.foot = self.lying.touching = NAN;
+  self.lying.gap = self.lying.foot = self.lying.touching = NAN;
   return self;
 }
 

@@ -262,7 +262,8 @@ def main():
         check_sheets(folder, path)
     done = run('--version')
     check('--version', done.returncode == 0 and done.stdout.startswith(b'petalpane-cli '))
-    for words in (['--help'], ['check', '--help'], ['sheets', '--help'], ['picture', '--help']):
+    for words in (['--help'], ['check', '--help'], ['sheets', '--help'], ['picture', '--help'], ['piece', '--help'],
+                  ['piece', '-h'], ['piece', 'ring', '--help']):
         done = run(*words)
         check(' '.join(words), done.returncode == 0 and done.stderr == b'' and len(done.stdout) > 80)
     end()

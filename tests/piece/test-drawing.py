@@ -138,6 +138,14 @@ def main():
         check('name, thickness, height and weight', [piece[key] for key in
               ('name', 'thickness', 'form', 'mass')]
               == ['Sedge', 4, {'type': 'domed', 'rise': 9}, 15], piece['form'])
+        two = (HEAD + 'viewBox="0 0 60 40"><rect id="border" x="1" y="1" width="58" height="38" fill="none" stroke="#888" stroke-width="0.3"/>'
+               '<rect id="blade" x="10" y="12" width="24" height="20"/></svg>')
+        one, = json.loads(run(folder, two, '--part', 'blade', '--json').stdout or '{"pieces": [null]}')['pieces']
+        check('one part of it is the outline', one and abs(Polygon(one['outline']['coordinates'][0]).area - 480) < 2.4)
+        done = run(folder, two, '--part', 'stalk')
+        check('refused: a part that is not there', done.returncode == 2 and b'no part of this name' in done.stderr)
+        words = run(folder, text, 'touches=rim').stdout.decode()
+        check('a height that was not measured says about', 'high part, not measured: about' in words, words)
         done = run(folder, text, 'depth=4')
         check('refused: an unknown key', done.returncode == 2 and done.stdout == b'')
         words = run(folder, text).stdout.decode()

@@ -227,12 +227,21 @@ def check_bench():
     rows = 40 - numpy.linspace(-40, 40, len(heights))
     check('the tip stands up', numpy.allclose(
         heights[:, 0], 7 * (numpy.maximum(rows - 30, 0) / 50) ** 2))
+    for touch, form in TOUCHES.items():
+        words = run('leaf', 'length=80', f'touches={touch}').stdout.decode()
+        piece = make(['leaf', 'length=80', f'touches={touch}'])
+        check(f'touches {touch}, not measured how high', piece['form']['type'] == form
+              and ('Light under the high part, not measured: about 6.4 mm' in words) == (touch != 'all'), words)
     cup = make(['cup', 'touches=middle', 'gap=12', 'foot=9'])['form']
     check('a cup on its middle', (cup['type'], cup['rise'], cup['foot']) == ('cupped', 12, 9))
     for light, share in (('none', 0), ('shadow', 0.25), ('clear', 0.8)):
         check(f'light {light}', make(['bud', f'light={light}'])['transmittance'] == share)
     check('weighed together', make(['bud', 'weight=81', 'weighed=6'])['mass'] == 13.5)
     check('weighed in ounces', abs(make(['bud', 'weight=2 oz'])['mass'] - 56.69904625) < 1e-9)
+    check('weighed in halves', abs(make(['bud', 'weight=1 1/2 oz'])['mass'] - 42.5242846875) < 1e-9)
+    check('its kind', make(['bud', 'kind=filler'])['kind'] == 'filler' and make(['bud'])['kind'] == 'bud')
+    for wrong in ('light=dim', 'length=long', 'kind=tulip'):
+        check(f'{wrong} is not taken for a measure of others', b'says nothing' in run('bud', wrong).stderr)
     check('not weighed', make(['bud'])['mass'] is None)
     words = run('bud', 'length=30').stdout.decode()
     check('an estimate says about', 'about' in words and 'Width half-way: about' in words
