@@ -139,6 +139,8 @@ count_bow (Bowing      *bowing,
       middle[c] = pp_srgb_encode ((decode_one (ground[c]) + decode_one (glass[c])) / 2);
       square += (double) ((glass[c] - ground[c]) * (glass[c] - ground[c]));
     }
+  if (square <= (double) (LEAST_DIFFERENCE * LEAST_DIFFERENCE)) /* no way between the two */
+    return;
   middle_share = (double) get_share (middle, ground, glass, 0);
   for (guint c = 0; c < 3; c++)
     {
@@ -149,8 +151,6 @@ count_bow (Bowing      *bowing,
       bow += off * off;
       likely += off * ((double) (colour[c] - ground[c]) - share * way);
     }
-  if (square <= (double) (LEAST_DIFFERENCE * LEAST_DIFFERENCE))
-    return;
   bowing->n++;
   bowing->bows += bow / square;
   bowing->likely += likely / square;
