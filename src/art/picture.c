@@ -8,6 +8,7 @@
 
 #include "art/colour.h"
 #include "art/draw-private.h"
+#include "art/taken.h"
 #include "panel/i18n.h"
 
 #define MARGIN_SHARE 0.04 /* of the longer side */
@@ -38,15 +39,6 @@ get_extent (const PpScene    *scene,
       box = (PpBox) { sum - box.x1, box.y0, sum - box.x0, box.y1 };
     }
   return pp_box_grow (box, MARGIN_SHARE * fmax (pp_box_width (box), pp_box_height (box)));
-}
-
-static cairo_status_t
-append_cb (void          *data,
-           const guchar  *bytes,
-           unsigned int   length)
-{
-  g_byte_array_append (data, bytes, length);
-  return CAIRO_STATUS_SUCCESS;
 }
 
 static gboolean
@@ -102,7 +94,7 @@ pp_picture_png (const PpScene    *scene,
   status = cairo_status (cr);
   cairo_destroy (cr);
   if (status == CAIRO_STATUS_SUCCESS)
-    status = cairo_surface_write_to_png_stream (surface, append_cb, png);
+    status = cairo_surface_write_to_png_stream (surface, pp_taken_add, png);
   cairo_surface_destroy (surface);
   if (status == CAIRO_STATUS_SUCCESS)
     return g_byte_array_free_to_bytes (g_steal_pointer (&png));

@@ -7,6 +7,7 @@
 #include "piece/cutout.h"
 
 #include "art/draw.h"
+#include "art/taken.h"
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
 #include "piece/srgb.h"
@@ -112,15 +113,6 @@ take_photo (const PpSquared *squared,
   return surface;
 }
 
-static cairo_status_t
-write_cb (void                *closure,
-          const unsigned char *data,
-          unsigned int         length)
-{
-  g_byte_array_append (closure, data, length);
-  return CAIRO_STATUS_SUCCESS;
-}
-
 /* What the photo shows within the outline, as a PNG, or NULL where there is no memory for it.
  * (transfer full) */
 static GByteArray *
@@ -148,7 +140,7 @@ cut (const PpSquared *squared,
   cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
   cairo_stroke (cr);
   cairo_destroy (cr);
-  is_whole = cairo_surface_write_to_png_stream (cut_out, write_cb, png) == CAIRO_STATUS_SUCCESS;
+  is_whole = cairo_surface_write_to_png_stream (cut_out, pp_taken_add, png) == CAIRO_STATUS_SUCCESS;
   cairo_surface_destroy (cut_out);
   cairo_surface_destroy (photo);
   if (is_whole)

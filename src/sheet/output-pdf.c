@@ -4,6 +4,7 @@
  */
 #include "config.h"
 
+#include "art/taken.h"
 #include "panel/i18n.h"
 #include "sheet/output.h"
 #include "sheet/plain-line.h"
@@ -98,7 +99,7 @@ pp_output_pdf (const PpSheetJob   *job,
   g_autoptr (GBytes) whole = NULL;
   cairo_status_t status;
 
-  pdf.surface = cairo_pdf_surface_create_for_stream (pp_output_take, bytes,
+  pdf.surface = cairo_pdf_surface_create_for_stream (pp_taken_add, bytes,
                                                      job->paper.width / PP_MM_PER_POINT,
                                                      job->paper.height / PP_MM_PER_POINT);
   set_metadata (pdf.surface, job);

@@ -4,6 +4,7 @@
  */
 #include "config.h"
 
+#include "art/taken.h"
 #include "panel/i18n.h"
 #include "sheet/output.h"
 
@@ -53,7 +54,7 @@ add_page (PpBook *book)
   g_autoptr (GBytes) bytes = NULL;
 
   pp_book_note (book, cairo_surface_write_to_png_stream (cairo_get_target (book->cr),
-                                                         pp_output_take, array));
+                                                         pp_taken_add, array));
   if (book->status != CAIRO_STATUS_SUCCESS)
     return;
   bytes = with_resolution (array);

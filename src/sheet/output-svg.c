@@ -9,6 +9,8 @@
 #include "config.h"
 
 #include "sheet/output.h"
+
+#include "art/taken.h"
 #include "sheet/plain-line.h"
 
 #include <cairo-svg.h>
@@ -26,7 +28,7 @@ begin_page (PpBook *book)
   cairo_surface_t *surface;
 
   svg->bytes = g_byte_array_new ();
-  surface = cairo_svg_surface_create_for_stream (pp_output_take, svg->bytes, book->paper.x1,
+  surface = cairo_svg_surface_create_for_stream (pp_taken_add, svg->bytes, book->paper.x1,
                                                  book->paper.y1);
   cairo_svg_surface_set_document_unit (surface, CAIRO_SVG_UNIT_MM);
   book->cr = cairo_create (surface);

@@ -8,15 +8,6 @@
 
 #include "panel/i18n.h"
 
-cairo_status_t
-pp_output_take (void                *closure,
-                const unsigned char *data,
-                unsigned int         length)
-{
-  g_byte_array_append (closure, data, length);
-  return CAIRO_STATUS_SUCCESS;
-}
-
 gboolean
 pp_output_judge (cairo_status_t   status,
                  GError         **error)

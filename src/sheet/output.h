@@ -37,10 +37,6 @@ void     pp_output_add_page (PpBook          *book,
                              GPtrArray       *files,
                              const char      *ending,
                              GBytes          *bytes);
-/* For the stream functions of cairo: `closure` is a GByteArray. */
-cairo_status_t pp_output_take (void                *closure,
-                               const unsigned char *data,
-                               unsigned int         length);
 /* FALSE with an error unless all went well. */
 gboolean pp_output_judge (cairo_status_t      status,
                           GError            **error);

@@ -7,6 +7,7 @@
  */
 #include "piece/discs.h"
 
+#include "art/taken.h"
 #include "piece/plane.h"
 #include "shape/polygon.h"
 
@@ -56,15 +57,6 @@ draw_circle (cairo_t            *cr,
   return pp_outline_centroid (seen);
 }
 
-static cairo_status_t
-write_cb (void                *closure,
-          const unsigned char *data,
-          unsigned int         length)
-{
-  g_byte_array_append (closure, data, length);
-  return CAIRO_STATUS_SUCCESS;
-}
-
 /* The corners of the frame lie at `at`; `middles` gets those of its discs. (transfer full) */
 static PpPhoto *
 photograph (const PpPoint at[4],
@@ -84,7 +76,7 @@ photograph (const PpPoint at[4],
     middles[i] = draw_circle (cr, &plane, sheet[i], RADIUS, 0.1);
   draw_circle (cr, &plane, sheet[0], HOLE, 0.95);
   cairo_destroy (cr);
-  cairo_surface_write_to_png_stream (surface, write_cb, png);
+  cairo_surface_write_to_png_stream (surface, pp_taken_add, png);
   cairo_surface_destroy (surface);
   bytes = g_byte_array_free_to_bytes (png);
   return pp_photo_load (bytes, NULL, NULL, NULL, NULL);

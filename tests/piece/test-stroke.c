@@ -7,6 +7,7 @@
  * (r²·2·acos(d/2r) - d/2·√(4r²-d²)) and rectangles.
  */
 #define _GNU_SOURCE /* RTLD_NEXT */
+#include "art/taken.h"
 #include "piece/cutout.h"
 #include "piece/discs.h"
 #include "piece/stroke.h"
@@ -27,15 +28,6 @@
 #define NEAR_AREA 0.008 /* of a scan, as a share */
 #define NEAR_SUM 0.002  /* of parts and whole, which are one scan's */
 #define NEAR_MM 0.3
-
-static cairo_status_t
-write_cb (void                *closure,
-          const unsigned char *data,
-          unsigned int         length)
-{
-  g_byte_array_append (closure, data, length);
-  return CAIRO_STATUS_SUCCESS;
-}
 
 static gboolean has_no_memory;
 
@@ -115,7 +107,7 @@ scan (Draw           draw,
   cairo_set_source_rgb (cr, 0.15, 0.3, 0.6);
   draw (cr);
   cairo_destroy (cr);
-  cairo_surface_write_to_png_stream (surface, write_cb, png);
+  cairo_surface_write_to_png_stream (surface, pp_taken_add, png);
   cairo_surface_destroy (surface);
   return g_byte_array_free_to_bytes (png);
 }
