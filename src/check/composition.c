@@ -89,28 +89,42 @@ are_near (Composing *self,
           guint      j,
           double     reach)
 {
-  const PpBody *a = self->scene->bodies[i], *b = self->scene->bodies[j];
   PpNearness pair = { i, j, FALSE };
 
-  if (!pp_box_meets (pp_box_grow (a->box, reach), b->box))
-    return FALSE;
   if (!was_near (self, i, j, &pair.near))
-    pair.near = pp_bodies_are_near (a, b, reach);
+    pair.near = pp_bodies_are_near (self->scene->bodies[i], self->scene->bodies[j], reach);
   g_array_append_val (self->now->asked, pair);
   return pair.near;
 }
 
-static gboolean
-belong_together (Composing *self,
-                 guint      i,
-                 guint      j,
-                 double     reach)
+/* One that is held against those after it. */
+typedef struct
 {
-  const PpBody *a = self->scene->bodies[i], *b = self->scene->bodies[j];
+  guint       index;
+  const char *group; /* NULL: a lone flower */
+  PpBox       reach;
+} Member;
 
-  if (a->placement->group != NULL && b->placement->group != NULL)
-    return g_str_equal (a->placement->group, b->placement->group);
-  return is_lone_flower (a) && is_lone_flower (b) && are_near (self, i, j, reach);
+/* Whether they may belong together, told by what is soonest asked. */
+static inline gboolean
+may_belong (const Member *self,
+            const PpBody *other)
+{
+  if (self->group != NULL || other->placement->group != NULL)
+    return self->group != NULL && other->placement->group != NULL;
+  return pp_box_meets (self->reach, other->box);
+}
+
+static gboolean
+belong_together (Composing    *self,
+                 guint         i,
+                 const Member *earlier,
+                 double        reach)
+{
+  const char *group = self->scene->bodies[i]->placement->group;
+
+  return group != NULL ? g_str_equal (group, earlier->group)
+                       : are_near (self, i, earlier->index, reach);
 }
 
 /* (transfer full), n_bodies long. Only members, named or lone flowers, are held against one
@@ -121,39 +135,46 @@ find_roots (Composing *self)
   const PpScene *scene = self->scene;
   double reach = pp_panel_get_limit (scene->panel, PP_LIMIT_GROUP) + PP_TIE;
   guint *root = g_new (guint, scene->n_bodies + 1), n = 0;
-  g_autofree guint *members = g_new (guint, scene->n_bodies + 1);
+  g_autofree Member *members = g_new (Member, scene->n_bodies + 1);
 
   for (guint i = 0; i < scene->n_bodies; i++)
     {
+      const PpBody *body = scene->bodies[i];
+
       root[i] = i;
-      if (!is_member (scene->bodies[i]))
+      if (!is_member (body))
         continue;
       for (guint k = 0; k < n; k++)
-        if (find_root (root, members[k]) != find_root (root, i)
-            && belong_together (self, i, members[k], reach))
-          join (root, i, members[k]);
-      members[n++] = i;
+        if (may_belong (&members[k], body)
+            && find_root (root, members[k].index) != find_root (root, i)
+            && belong_together (self, i, &members[k], reach))
+          join (root, i, members[k].index);
+      members[n++] = (Member) { i, body->placement->group, pp_box_grow (body->box, reach) };
     }
   return root;
 }
 
-static PpGroup
-gather_group (const PpScene *scene,
-              const guint   *root,
-              guint          first)
+/* A group begins with the member that its chains lead to, the least of it. */
+static void
+count_members (const PpScene *scene,
+               const guint   *root,
+               GArray        *groups,
+               guint         *group_of)
 {
-  GArray *members = g_array_new (FALSE, FALSE, sizeof (guint));
-  PpGroup group = { .name = scene->bodies[first]->placement->group };
+  for (guint i = 0; i < scene->n_bodies; i++)
+    {
+      const PpBody *body = scene->bodies[i];
+      PpGroup begun = { .name = body->placement->group }, *group;
 
-  for (guint i = first; i < scene->n_bodies; i++)
-    if (find_root (root, i) == first)
-      {
-        g_array_append_val (members, i);
-        group.flowers += scene->bodies[i]->piece->kind == PP_KIND_FLOWER;
-      }
-  group.n_members = members->len;
-  group.members = (guint *) (gpointer) g_array_free (members, FALSE);
-  return group;
+      if (!is_member (body))
+        continue;
+      group_of[i] = find_root (root, i) == i ? groups->len : group_of[find_root (root, i)];
+      if (group_of[i] == groups->len)
+        g_array_append_val (groups, begun);
+      group = &g_array_index (groups, PpGroup, group_of[i]);
+      group->n_members++;
+      group->flowers += body->piece->kind == PP_KIND_FLOWER;
+    }
 }
 
 static void
@@ -162,17 +183,24 @@ find_groups (Composing *composing)
   const PpScene *scene = composing->scene;
   PpComposition *self = composing->now;
   g_autofree guint *root = find_roots (composing);
+  g_autofree guint *group_of = g_new (guint, scene->n_bodies + 1);
   GArray *groups = g_array_new (FALSE, FALSE, sizeof (PpGroup));
 
-  for (guint i = 0; i < scene->n_bodies; i++)
-    if (root[i] == i && is_member (scene->bodies[i]))
-      {
-        PpGroup group = gather_group (scene, root, i);
-
-        g_array_append_val (groups, group);
-      }
+  count_members (scene, root, groups, group_of);
   self->n_groups = groups->len;
   self->groups = (PpGroup *) (gpointer) g_array_free (groups, FALSE);
+  for (guint k = 0; k < self->n_groups; k++)
+    {
+      self->groups[k].members = g_new (guint, self->groups[k].n_members);
+      self->groups[k].n_members = 0;
+    }
+  for (guint i = 0; i < scene->n_bodies; i++)
+    if (is_member (scene->bodies[i]))
+      {
+        PpGroup *group = &self->groups[group_of[i]];
+
+        group->members[group->n_members++] = i;
+      }
 }
 
 /* The integral of min (x, middle) along dy from a to b. Round a closed ring it is the area to the

@@ -122,20 +122,34 @@ find_like (const PpScene *self,
   return NULL;
 }
 
+/* Where the same placement was before, most often where it is now. */
+static gboolean
+find_before (const PpScene     *previous,
+             const PpPlacement *placement,
+             guint             *index)
+{
+  if (*index < previous->n_bodies && pp_panel_placement (previous->panel, *index) == placement)
+    return TRUE;
+  return pp_panel_find_placement (previous->panel, placement->id, index) == placement;
+}
+
 static PpBody *
 find_body (const PpScene     *self,
            guint              index,
            const PpScene     *previous,
-           const PpPiece     *piece,
            const PpPlacement *placement)
 {
-  guint before;
+  guint before = index;
+  const PpBody *body = previous != NULL && find_before (previous, placement, &before)
+                           ? previous->bodies[before] : NULL;
+  const PpPiece *piece;
 
-  if (previous == NULL
-      || pp_panel_find_placement (previous->panel, placement->id, &before) != placement
-      || previous->bodies[before]->piece != piece)
-    return body_new (piece, placement, find_like (self, index, piece));
-  return g_atomic_rc_box_acquire (previous->bodies[before]);
+  if (body != NULL && self->panel->tray == previous->panel->tray)
+    return g_atomic_rc_box_acquire ((PpBody *) body);
+  piece = pp_panel_get_piece_of (self->panel, placement);
+  if (body != NULL && body->piece == piece)
+    return g_atomic_rc_box_acquire ((PpBody *) body);
+  return body_new (piece, placement, find_like (self, index, piece));
 }
 
 static void
@@ -258,8 +272,7 @@ make_bodies (PpScene       *self,
       const PpPlacement *placement = pp_panel_placement (panel, i);
       guint pocket;
 
-      self->bodies[i] = find_body (self, i, previous, pp_panel_get_piece_of (panel, placement),
-                                   placement);
+      self->bodies[i] = find_body (self, i, previous, placement);
       self->pockets[i] = PP_NO_INDEX;
       if (placement->pocket != NULL
           && pp_panel_find_fused (panel, placement->pocket, &pocket) != NULL)
