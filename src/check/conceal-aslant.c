@@ -27,7 +27,8 @@ typedef struct
   guint          n_legs;
   PpSightRow     rows[PP_MOST_LEGS]; /* the legs as they are, before a view */
   PpBox          reaches[PP_MOST_LEGS];
-  PpAslant       most;    /* of all views */
+  double         steep;   /* mm aslant a mm of height, at most */
+  double         shifted; /* mm, likewise */
   PpAslant       views[PP_N_VIEWS];
 } Looking;
 
@@ -36,9 +37,8 @@ static gboolean
 may_hide (const Looking      *self,
           const PpMidsurface *piece)
 {
-  double far = hypot (self->most.slant.x, self->most.slant.y)
-                   * fmax (fabs (piece->lowest), fabs (piece->highest))
-               + hypot (self->most.shift.x, self->most.shift.y) + PP_TIE;
+  double far = self->steep * fmax (fabs (piece->lowest), fabs (piece->highest)) + self->shifted
+               + PP_TIE;
 
   for (guint leg = 0; leg < self->n_legs; leg++)
     if (pp_box_meets (pp_box_grow (piece->cover.box, far), self->reaches[leg]))
@@ -204,13 +204,15 @@ looking_init (Looking       *self,
   const PpScene *scene = keeping->settled->scene;
   const PpPanel *panel = scene->panel;
   double radius = panel->wire->diameter / 2;
+  PpAslant most = aslant_of (panel, panel->display->sideways, panel->display->updown);
 
   *self = (Looking) {
     .panel = panel,
     .run = pp_run_hung (scene, hang),
     .screens = g_ptr_array_new (),
     .changed = g_ptr_array_new (),
-    .most = aslant_of (panel, panel->display->sideways, panel->display->updown),
+    .steep = hypot (most.slant.x, most.slant.y),
+    .shifted = hypot (most.shift.x, most.shift.y),
   };
   for (guint k = 0; k < PP_N_VIEWS; k++)
     self->views[k] = aslant_of (panel, keeping->now->views[k].sideways,

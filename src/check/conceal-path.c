@@ -99,11 +99,13 @@ walk_init (Walk          *self,
     add_screen (self, pp_cover_of_part (&scene->parts[i]), reach);
   for (guint i = 0; i < scene->n_bodies; i++)
     {
-      PpCover cover = pp_cover_of_body (scene->bodies[i]);
+      PpCover cover;
 
+      if (!pp_conceal_counts (rests, i) || !pp_box_meets (scene->bodies[i]->box, reach))
+        continue;
+      cover = pp_cover_of_body (scene->bodies[i]);
       cover.drawn_in = drawn_in;
-      if (pp_conceal_counts (rests, i))
-        add_screen (self, cover, reach);
+      add_screen (self, cover, reach);
     }
   g_array_sort (self->screens, compare_darkest); /* which leaves equals in their order */
 }

@@ -313,29 +313,39 @@ is_behind (const PpSightRow *row,
   return !pp_is_over (through, row->opaque);
 }
 
-/* The entries of one line from `i` on, beyond which it then is. */
+/* Of one line's entries, first to last - 1. What is dark enough stays so, whatever else is before
+ * it. */
 static gboolean
 is_line_hidden (GArray           *open,
                 const PpSightRow *row,
                 GPtrArray        *screens,
-                guint            *i)
+                guint             first,
+                guint             last)
 {
-  Open first = g_array_index (open, Open, *i);
-  PpPoint start = point_of (row, first.part + 0.5, first.line);
-  double through = first.through;
+  const Open *line = &g_array_index (open, Open, first);
+  PpPoint start = point_of (row, line->part + 0.5, line->line);
+  double through = line->through, dark = row->opaque + PP_TIE - ROUNDING;
 
-  for (++*i; *i < open->len; ++*i)
+  for (guint i = first + 1; i < last && through >= dark; i++)
     {
-      const Open *entry = &g_array_index (open, Open, *i);
+      PpScreen *screen = g_array_index (open, Open, i).screen;
 
-      if (entry->screen == NULL)
-        break;
-      if (pp_screen_hides (entry->screen, start, row->slant))
-        through *= entry->screen->cover.transmittance;
+      if (pp_screen_hides (screen, start, row->slant))
+        through *= screen->cover.transmittance;
     }
   if (fabs (through - row->opaque - PP_TIE) <= ROUNDING)
     return is_behind (row, screens, start);
   return !pp_is_over (through, row->opaque);
+}
+
+/* Where the next line begins. */
+static guint
+find_line_end (GArray *open,
+               guint   i)
+{
+  for (i++; i < open->len && g_array_index (open, Open, i).screen != NULL; i++)
+    ;
+  return i;
 }
 
 static guint
@@ -345,13 +355,16 @@ count_hidden (const Seen       *self,
 {
   guint count = self->n_hidden;
 
-  for (guint i = 0; i < self->open->len;)
+  for (guint i = 0, next; i < self->open->len;)
     {
       guint part = g_array_index (self->open, Open, i).part;
       gboolean hidden = TRUE;
 
-      while (i < self->open->len && g_array_index (self->open, Open, i).part == part)
-        hidden = is_line_hidden (self->open, row, screens, &i) && hidden;
+      for (; i < self->open->len && g_array_index (self->open, Open, i).part == part; i = next)
+        {
+          next = find_line_end (self->open, i);
+          hidden = hidden && is_line_hidden (self->open, row, screens, i, next);
+        }
       count += hidden;
     }
   return count;
