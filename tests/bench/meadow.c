@@ -10,8 +10,8 @@
 #include <stdlib.h>
 #include <time.h>
 
-#define ROOM 1500.0 /* mm² of glass a piece, as in the sample */
-#define REACH 9.0   /* mm, of a drag either way */
+#define ROOM 3350.0
+#define REACH 9.0 /* mm, of a drag either way */
 
 static PpPanel *
 step (PpPanel *panel,
@@ -69,10 +69,11 @@ resize (PpPanel *panel,
 }
 
 PpPanel *
-meadow_new (guint n)
+meadow_new (guint  n,
+            double room)
 {
   g_autoptr (GRand) dice = g_rand_new_with_seed (20);
-  double width = sqrt (n * ROOM * 6 / 5), height = n * ROOM / width;
+  double width = sqrt (n * room * 6 / 5), height = n * room / width;
   PpPanel *panel = resize (load_bare (), width, height);
 
   for (guint i = 0; i < n; i++)

@@ -8,9 +8,14 @@
 
 G_BEGIN_DECLS
 
+/* mm² of glass a piece: as on the estuary sample, the closest of the samples, and in a heap. */
+#define MEADOW_ROOM 3350.0
+#define HEAP_ROOM 1500.0
+
 /* `n` pieces of the estuary sample strewn by dice of a fixed seed over as much glass as gives each
- * the same room, on a wire; each time the same. (transfer full) */
-PpPanel *meadow_new         (guint    n);
+ * `room` mm², on a wire; each time the same. (transfer full) */
+PpPanel *meadow_new         (guint          n,
+                             double         room);
 /* One of its pieces somewhere within 9 mm either way of where it lay. (transfer full) */
 PpPanel *meadow_drag        (const PpPanel *panel,
                              GRand         *dice);
@@ -18,12 +23,12 @@ PpPanel *meadow_drag        (const PpPanel *panel,
 /* ms of processor time that this process has taken. */
 double   bench_now          (void);
 /* Sorts `values`. */
-double   bench_median       (double  *values,
-                             guint    n);
+double   bench_median       (double        *values,
+                             guint          n);
 /* A line of the table: what, figure, aim. */
-void     bench_say          (const char *what,
-                             double      figure,
-                             const char *unit,
-                             const char *aim);
+void     bench_say          (const char    *what,
+                             double         figure,
+                             const char    *unit,
+                             const char    *aim);
 
 G_END_DECLS
