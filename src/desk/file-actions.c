@@ -130,22 +130,6 @@ static const struct
   { "close", "<Control>w", FALSE },
 };
 
-static void
-document_cb (PpWindow   *window,
-             GParamSpec *pspec,
-             gpointer    data)
-{
-  gboolean has_document = pp_window_get_document (window) != NULL;
-
-  for (guint i = 0; i < G_N_ELEMENTS (table); i++)
-    {
-      GAction *action = g_action_map_lookup_action (G_ACTION_MAP (window), table[i].action);
-
-      if (table[i].needs_document)
-        g_simple_action_set_enabled (G_SIMPLE_ACTION (action), has_document);
-    }
-}
-
 void
 pp_file_actions_add (PpWindow *window)
 {
@@ -153,8 +137,9 @@ pp_file_actions_add (PpWindow *window)
 
   g_action_map_add_action_entries (G_ACTION_MAP (window), actions, G_N_ELEMENTS (actions),
                                    window);
-  g_signal_connect (window, "notify::document", G_CALLBACK (document_cb), NULL);
-  document_cb (window, NULL, NULL);
+  for (guint i = 0; i < G_N_ELEMENTS (table); i++)
+    if (table[i].needs_document)
+      pp_window_tie_to_document (window, table[i].action);
   pp_closing_guard (window);
   pp_outside_change_follow (window);
 }

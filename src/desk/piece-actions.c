@@ -123,29 +123,14 @@ static const GActionEntry entries[] = {
   { "put-in-box", put_in_box_cb, "s" },
 };
 
-static void
-document_cb (PpWindow   *window,
-             GParamSpec *pspec,
-             gpointer    data)
-{
-  gboolean has_document = pp_window_get_document (window) != NULL;
-
-  for (guint i = 0; i < G_N_ELEMENTS (entries); i++)
-    {
-      GAction *action = g_action_map_lookup_action (G_ACTION_MAP (window), entries[i].name);
-
-      g_simple_action_set_enabled (G_SIMPLE_ACTION (action), has_document);
-    }
-}
-
 void
 pp_piece_actions_add (PpWindow *window)
 {
   g_return_if_fail (PP_IS_WINDOW (window));
 
   g_action_map_add_action_entries (G_ACTION_MAP (window), entries, G_N_ELEMENTS (entries), window);
-  g_signal_connect (window, "notify::document", G_CALLBACK (document_cb), NULL);
-  document_cb (window, NULL, NULL);
+  for (guint i = 0; i < G_N_ELEMENTS (entries); i++)
+    pp_window_tie_to_document (window, entries[i].name);
 }
 
 void

@@ -64,16 +64,6 @@ keep_cb (GSimpleAction *action,
   gtk_window_present (GTK_WINDOW (dialog));
 }
 
-static void
-document_cb (PpWindow   *window,
-             GParamSpec *pspec,
-             gpointer    data)
-{
-  GAction *keep = g_action_map_lookup_action (G_ACTION_MAP (window), "keep-template");
-
-  g_simple_action_set_enabled (G_SIMPLE_ACTION (keep), pp_window_get_document (window) != NULL);
-}
-
 void
 pp_templating_add (PpWindow *window)
 {
@@ -82,8 +72,7 @@ pp_templating_add (PpWindow *window)
   g_return_if_fail (PP_IS_WINDOW (window));
 
   g_action_map_add_action_entries (G_ACTION_MAP (window), entries, G_N_ELEMENTS (entries), window);
-  g_signal_connect (window, "notify::document", G_CALLBACK (document_cb), NULL);
-  document_cb (window, NULL, NULL);
+  pp_window_tie_to_document (window, "keep-template");
 }
 
 /* The name as it stands on the tile. (transfer full) */

@@ -53,19 +53,6 @@ fit_cb (GSimpleAction *action,
   offer (window, pp_window_get_document (window), TRUE);
 }
 
-static void
-document_cb (PpWindow   *window,
-             GParamSpec *pspec,
-             gpointer    data)
-{
-  gboolean has_document = pp_window_get_document (window) != NULL;
-  GAction *again = g_action_map_lookup_action (G_ACTION_MAP (window), "again");
-  GAction *fit = g_action_map_lookup_action (G_ACTION_MAP (window), "fit");
-
-  g_simple_action_set_enabled (G_SIMPLE_ACTION (again), has_document);
-  g_simple_action_set_enabled (G_SIMPLE_ACTION (fit), has_document);
-}
-
 void
 pp_variants_add (PpWindow *window)
 {
@@ -77,8 +64,8 @@ pp_variants_add (PpWindow *window)
   g_return_if_fail (PP_IS_WINDOW (window));
 
   g_action_map_add_action_entries (G_ACTION_MAP (window), entries, G_N_ELEMENTS (entries), window);
-  g_signal_connect (window, "notify::document", G_CALLBACK (document_cb), NULL);
-  document_cb (window, NULL, NULL);
+  pp_window_tie_to_document (window, "again");
+  pp_window_tie_to_document (window, "fit");
 }
 
 void

@@ -382,6 +382,29 @@ pp_window_show_page (PpWindow   *self,
   show (self, name);
 }
 
+static gboolean
+is_there (GBinding     *binding,
+          const GValue *document,
+          GValue       *enabled,
+          gpointer      data)
+{
+  g_value_set_boolean (enabled, g_value_get_object (document) != NULL);
+  return TRUE;
+}
+
+void
+pp_window_tie_to_document (PpWindow   *self,
+                           const char *action)
+{
+  GAction *tied;
+
+  g_return_if_fail (PP_IS_WINDOW (self) && action != NULL);
+
+  tied = g_action_map_lookup_action (G_ACTION_MAP (self), action);
+  g_object_bind_property_full (self, "document", tied, "enabled", G_BINDING_SYNC_CREATE, is_there,
+                               NULL, NULL, NULL);
+}
+
 void
 pp_window_tell (PpWindow   *self,
                 const char *sentence)

@@ -32,6 +32,9 @@ GtkWidget  *pp_window_get_page     (PpWindow       *self);
 /* Needs a document. */
 void        pp_window_show_page    (PpWindow       *self,
                                     const char     *name);
+/* The window's action of that name is to be had while there is a document. */
+void        pp_window_tie_to_document (PpWindow    *self,
+                                       const char  *action);
 /* One calm sentence at the foot of the window, until the next one or until it is put away. */
 void        pp_window_tell         (PpWindow       *self,
                                     const char     *sentence);
