@@ -10,6 +10,7 @@
 #include "desk/bench-stock.h"
 #include "desk/bench-view-private.h"
 
+#include "glue/last-act.h"
 #include "glue/progress.h"
 #include "glue/reorder.h"
 #include "panel/edit.h"
@@ -119,7 +120,7 @@ void
 pp_bench_acts_take_back (PpBenchView *self)
 {
   const PpPanel *panel = pp_document_get_panel (self->document);
-  g_autofree char *last = pp_bench_find_last (panel);
+  g_autofree char *last = pp_last_act_find (panel);
   g_autoptr (GDateTime) now = pp_clock_now (&self->clock);
   g_autoptr (GError) error = NULL;
   PpPanel *next;

@@ -12,6 +12,7 @@
 #include "desk/bell.h"
 #include "desk/css-class.h"
 #include "desk/say.h"
+#include "glue/last-act.h"
 #include "panel/i18n.h"
 #include "sheet/words.h"
 
@@ -187,7 +188,7 @@ show_controls (PpBenchView        *self,
                const PpBenchWords *words)
 {
   const PpPanel *panel = pp_document_get_panel (self->document);
-  g_autofree char *last = pp_bench_find_last (panel);
+  g_autofree char *last = pp_last_act_find (panel);
   g_autofree char *name = last != NULL && *last != '\0' ? pp_bench_words_name (self->plan, last)
                                                         : g_strdup (_("mixed"));
   /* Translators: a stray press, by what it said: "Take back: Oxeye" */

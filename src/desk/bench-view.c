@@ -13,6 +13,7 @@
 #include "desk/shown-page.h"
 #include "desk/side-layout.h"
 #include "desk/template.h"
+#include "glue/last-act.h"
 #include "panel/i18n.h"
 
 #define LOOK_MS 200     /* how often the clock is looked at */
@@ -237,7 +238,7 @@ keep_awake (PpBenchView *self)
 static gboolean
 has_begun (const PpPanel *panel)
 {
-  g_autofree char *last = pp_bench_find_last (panel);
+  g_autofree char *last = pp_last_act_find (panel);
 
   return last != NULL;
 }

@@ -47,10 +47,6 @@ char         *pp_bench_words_name   (const PpPlan   *plan,
 void          pp_bench_words_append (GString        *list,
                                      const char     *part);
 
-/* The last act that may have been a stray press: the id of a job placed, "" for a mixing, NULL for
- * none. (transfer full) */
-char         *pp_bench_find_last    (const PpPanel  *panel);
-
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpBenchWords, pp_bench_words_free)
 
 G_END_DECLS

@@ -180,40 +180,6 @@ test_trim (void)
   evening_clear (&evening);
 }
 
-/* What a log of these entries lets be taken back. */
-static void
-test_last (void)
-{
-  static const struct
-  {
-    const char *log;
-    const char *last;
-  } rows[] = {
-    { NULL, NULL },
-    { "mixed", "" },
-    { "mixed|placed p1", "p1" },
-    { "mixed|placed p1|taken-back p1", "" },
-    { "mixed|placed p1|placed p2|taken-back p2", "p1" },
-    { "mixed|placed p1|mixed|taken-back", "p1" },
-    { "mixed|placed p1|placed p2|fell p1", "p2" },
-    { "mixed|placed p1|moved p1", "p1" },
-    { "mixed|placed p1|paused", NULL },
-    { "mixed|placed p1|paused|mixed", "" },
-  };
-
-  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
-    {
-      SmallPanel words = start;
-      g_autoptr (PpPanel) panel = NULL;
-      g_autofree char *last = NULL;
-
-      words.log = rows[i].log;
-      panel = small_panel_good (&words);
-      last = pp_bench_find_last (panel);
-      g_assert_cmpstr (last, ==, rows[i].last);
-    }
-}
-
 int
 main (int   argc,
       char *argv[])
@@ -222,6 +188,5 @@ main (int   argc,
   g_test_add_func ("/bench-words/clock", test_clock);
   g_test_add_func ("/bench-words/wait", test_wait);
   g_test_add_func ("/bench-words/trim", test_trim);
-  g_test_add_func ("/bench-words/last", test_last);
   return g_test_run ();
 }
