@@ -104,21 +104,3 @@ pp_card_select_item (GtkDropDown *drop_down,
   if (gtk_drop_down_get_selected (drop_down) != position)
     gtk_drop_down_set_selected (drop_down, position);
 }
-
-void
-pp_card_show_colour (GtkColorChooser *chooser,
-                     const char      *colour)
-{
-  GdkRGBA shown, rgba;
-
-  gtk_color_chooser_get_rgba (chooser, &shown);
-  if (gdk_rgba_parse (&rgba, colour) && !gdk_rgba_equal (&rgba, &shown))
-    gtk_color_chooser_set_rgba (chooser, &rgba);
-}
-
-char *
-pp_card_write_colour (const GdkRGBA *rgba)
-{
-  return g_strdup_printf ("#%02x%02x%02x", (guint) lroundf (rgba->red * 255),
-                          (guint) lroundf (rgba->green * 255), (guint) lroundf (rgba->blue * 255));
-}

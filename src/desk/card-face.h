@@ -48,10 +48,5 @@ void        pp_card_face_put_others_back
 /* Sets it only where another item is shown: even that costs a little. */
 void        pp_card_select_item       (GtkDropDown *drop_down,
                                        guint        position);
-/* `colour`: "#rrggbb". */
-void        pp_card_show_colour       (GtkColorChooser *chooser,
-                                       const char  *colour);
-/* "#rrggbb"; (transfer full). */
-char       *pp_card_write_colour      (const GdkRGBA *rgba);
 
 G_END_DECLS

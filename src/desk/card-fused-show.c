@@ -6,6 +6,7 @@
 
 #include "desk/card-fused-private.h"
 
+#include "desk/chosen-colour.h"
 #include "desk/fuse-acts.h"
 #include "desk/length-entry.h"
 #include "desk/say.h"
@@ -128,7 +129,7 @@ show_rest (PpCardFused   *self,
   pp_text_entry_set_words (self->name, fused->name);
   pp_figure_entry_set_value (self->thick, fused->thickness);
   pp_card_select_item (self->light, nearest_light (fused->glass.transmittance));
-  pp_card_show_colour (self->colour, fused->glass.colour);
+  pp_chosen_colour_show (self->colour, fused->glass.colour);
   gtk_switch_set_active (self->is_vase, fused->role == PP_ROLE_VASE);
 }
 

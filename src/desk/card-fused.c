@@ -8,6 +8,7 @@
 
 #include "desk/card-fused-private.h"
 
+#include "desk/chosen-colour.h"
 #include "desk/fold.h"
 #include "desk/fuse-acts.h"
 #include "desk/length-entry.h"
@@ -259,12 +260,10 @@ colour_cb (GtkColorButton *button,
   const PpFused *fused = get_fused (self);
   g_autofree char *colour = NULL;
   PpFused draft;
-  GdkRGBA rgba;
 
   if (fused == NULL)
     return;
-  gtk_color_chooser_get_rgba (self->colour, &rgba);
-  colour = pp_card_write_colour (&rgba);
+  colour = pp_chosen_colour_dup (self->colour);
   draft = *fused;
   draft.glass.colour = colour;
   take_draft (self, &draft,

@@ -6,6 +6,7 @@
 
 #include "desk/card-glass.h"
 
+#include "desk/chosen-colour.h"
 #include "desk/edit-acts.h"
 #include "desk/fold.h"
 #include "desk/length-entry.h"
@@ -191,12 +192,10 @@ colour_cb (GtkColorButton *button,
   const PpPanel *panel = get_panel (self);
   g_autofree char *colour = NULL;
   PpBackground draft;
-  GdkRGBA rgba;
 
   if (panel == NULL)
     return;
-  gtk_color_chooser_get_rgba (self->colour, &rgba);
-  colour = pp_card_write_colour (&rgba);
+  colour = pp_chosen_colour_dup (self->colour);
   draft = *panel->background;
   draft.glass.colour = colour;
   take_background (self, panel, &draft, _("Colour of the glass"), NULL);
@@ -305,7 +304,7 @@ pp_card_glass_refresh (PpCardFace *face,
   pp_card_select_item (self->shape, panel->background->shape);
   pp_card_select_item (self->units, panel->units);
   show_size (self, panel->background, panel->units);
-  pp_card_show_colour (self->colour, panel->background->glass.colour);
+  pp_chosen_colour_show (self->colour, panel->background->glass.colour);
   pp_text_entry_set_words (self->title, panel->title);
   pp_text_entry_set_words (self->maker, panel->maker);
   pp_note_view_set_words (self->note, panel->note);

@@ -7,6 +7,7 @@
 #include "desk/colour-row.h"
 
 #include "desk/choice.h"
+#include "desk/chosen-colour.h"
 #include "desk/em.h"
 #include "desk/palette.h"
 #include "desk/wrap-layout.h"
@@ -88,13 +89,8 @@ static void
 other_cb (GtkColorButton *button,
           PpColourRow    *self)
 {
-  GdkRGBA rgba;
-  g_autofree char *colour = NULL;
+  g_autofree char *colour = pp_chosen_colour_dup (GTK_COLOR_CHOOSER (button));
 
-  gtk_color_chooser_get_rgba (GTK_COLOR_CHOOSER (button), &rgba);
-  colour = g_strdup_printf ("#%02x%02x%02x", (guint) lround (255 * (double) rgba.red),
-                            (guint) lround (255 * (double) rgba.green),
-                            (guint) lround (255 * (double) rgba.blue));
   g_signal_emit (self, chosen_signal, 0, colour);
 }
 
@@ -168,14 +164,12 @@ void
 pp_colour_row_set (PpColourRow *self,
                    const char  *colour)
 {
-  GdkRGBA rgba;
-
   g_return_if_fail (PP_IS_COLOUR_ROW (self));
 
   self->is_showing = TRUE;
   for (guint i = 0; i < G_N_ELEMENTS (colours); i++)
     gtk_check_button_set_active (self->choices[i], g_strcmp0 (colour, colours[i].colour) == 0);
-  if (colour != NULL && gdk_rgba_parse (&rgba, colour))
-    gtk_color_chooser_set_rgba (GTK_COLOR_CHOOSER (self->other), &rgba);
+  if (colour != NULL)
+    pp_chosen_colour_show (GTK_COLOR_CHOOSER (self->other), colour);
   self->is_showing = FALSE;
 }
