@@ -15,6 +15,7 @@
 #include "panel/measure.h"
 #include "panel/panel-error.h"
 #include "piece/like.h"
+#include "shape/polygon.h"
 
 #define PP_TYPE_LIKE_FORM (pp_like_form_get_type ())
 G_DECLARE_FINAL_TYPE (PpLikeForm, pp_like_form, PP, LIKE_FORM, GtkBox)
@@ -29,20 +30,12 @@ struct _PpLikeForm
 
 G_DEFINE_FINAL_TYPE (PpLikeForm, pp_like_form, GTK_TYPE_BOX)
 
-static double
-get_longer (const PpPiece *piece)
-{
-  PpBox box = pp_outline_get_box (piece->outline);
-
-  return fmax (pp_box_width (box), pp_box_height (box));
-}
-
 static void
 show_cb (PpPieceBench *bench,
          PpLikeForm   *self)
 {
   const PpMaking *making = pp_piece_bench_get_making (bench);
-  double longer = making->like != NULL ? get_longer (making->like) : (double) NAN;
+  double longer = making->like != NULL ? pp_outline_length (making->like->outline) : (double) NAN;
   PpUnits units = pp_piece_bench_get_units (bench);
   g_autofree char *words = isnan (longer) ? g_strdup ("") : pp_length_format_bare (longer, units);
 
@@ -168,7 +161,7 @@ make (const PpMaking *making,
       return NULL;
     }
   if (!isnan (making->size))
-    scale = making->size / get_longer (making->like);
+    scale = making->size / pp_outline_length (making->like->outline);
   return pp_like_make (making->like, NULL, scale, error);
 }
 

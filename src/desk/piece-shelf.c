@@ -12,6 +12,7 @@
 #include "desk/template.h"
 #include "desk/tray-words.h"
 #include "panel/i18n.h"
+#include "shape/polygon.h"
 
 #define PP_TYPE_SHELF_ITEM (pp_shelf_item_get_type ())
 G_DECLARE_FINAL_TYPE (PpShelfItem, pp_shelf_item, PP, SHELF_ITEM, GObject)
@@ -94,14 +95,6 @@ is_found (gpointer object,
          && (self->sought == NULL || strstr (item->folded, self->sought) != NULL);
 }
 
-static double
-get_longer (const PpPiece *piece)
-{
-  PpBox box = pp_outline_get_box (piece->outline);
-
-  return fmax (pp_box_width (box), pp_box_height (box));
-}
-
 /* Equal ones stay as they were given. */
 static int
 compare (gconstpointer a,
@@ -118,7 +111,7 @@ compare (gconstpointer a,
     case PP_SHELF_BY_NAME:
       return g_utf8_collate (pp_tray_words_name (one->piece), pp_tray_words_name (other->piece));
     case PP_SHELF_BY_SIZE:
-      by = get_longer (other->piece) - get_longer (one->piece);
+      by = pp_outline_length (other->piece->outline) - pp_outline_length (one->piece->outline);
       return by < 0 ? -1 : by > 0;
     case PP_SHELF_BY_COUNT:
       return one->piece->count < other->piece->count ? -1
