@@ -5,9 +5,9 @@
 #include "config.h"
 
 #include "desk/document-private.h"
-#include "panel/i18n.h"
 
-#include <string.h>
+#include "desk/file-words.h"
+#include "panel/i18n.h"
 
 G_DEFINE_FINAL_TYPE (PpDocument, pp_document, G_TYPE_OBJECT)
 
@@ -313,17 +313,6 @@ pp_document_set_lost (PpDocument *self)
   g_object_notify_by_pspec (G_OBJECT (self), props[PROP_SAVED]);
 }
 
-static char *
-name_of_file (GFile *file)
-{
-  g_autofree char *base = g_file_get_basename (file);
-  g_autofree char *shown = g_filename_display_name (base);
-
-  if (g_str_has_suffix (shown, ".petalpane"))
-    shown[strlen (shown) - strlen (".petalpane")] = '\0';
-  return g_steal_pointer (&shown);
-}
-
 char *
 pp_document_dup_title (PpDocument *self)
 {
@@ -332,6 +321,6 @@ pp_document_dup_title (PpDocument *self)
   if (*pp_document_get_panel (self)->title != '\0')
     return g_strdup (pp_document_get_panel (self)->title);
   if (self->file != NULL)
-    return name_of_file (self->file);
+    return pp_file_name_show_bare (self->file);
   return g_strdup (_("Untitled panel"));
 }

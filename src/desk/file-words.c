@@ -75,6 +75,16 @@ pp_file_name_show (GFile *file)
 }
 
 char *
+pp_file_name_show_bare (GFile *file)
+{
+  char *name = pp_file_name_show (file);
+
+  if (name != NULL && g_str_has_suffix (name, PP_PANEL_ENDING))
+    name[strlen (name) - strlen (PP_PANEL_ENDING)] = '\0';
+  return name;
+}
+
+char *
 pp_file_folder_show (GFile *file)
 {
   g_autoptr (GFile) folder = NULL;

@@ -23,7 +23,9 @@ char *pp_file_path_with_ending (const char *path,
                                 const char *ending);
 /* Last part of the path, to be shown. UTF-8. */
 char *pp_file_name_show        (GFile      *file);
-/* The same of the folder it is in. */
+/* The same without PP_PANEL_ENDING. */
+char *pp_file_name_show_bare   (GFile      *file);
+/* Name of the folder it is in. */
 char *pp_file_folder_show      (GFile      *file);
 /* Tells contents of a file apart: equal only if every byte is. */
 char *pp_file_content_of       (const void *bytes,

@@ -13,8 +13,6 @@
 #include "desk/typing.h"
 #include "panel/i18n.h"
 
-#include <string.h>
-
 /* Where a sentence says that a name cannot be had, the dialog stays. */
 static gboolean
 finish (PpNameDialog *dialog,
@@ -75,17 +73,6 @@ pp_templating_add (PpWindow *window)
   pp_window_tie_to_document (window, "keep-template");
 }
 
-/* The name as it stands on the tile. (transfer full) */
-static char *
-dup_name (GFile *file)
-{
-  char *name = pp_file_name_show (file);
-
-  if (g_str_has_suffix (name, PP_PANEL_ENDING))
-    name[strlen (name) - strlen (PP_PANEL_ENDING)] = '\0';
-  return name;
-}
-
 static gboolean
 renamed_cb (PpNameDialog *dialog,
             const char   *name,
@@ -106,7 +93,7 @@ pp_templating_rename (PpWindow *window,
 
   g_return_if_fail (PP_IS_WINDOW (window) && G_IS_FILE (file));
 
-  name = dup_name (file);
+  name = pp_file_name_show_bare (file);
   dialog = pp_name_dialog_new (GTK_WINDOW (window), _("Rename the template"),
                                _("Panels that were begun from it keep their own names."), name,
                                _("_Rename"));
@@ -147,7 +134,7 @@ static void
 ask_for_good (PuttingAway *self)
 {
   const char * const buttons[] = { _("_Delete it"), _("_Leave it"), NULL };
-  g_autofree char *name = dup_name (self->file);
+  g_autofree char *name = pp_file_name_show_bare (self->file);
   g_autofree char *question = g_strdup_printf (_("Delete the template “%s” for good?"), name);
   const PpAsk ask = { .question = question, .buttons = buttons, .losing = 0,
                       .detail = _("Its folder has no wastebasket, so it cannot be brought back.") };
@@ -177,7 +164,7 @@ pp_templating_put_away (PpWindow *window,
 
   g_return_if_fail (PP_IS_WINDOW (window) && G_IS_FILE (file));
 
-  name = dup_name (file);
+  name = pp_file_name_show_bare (file);
   question = g_strdup_printf (_("Put the template “%s” away?"), name);
   ask.question = question;
   ask.detail = _("Panels that were begun from it stay as they are.");
