@@ -128,13 +128,25 @@ pp_opening_show_unsaved (PpWindow      *window,
   return place;
 }
 
+char *
+pp_opening_find_path (PpWindow *window,
+                      GFile    *file)
+{
+  char *path = g_file_get_path (file);
+
+  if (path == NULL)
+    pp_ask_tell (GTK_WINDOW (window), _("Only files on this computer can be opened: copy the file "
+                                        "to a folder here first."));
+  return path;
+}
+
 void
 pp_opening_open (PpWindow *window,
                  GFile    *file,
                  gboolean  as_copy)
 {
   GtkApplication *application = gtk_window_get_application (GTK_WINDOW (window));
-  g_autofree char *path = g_file_get_path (file);
+  g_autofree char *path = NULL;
   PpWindow *other = as_copy ? NULL : pp_file_state_find (application, file);
   Opening *self;
 
@@ -143,12 +155,9 @@ pp_opening_open (PpWindow *window,
       gtk_window_present (GTK_WINDOW (other));
       return;
     }
+  path = pp_opening_find_path (window, file);
   if (path == NULL)
-    {
-      pp_ask_tell (GTK_WINDOW (window), _("Only files on this computer can be opened: copy the "
-                                          "file to a folder here first."));
-      return;
-    }
+    return;
   self = g_new0 (Opening, 1);
   *self = (Opening) { g_object_ref (window), g_object_ref (application), g_object_ref (file),
                       as_copy };

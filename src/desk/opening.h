@@ -10,6 +10,9 @@ G_BEGIN_DECLS
 
 /* Asks for files and opens them. */
 void pp_opening_choose (PpWindow *window);
+/* Of a file on this computer; of another NULL, and the maker is told. (transfer full) */
+char *pp_opening_find_path (PpWindow *window,
+                            GFile    *file);
 /* As pp_file_actions_open(). */
 void pp_opening_open   (PpWindow *window,
                         GFile    *file,

@@ -126,13 +126,9 @@ pp_variants_offer (PpWindow *window,
 
   g_return_if_fail (PP_IS_WINDOW (window) && G_IS_FILE (file));
 
-  path = g_file_get_path (file);
+  path = pp_opening_find_path (window, file);
   if (path == NULL)
-    {
-      pp_ask_tell (GTK_WINDOW (window), _("Only files on this computer can be opened: copy the "
-                                          "file to a folder here first."));
-      return;
-    }
+    return;
   self = g_new (Offer, 1);
   *self = (Offer) { g_object_ref (window), g_object_ref (file), is_size };
   pp_panel_io_load_async (path, loaded_cb, self);
