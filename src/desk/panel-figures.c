@@ -7,6 +7,7 @@
 #include "desk/panel-figures.h"
 
 #include "check/coverage.h"
+#include "desk/say.h"
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "panel/tolerance.h"
@@ -194,9 +195,7 @@ pp_panel_figures_show (PpPanelFigures *self,
     {
       g_autofree char *figure = check != NULL ? rows[i].say (check) : NULL;
 
-      if (figure != NULL && !g_str_equal (gtk_label_get_text (self->figures[i]), figure))
-        gtk_label_set_text (self->figures[i], figure);
+      pp_say_or_hide (self->figures[i], figure);
       gtk_widget_set_visible (GTK_WIDGET (self->titles[i]), figure != NULL);
-      gtk_widget_set_visible (GTK_WIDGET (self->figures[i]), figure != NULL);
     }
 }
