@@ -151,3 +151,57 @@ pp_document_choose_groups (PpDocument *self)
   ids = g_strv_builder_end (with_mates);
   pp_document_choose (self, PP_CHOSEN_PLACEMENTS, (const char * const *) ids);
 }
+
+/* What is chosen as its place in the turn: the glass, the fused parts, the holes, the wire; -1 for
+ * anything else. */
+static int
+find_turn (PpDocument *self)
+{
+  const PpPanel *panel = pp_document_get_panel (self);
+  const char * const *ids = pp_document_get_chosen_ids (self);
+  guint index = 0;
+
+  switch (pp_document_get_chosen (self))
+    {
+    case PP_CHOSEN_GLASS:
+      return 0;
+    case PP_CHOSEN_FUSED:
+      pp_panel_find_fused (panel, ids[0], &index);
+      return 1 + (int) index;
+    case PP_CHOSEN_HOLE:
+      pp_panel_find_hole (panel, ids[0], &index);
+      return 1 + (int) (panel->fused->len + index);
+    case PP_CHOSEN_WIRE:
+      return 1 + (int) (panel->fused->len + panel->holes->len);
+    case PP_CHOSEN_NOTHING:
+    case PP_CHOSEN_PLACEMENTS:
+      return -1;
+    }
+  g_return_val_if_reached (-1);
+}
+
+void
+pp_document_choose_next (PpDocument *self)
+{
+  const PpPanel *panel;
+  guint n_fused, n_holes, n, turn;
+
+  g_return_if_fail (PP_IS_DOCUMENT (self));
+
+  panel = pp_document_get_panel (self);
+  n_fused = panel->fused->len;
+  n_holes = panel->holes->len;
+  n = 1 + n_fused + n_holes + (panel->wire != NULL ? 1 : 0);
+  turn = (guint) (find_turn (self) + 1) % n;
+
+  if (turn == 0)
+    pp_document_choose (self, PP_CHOSEN_GLASS, NULL);
+  else if (turn <= n_fused)
+    pp_document_choose (self, PP_CHOSEN_FUSED,
+                        (const char *[]) { pp_panel_fused (panel, turn - 1)->id, NULL });
+  else if (turn <= n_fused + n_holes)
+    pp_document_choose (self, PP_CHOSEN_HOLE,
+                        (const char *[]) { pp_panel_hole (panel, turn - 1 - n_fused)->id, NULL });
+  else
+    pp_document_choose (self, PP_CHOSEN_WIRE, NULL);
+}

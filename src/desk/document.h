@@ -120,6 +120,8 @@ void                pp_document_choose           (PpDocument    *self,
                                                   const char * const *ids);
 /* With group mates: all placements of the groups that the chosen ones belong to. */
 void                pp_document_choose_groups    (PpDocument    *self);
+/* Goes on to the next of: the glass, what is fused on, the holes, the wire. */
+void                pp_document_choose_next      (PpDocument    *self);
 
 /* (nullable) (transfer none) */
 GFile              *pp_document_get_file         (PpDocument    *self);

@@ -46,7 +46,7 @@ DEFINE_ACTION (swap, pp_canvas_open_swap (pp_window_get_canvas (window)); (void)
 DEFINE_ACTION (fuse_vase, pp_fuse_acts_add_vase (document))
 DEFINE_ACTION (fuse_piece, pp_fuse_acts_piece (document))
 DEFINE_ACTION (stand, pp_fuse_acts_stand (document))
-DEFINE_ACTION (choose_next, pp_fuse_acts_choose_next (document))
+DEFINE_ACTION (choose_next, pp_document_choose_next (document))
 
 static void
 to_tray_cb (GSimpleAction *action,

@@ -21,8 +21,6 @@ void        pp_fuse_acts_stand    (PpDocument    *document);
 gboolean    pp_fuse_acts_can_stand (PpDocument   *document);
 /* The chosen fused part, off the glass. */
 void        pp_fuse_acts_remove   (PpDocument    *document);
-/* Goes on to the next of: the glass, what is fused on, the holes, the wire. */
-void        pp_fuse_acts_choose_next (PpDocument *document);
 
 /* Its name, or its id where it has none. (transfer none) */
 const char *pp_fuse_acts_name     (const PpFused *fused);
