@@ -6,12 +6,12 @@
 
 #include "desk/variant-dialog.h"
 
-#include "desk/clock.h"
 #include "desk/em.h"
 #include "desk/lines.h"
 #include "desk/panel-picture.h"
 #include "desk/size-form.h"
 #include "desk/variant.h"
+#include "desk/variant-maker.h"
 #include "panel/i18n.h"
 
 #define PICTURE_EM 40 /* side of the picture where there is room; at least a third of that */
@@ -19,25 +19,13 @@
 #define LOOK_MSEC 100
 #define MOST_LINES 6 /* of one kind; the glass shows the rest */
 
-/* An arrangement that was made. */
-typedef struct
-{
-  PpPanel  *variant;
-  PpAdvice *advice;  /* NULL: it needed none */
-} Made;
-
 struct _PpVariantDialog
 {
   GtkWindow       parent_instance;
   PpDocument     *document;
-  const PpPanel  *panel;    /* that all this is made from */
-  PpVariantWish   wish;
-  GPtrArray      *made;     /* Made, by the number of the arrangement, of the size wished for */
-  PpPanel        *variant;  /* that is shown, while it is being put right */
-  GError         *fault;    /* why there is none of the size wished for; or NULL */
-  PpWork         *work;     /* NULL: nothing is being searched */
-  guint           timer;
-  GtkWidget      *pressed;  /* that goes on with the search, where the focus comes back to */
+  PpVariantMaker *maker;
+  guint           timer;   /* while it searches */
+  GtkWidget      *pressed; /* that goes on with the search, where the focus comes back to */
 
   GtkPicture     *picture;
   PpSizeForm     *size;
@@ -58,23 +46,6 @@ struct _PpVariantDialog
 G_DEFINE_FINAL_TYPE (PpVariantDialog, pp_variant_dialog, GTK_TYPE_WINDOW)
 
 static guint accepted;
-
-static void
-made_free (gpointer data)
-{
-  Made *self = data;
-
-  pp_panel_unref (self->variant);
-  g_clear_pointer (&self->advice, pp_advice_free);
-  g_free (self);
-}
-
-static const Made *
-get_made (PpVariantDialog *self)
-{
-  return self->wish.number < self->made->len ? g_ptr_array_index (self->made, self->wish.number)
-                                             : NULL;
-}
 
 /* Under its heading, which goes where there is nothing to say. The box stays: of one that was empty
  * and hidden GTK 4.8 remembers that its width does not change its height. `lines` is borrowed. */
@@ -124,109 +95,39 @@ static void
 draw (PpVariantDialog *self)
 {
   int side = (int) (PICTURE_EM * pp_em_of (GTK_WIDGET (self)));
+  const PpPanel *panel = pp_variant_dialog_get_panel (self);
   PpGallery *gallery = pp_document_get_gallery (self->document);
   g_autoptr (PpScene) scene = NULL;
   g_autoptr (GdkTexture) texture = NULL;
   g_autoptr (GdkPaintable) paintable = NULL;
 
   gtk_widget_set_size_request (GTK_WIDGET (self->picture), side / 3, side / 3);
-  if (self->fault != NULL)
+  if (panel == NULL)
     gtk_picture_set_paintable (self->picture, NULL);
-  if (gallery == NULL || self->fault != NULL)
+  if (gallery == NULL || panel == NULL)
     return;
-  scene = pp_scene_new (pp_variant_dialog_get_panel (self), NULL);
+  scene = pp_scene_new (panel, NULL);
   texture = pp_panel_picture_new (scene, gallery, side * 2, NULL, NULL);
   paintable = pp_panel_picture_halve (texture);
   gtk_picture_set_paintable (self->picture, paintable);
 }
 
-/* Glass of another size is asked for, and none was told yet. */
-static gboolean
-is_open (PpVariantDialog *self)
-{
-  return self->wish.is_size && !pp_variant_is_resized (self->panel, &self->wish);
-}
-
 static void
 show (PpVariantDialog *self)
 {
-  const Made *made = get_made (self);
-  gboolean is_ready = made != NULL && !is_open (self);
-  g_autofree char *sum = NULL;
+  gboolean needs_size = pp_variant_maker_needs_size (self->maker);
+  gboolean is_ready = pp_variant_maker_is_made (self->maker) && !needs_size;
+  g_autofree char *sum = needs_size ? g_strdup (_("Choose the size of the glass that you have."))
+                                    : pp_variant_maker_describe (self->maker);
 
-  if (is_open (self))
-    sum = g_strdup (_("Choose the size of the glass that you have."));
-  else if (self->fault != NULL)
-    sum = g_strdup (self->fault->message);
-  else
-    sum = pp_variant_describe (self->panel, &self->wish, made != NULL ? made->variant
-                                                                      : self->variant);
   gtk_label_set_text (self->sum, sum);
-  gtk_widget_set_visible (self->searching, self->work != NULL);
+  gtk_widget_set_visible (self->searching, pp_variant_maker_is_searching (self->maker));
   gtk_widget_set_sensitive (self->accept, is_ready);
   gtk_widget_set_sensitive (self->another, is_ready);
-  gtk_widget_set_sensitive (self->back, is_ready && self->wish.number > 0);
-  show_advice (self, made != NULL ? made->advice : NULL);
+  gtk_widget_set_sensitive (self->back,
+                            is_ready && pp_variant_maker_get_number (self->maker) > 0);
+  show_advice (self, pp_variant_maker_get_advice (self->maker));
   draw (self);
-}
-
-static void
-end_search (PpVariantDialog *self)
-{
-  g_clear_handle_id (&self->timer, g_source_remove);
-  g_clear_pointer (&self->work, pp_work_unref);
-  g_clear_pointer (&self->variant, pp_panel_unref);
-}
-
-static void
-give_up_search (PpVariantDialog *self)
-{
-  if (self->work != NULL)
-    g_cancellable_cancel (pp_work_get_cancellable (self->work));
-  end_search (self);
-}
-
-/* Takes over `variant` and `advice`. */
-static void
-keep (PpVariantDialog *self,
-      PpPanel         *variant,
-      PpAdvice        *advice)
-{
-  Made *made = g_new (Made, 1);
-
-  *made = (Made) { variant, advice };
-  g_ptr_array_add (self->made, made);
-}
-
-/* The main thread's, but for variant and work. */
-typedef struct
-{
-  PpVariantDialog *dialog;
-  PpPanel         *variant;
-  PpWork          *work;
-} Search;
-
-static void
-search_free (Search *self)
-{
-  g_object_unref (self->dialog);
-  pp_panel_unref (self->variant);
-  pp_work_unref (self->work);
-  g_free (self);
-}
-
-G_DEFINE_AUTOPTR_CLEANUP_FUNC (Search, search_free)
-
-static void
-search_in_thread (GTask        *task,
-                  gpointer      source,
-                  gpointer      data,
-                  GCancellable *cancellable)
-{
-  const Search *search = data;
-
-  g_task_return_pointer (task, pp_variant_put_right (search->variant, search->work),
-                         (GDestroyNotify) pp_advice_free);
 }
 
 /* A button that went to sleep under the finger, or is gone, had the focus. */
@@ -242,20 +143,11 @@ return_focus (PpVariantDialog *self)
                            : self->accept);
 }
 
-/* A search that was given up comes to its end too, and is then no longer the dialog's. */
 static void
-searched_cb (GObject      *source,
-             GAsyncResult *result,
-             gpointer      data)
+made_cb (PpVariantMaker  *maker,
+         PpVariantDialog *self)
 {
-  g_autoptr (Search) search = data;
-  g_autoptr (PpAdvice) advice = g_task_propagate_pointer (G_TASK (result), NULL);
-  PpVariantDialog *self = search->dialog;
-
-  if (self->work != search->work)
-    return;
-  end_search (self);
-  keep (self, pp_panel_ref (search->variant), g_steal_pointer (&advice));
+  g_clear_handle_id (&self->timer, g_source_remove);
   show (self);
   return_focus (self);
 }
@@ -265,57 +157,18 @@ look_cb (gpointer data)
 {
   PpVariantDialog *self = data;
 
-  gtk_progress_bar_set_fraction (self->bar, pp_work_get_done (self->work));
+  gtk_progress_bar_set_fraction (self->bar, pp_variant_maker_get_done (self->maker));
   return G_SOURCE_CONTINUE;
 }
 
+/* Something else is wished for. */
 static void
-begin_search (PpVariantDialog *self)
+look_anew (PpVariantDialog *self)
 {
-  Search *search = g_new (Search, 1);
-  g_autoptr (GTask) task = g_task_new (NULL, NULL, searched_cb, search);
-
-  self->work = pp_work_new ();
-  self->timer = g_timeout_add (LOOK_MSEC, look_cb, self);
+  g_clear_handle_id (&self->timer, g_source_remove);
   gtk_progress_bar_set_fraction (self->bar, 0);
-  *search = (Search) { g_object_ref (self), pp_panel_ref (self->variant),
-                       pp_work_ref (self->work) };
-  g_task_set_task_data (task, search, NULL);
-  g_task_run_in_thread (task, search_in_thread);
-}
-
-/* NULL with `fault` set: on much larger glass what lies beside it may come to lie too far out.
- * (transfer full) (nullable) */
-static PpPanel *
-make_variant (PpVariantDialog *self)
-{
-  g_autofree char *today = pp_clock_today ();
-
-  return pp_variant_new (self->panel, &self->wish, today, &self->fault);
-}
-
-/* What is wished for, made anew unless it was made before. The panel itself is right or wrong as
- * it is: nobody asked to have it put right. */
-static void
-make (PpVariantDialog *self)
-{
-  PpPanel *variant;
-
-  give_up_search (self);
-  g_clear_error (&self->fault);
-  if (get_made (self) == NULL)
-    {
-      variant = make_variant (self);
-      if (variant == NULL)
-        ; /* show() tells why */
-      else if (self->wish.number == 0 && !pp_variant_is_resized (self->panel, &self->wish))
-        keep (self, variant, NULL);
-      else
-        {
-          self->variant = variant;
-          begin_search (self);
-        }
-    }
+  if (pp_variant_maker_is_searching (self->maker))
+    self->timer = g_timeout_add (LOOK_MSEC, look_cb, self);
   show (self);
 }
 
@@ -323,12 +176,10 @@ static void
 size_cb (PpSizeForm      *form,
          PpVariantDialog *self)
 {
-  self->wish.width = pp_size_form_get_width (form);
-  self->wish.height = pp_size_form_get_height (form);
-  self->wish.number = 0;
   self->pressed = NULL;
-  g_ptr_array_set_size (self->made, 0);
-  make (self);
+  pp_variant_maker_set_size (self->maker, pp_size_form_get_width (form),
+                             pp_size_form_get_height (form));
+  look_anew (self);
 }
 
 static void
@@ -336,9 +187,9 @@ go_to (PpVariantDialog *self,
        guint            number,
        GtkWidget       *pressed)
 {
-  self->wish.number = number;
   self->pressed = pressed;
-  make (self);
+  pp_variant_maker_go_to (self->maker, number);
+  look_anew (self);
 }
 
 static void
@@ -346,29 +197,28 @@ another_cb (GtkButton       *button,
             PpVariantDialog *self)
 {
   if (!pp_size_form_is_wrong (self->size))
-    go_to (self, self->wish.number + 1, self->another);
+    go_to (self, pp_variant_maker_get_number (self->maker) + 1, self->another);
 }
 
 static void
 back_cb (GtkButton       *button,
          PpVariantDialog *self)
 {
-  go_to (self, self->wish.number - 1, self->back);
+  go_to (self, pp_variant_maker_get_number (self->maker) - 1, self->back);
 }
 
 static void
 stop_cb (GtkButton       *button,
          PpVariantDialog *self)
 {
-  if (self->work != NULL)
-    g_cancellable_cancel (pp_work_get_cancellable (self->work));
+  pp_variant_maker_stop (self->maker);
 }
 
 static void
 accept_cb (GtkButton       *button,
            PpVariantDialog *self)
 {
-  if (!pp_size_form_is_wrong (self->size) && get_made (self) != NULL)
+  if (!pp_size_form_is_wrong (self->size) && pp_variant_maker_is_made (self->maker))
     g_signal_emit (self, accepted, 0);
 }
 
@@ -386,36 +236,23 @@ drawn_cb (PpDocument      *document,
   draw (self);
 }
 
-/* The search holds the dialog, so that closing it does not dispose of it. */
-static void
-pp_variant_dialog_unmap (GtkWidget *widget)
-{
-  give_up_search (PP_VARIANT_DIALOG (widget));
-  GTK_WIDGET_CLASS (pp_variant_dialog_parent_class)->unmap (widget);
-}
-
 static void
 pp_variant_dialog_dispose (GObject *object)
 {
   PpVariantDialog *self = PP_VARIANT_DIALOG (object);
 
-  give_up_search (self);
+  g_clear_handle_id (&self->timer, g_source_remove);
+  if (self->maker != NULL)
+    {
+      pp_variant_maker_give_up (self->maker);
+      g_signal_handlers_disconnect_by_data (self->maker, self);
+    }
+  g_clear_object (&self->maker);
   if (self->document != NULL)
     g_signal_handlers_disconnect_by_data (self->document, self);
   g_clear_object (&self->document);
   gtk_widget_dispose_template (GTK_WIDGET (object), PP_TYPE_VARIANT_DIALOG);
   G_OBJECT_CLASS (pp_variant_dialog_parent_class)->dispose (object);
-}
-
-static void
-pp_variant_dialog_finalize (GObject *object)
-{
-  PpVariantDialog *self = PP_VARIANT_DIALOG (object);
-
-  g_ptr_array_unref (self->made);
-  g_clear_error (&self->fault);
-  g_clear_pointer (&self->panel, pp_panel_unref);
-  G_OBJECT_CLASS (pp_variant_dialog_parent_class)->finalize (object);
 }
 
 static void
@@ -443,8 +280,6 @@ pp_variant_dialog_class_init (PpVariantDialogClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = pp_variant_dialog_dispose;
-  G_OBJECT_CLASS (klass)->finalize = pp_variant_dialog_finalize;
-  widget_class->unmap = pp_variant_dialog_unmap;
   accepted = g_signal_new ("accepted", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL,
                            NULL, G_TYPE_NONE, 0);
   g_type_ensure (PP_TYPE_SIZE_FORM);
@@ -463,27 +298,26 @@ pp_variant_dialog_class_init (PpVariantDialogClass *klass)
 static void
 pp_variant_dialog_init (PpVariantDialog *self)
 {
-  self->made = g_ptr_array_new_with_free_func (made_free);
   gtk_widget_init_template (GTK_WIDGET (self));
 }
 
 static void
-show_to_make (PpVariantDialog *self)
+show_to_make (PpVariantDialog *self,
+              const PpPanel   *panel)
 {
-  g_autofree char *list = pp_variant_list_to_make (self->panel);
+  g_autofree char *list = pp_variant_list_to_make (panel);
 
-  gtk_widget_set_visible (self->make, !self->wish.is_size);
-  gtk_widget_set_visible (GTK_WIDGET (self->to_make), !self->wish.is_size);
   pp_lines_add (self->to_make, list != NULL ? list : _("None: the tray holds all that it needs."));
 }
 
 /* As it is, to begin with. */
 static void
-show_size (PpVariantDialog *self)
+show_size (PpVariantDialog *self,
+           const PpPanel   *panel)
 {
-  PpBox glass = pp_background_get_box (self->panel->background);
+  PpBox glass = pp_background_get_box (panel->background);
 
-  pp_size_form_set (self->size, self->panel->units, pp_box_width (glass), pp_box_height (glass));
+  pp_size_form_set (self->size, panel->units, pp_box_width (glass), pp_box_height (glass));
 }
 
 PpVariantDialog *
@@ -492,21 +326,24 @@ pp_variant_dialog_new (GtkWindow  *parent,
                        gboolean    is_size)
 {
   PpVariantDialog *self;
+  const PpPanel *panel;
 
   g_return_val_if_fail (PP_IS_DOCUMENT (document), NULL);
 
   self = g_object_new (PP_TYPE_VARIANT_DIALOG, "transient-for", parent, "title",
                        is_size ? _("Fit to another size") : _("Another like this"), NULL);
+  panel = pp_document_get_panel (document);
   self->document = g_object_ref (document);
-  self->panel = pp_panel_ref (pp_document_get_panel (document));
-  self->wish = pp_variant_wish (self->panel);
-  self->wish.is_size = is_size;
+  self->maker = pp_variant_maker_new (panel, is_size);
+  g_signal_connect (self->maker, "made", G_CALLBACK (made_cb), self);
   gtk_window_set_default_size (GTK_WINDOW (self), -1,
                                (int) (HEIGHT_EM * pp_em_of (GTK_WIDGET (self))));
   gtk_widget_set_visible (GTK_WIDGET (self->size), is_size);
-  show_size (self);
-  show_to_make (self);
-  make (self);
+  gtk_widget_set_visible (self->make, !is_size);
+  gtk_widget_set_visible (GTK_WIDGET (self->to_make), !is_size);
+  show_size (self, panel);
+  show_to_make (self, panel);
+  show (self);
   gtk_widget_grab_focus (is_size ? GTK_WIDGET (self->size) : self->accept);
   g_signal_connect (document, "drawn", G_CALLBACK (drawn_cb), self);
   return self;
@@ -515,12 +352,6 @@ pp_variant_dialog_new (GtkWindow  *parent,
 const PpPanel *
 pp_variant_dialog_get_panel (PpVariantDialog *self)
 {
-  const Made *made;
-
   g_return_val_if_fail (PP_IS_VARIANT_DIALOG (self), NULL);
-
-  made = get_made (self);
-  if (made == NULL)
-    return self->variant;
-  return made->advice != NULL ? made->advice->panel : made->variant;
+  return pp_variant_maker_get_panel (self->maker);
 }
