@@ -22,6 +22,8 @@ typedef struct
   PpSheetJob      job;
   double          scale;   /* of the drawing on the paper */
   GPtrArray      *pages;
+  PpWindow       *window;
+  GError         *error;   /* why they could not be drawn, or NULL */
 } Printing;
 
 static void
@@ -33,6 +35,8 @@ free_printing (gpointer  data,
   g_clear_pointer (&self->pages, g_ptr_array_unref);
   pp_sheet_answers_free (self->answers);
   pp_sheet_choice_free (self->choice);
+  g_object_unref (self->window);
+  g_clear_error (&self->error);
   g_free (self);
 }
 
@@ -45,8 +49,12 @@ begin_print_cb (GtkPrintOperation *operation,
   self->job.paper.height = gtk_print_context_get_height (context);
   self->scale = pp_paper_fit (&self->job.paper);
   g_clear_pointer (&self->pages, g_ptr_array_unref);
-  self->pages = pp_sheets_record (&self->job, (const char * const *) self->choice->kinds);
-  gtk_print_operation_set_n_pages (operation, (int) self->pages->len);
+  g_clear_error (&self->error);
+  self->pages = pp_sheets_record (&self->job, (const char * const *) self->choice->kinds,
+                                  &self->error);
+  gtk_print_operation_set_n_pages (operation, self->pages != NULL ? (int) self->pages->len : 1);
+  if (self->pages == NULL)
+    gtk_print_operation_cancel (operation);
 }
 
 static void
@@ -63,16 +71,40 @@ draw_page_cb (GtkPrintOperation *operation,
   cairo_restore (cr);
 }
 
+static void
+done_cb (GtkPrintOperation       *operation,
+         GtkPrintOperationResult  result,
+         Printing                *self)
+{
+  g_autoptr (GError) error = NULL;
+  g_autofree char *sentence = NULL;
+
+  if (result == GTK_PRINT_OPERATION_RESULT_APPLY)
+    pp_print_memory_keep (gtk_print_operation_get_print_settings (operation));
+  if (!pp_file_state_is_alive (self->window))
+    return;
+  if (self->error != NULL)
+    pp_ask_tell (GTK_WINDOW (self->window), self->error->message);
+  else if (result == GTK_PRINT_OPERATION_RESULT_ERROR)
+    {
+      gtk_print_operation_get_error (operation, &error);
+      sentence = g_strdup_printf (_("The sheets could not be printed: %s"), error->message);
+      pp_ask_tell (GTK_WINDOW (self->window), sentence);
+    }
+}
+
 /* Prints what `answers` are of, on the paper of the choice unless the dialog comes to say another.
  * answers: (transfer full). (transfer full) */
 static GtkPrintOperation *
-make_operation (PpSheetAnswers      *answers,
+make_operation (PpWindow            *window,
+                PpSheetAnswers      *answers,
                 const PpSheetChoice *choice)
 {
   GtkPrintOperation *operation = gtk_print_operation_new ();
   g_autoptr (GtkPageSetup) setup = pp_print_memory_setup (&choice->paper);
   Printing *self = g_new0 (Printing, 1);
 
+  self->window = g_object_ref (window);
   self->answers = answers;
   self->choice = pp_sheet_choice_copy (choice);
   self->job = pp_sheet_choice_job (self->choice, answers);
@@ -84,6 +116,7 @@ make_operation (PpSheetAnswers      *answers,
   g_signal_connect_data (operation, "begin-print", G_CALLBACK (begin_print_cb), self,
                          free_printing, 0);
   g_signal_connect (operation, "draw-page", G_CALLBACK (draw_page_cb), self);
+  g_signal_connect (operation, "done", G_CALLBACK (done_cb), self);
   return operation;
 }
 
@@ -113,23 +146,6 @@ free_wish (Wish *self)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (Wish, free_wish)
 
 static void
-done_cb (GtkPrintOperation       *operation,
-         GtkPrintOperationResult  result,
-         PpWindow                *window)
-{
-  g_autoptr (GError) error = NULL;
-  g_autofree char *sentence = NULL;
-
-  if (result == GTK_PRINT_OPERATION_RESULT_APPLY)
-    pp_print_memory_keep (gtk_print_operation_get_print_settings (operation));
-  if (result != GTK_PRINT_OPERATION_RESULT_ERROR || !pp_file_state_is_alive (window))
-    return;
-  gtk_print_operation_get_error (operation, &error);
-  sentence = g_strdup_printf (_("The sheets could not be printed: %s"), error->message);
-  pp_ask_tell (GTK_WINDOW (window), sentence);
-}
-
-static void
 release_cb (GtkPrintOperation       *operation,
             GtkPrintOperationResult  result,
             gpointer                 data)
@@ -152,14 +168,13 @@ static void
 print (Wish           *wish,
        PpSheetAnswers *answers)
 {
-  g_autoptr (GtkPrintOperation) operation = make_operation (answers, wish->choice);
+  g_autoptr (GtkPrintOperation) operation = make_operation (wish->window, answers, wish->choice);
   g_autoptr (GtkPrintSettings) settings = pp_print_memory_get ();
   g_autofree char *title = pp_document_dup_title (wish->document);
 
   gtk_print_operation_set_job_name (operation, title);
   gtk_print_operation_set_print_settings (operation, settings);
   g_signal_connect (operation, "begin-print", G_CALLBACK (hold_cb), NULL);
-  g_signal_connect_object (operation, "done", G_CALLBACK (done_cb), wish->window, 0);
   gtk_print_operation_run (operation, GTK_PRINT_OPERATION_ACTION_PRINT_DIALOG,
                            GTK_WINDOW (wish->window), NULL);
 }

@@ -47,7 +47,7 @@ pp_sheet_set_unref (PpSheetSet *self)
 {
   if (self == NULL || !g_atomic_ref_count_dec (&self->refs))
     return;
-  g_ptr_array_unref (self->pages);
+  g_clear_pointer (&self->pages, g_ptr_array_unref);
   g_free (self->kinds);
   g_free (self->counts);
   g_free (self);
@@ -128,11 +128,12 @@ name_pages (PpSheetSet         *set,
 
 /* Whole only if it was not stopped meanwhile. (transfer full) */
 static PpSheetSet *
-draw_set (Making *self)
+draw_set (Making  *self,
+          GError **error)
 {
   const char * const *kinds = (const char * const *) self->choice->kinds;
   const PpSheetJob job = pp_sheet_choice_job (self->choice, self->answers);
-  PpSheetSet *set = g_new0 (PpSheetSet, 1);
+  g_autoptr (PpSheetSet) set = g_new0 (PpSheetSet, 1);
 
   g_atomic_ref_count_init (&set->refs);
   set->paper = self->choice->paper;
@@ -141,10 +142,12 @@ draw_set (Making *self)
   if (is_stopped (self))
     set->pages = g_ptr_array_new ();
   else
-    set->pages = pp_sheets_record (&job, kinds);
+    set->pages = pp_sheets_record (&job, kinds, error);
+  if (set->pages == NULL)
+    return NULL;
   set->n_pages = set->pages->len;
   name_pages (set, kinds);
-  return set;
+  return g_steal_pointer (&set);
 }
 
 static void
@@ -163,7 +166,7 @@ make_in_thread (GTask        *task,
       self->answers = pp_sheet_answers_new (self->panel, TRUE, self->work, &error);
     }
   if (self->answers != NULL)
-    set = draw_set (self);
+    set = draw_set (self, &error);
   if (error == NULL
       && g_cancellable_set_error_if_cancelled (pp_work_get_cancellable (self->work), &error))
     g_clear_pointer (&set, pp_sheet_set_unref);

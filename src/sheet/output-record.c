@@ -50,11 +50,14 @@ begin_page (PpBook *book)
 GPtrArray *
 pp_output_record (const PpSheetJob   *job,
                   const char * const *kinds,
-                  guint               n_pages)
+                  guint               n_pages,
+                  GError            **error)
 {
   static const PpBookOutput output = { begin_page, end_page };
-  GPtrArray *pages = g_ptr_array_new_with_free_func ((GDestroyNotify) cairo_surface_destroy);
+  g_autoptr (GPtrArray) pages = g_ptr_array_new_with_free_func (
+    (GDestroyNotify) cairo_surface_destroy);
+  cairo_status_t status;
 
-  pp_book_draw (job, kinds, &output, pages, n_pages, NULL);
-  return pages;
+  pp_book_draw (job, kinds, &output, pages, n_pages, &status);
+  return pp_output_judge (status, error) ? g_steal_pointer (&pages) : NULL;
 }

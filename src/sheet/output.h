@@ -27,10 +27,12 @@ gboolean pp_output_png   (const PpSheetJob   *job,
                           GError            **error);
 guint    pp_output_count (const PpSheetJob   *job,
                           const char * const *kinds);
-/* Each page a recording surface, one unit 1 point. (transfer full) */
+/* Each page a recording surface, one unit 1 point. (transfer full), or NULL.
+ * Errors: G_IO_ERROR_FAILED. */
 GPtrArray *pp_output_record (const PpSheetJob   *job,
                              const char * const *kinds,
-                             guint               n_pages);
+                             guint               n_pages,
+                             GError            **error);
 
 /* "record-2.svg". */
 void     pp_output_add_page (PpBook          *book,

@@ -128,10 +128,11 @@ pp_sheets_count (const PpSheetJob   *job,
 
 GPtrArray *
 pp_sheets_record (const PpSheetJob   *job,
-                  const char * const *kinds)
+                  const char * const *kinds,
+                  GError            **error)
 {
   g_return_val_if_fail (job != NULL && kinds != NULL && are_known (kinds), NULL);
-  return pp_output_record (job, kinds, pp_output_count (job, kinds));
+  return pp_output_record (job, kinds, pp_output_count (job, kinds), error);
 }
 
 void

@@ -80,9 +80,10 @@ GPtrArray *pp_sheets_write (const PpSheetJob   *job,
 guint      pp_sheets_count     (const PpSheetJob   *job,
                                 const char * const *kinds);
 /* All pages drawn and kept, for a printer, which asks for them in an order of its own: an array of
- * cairo_surface_t (transfer full). */
+ * cairo_surface_t (transfer full), or NULL. Errors: as pp_sheets_write(). */
 GPtrArray *pp_sheets_record    (const PpSheetJob   *job,
-                                const char * const *kinds);
+                                const char * const *kinds,
+                                GError            **error);
 /* One of them. One unit of `cr` is 1 mm, its origin the paper's top left corner; its state is the
  * same afterwards. */
 void       pp_sheets_draw_page (cairo_surface_t    *page,

@@ -298,7 +298,7 @@ print_pages (const PpSheetJob   *job,
              const char         *directory)
 {
   g_autofree char *path = g_build_filename (directory, "printed.pdf", NULL);
-  g_autoptr (GPtrArray) pages = pp_sheets_record (job, kinds);
+  g_autoptr (GPtrArray) pages = pp_sheets_record (job, kinds, NULL);
   cairo_surface_t *paper = cairo_pdf_surface_create (path, job->paper.width / PP_MM_PER_POINT,
                                                      job->paper.height / PP_MM_PER_POINT);
   cairo_t *cr = cairo_create (paper);

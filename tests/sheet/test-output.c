@@ -58,7 +58,7 @@ __wrap_cairo_svg_surface_create_for_stream (cairo_write_func_t  write,
 typedef struct
 {
   const char     *name;
-  PpSheetFormats  format;
+  PpSheetFormats  format; /* 0: recorded for a printer */
   guint           fails_at;
   gboolean        has_no_svg;
   guint           n_pages; /* that are begun before it is given up */
@@ -74,6 +74,9 @@ static const Row rows[] = {
   { "pdf-second", PP_SHEET_PDF, 2, FALSE, 2 },
   { "svg-second", PP_SHEET_SVG, 2, FALSE, 2 },
   { "png-second", PP_SHEET_PNG, 2, FALSE, 2 },
+  { "recorded", 0, 0, FALSE, 4 },
+  { "recorded-first", 0, 1, FALSE, 1 },
+  { "recorded-second", 0, 2, FALSE, 2 },
   { "no-svg", PP_SHEET_SVG, 0, TRUE, 0 },
 };
 
@@ -89,7 +92,8 @@ test_row (gconstpointer data)
   fails_at = row->fails_at;
   has_no_svg = row->has_no_svg;
   n_pages = 0;
-  files = pp_sheets_write (&job, kinds, row->format, &error);
+  files = row->format != 0 ? pp_sheets_write (&job, kinds, row->format, &error)
+                           : pp_sheets_record (&job, kinds, &error);
   if (row->fails_at == 0 && !row->has_no_svg)
     {
       g_assert_no_error (error);

@@ -73,8 +73,10 @@ show (void *data)
   lay (&table);
   for (guint i = 0; i < ROUNDS; i++)
     {
-      g_autoptr (GPtrArray) pages = pp_sheets_record (&table.job, KINDS);
+      g_autoptr (GError) error = NULL;
+      g_autoptr (GPtrArray) pages = pp_sheets_record (&table.job, KINDS, &error);
 
+      g_assert_no_error (error);
       draw_pages (pages, 1 + 0.37 * i);
     }
   clear (&table);
