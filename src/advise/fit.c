@@ -60,11 +60,12 @@ part_way (const Fit     *self,
                      (self->sy - 1) * pp_box_height (self->box) };
 }
 
-static PpFused *
-fit_part (const Fit     *self,
-          const PpFused *fused,
-          GError       **error)
+static gpointer
+fit_part (const Fit    *self,
+          gconstpointer record,
+          GError      **error)
 {
+  const PpFused *fused = record;
   PpPoint by = part_way (self, fused);
   PpFused draft = *fused;
   g_autoptr (PpOutline) outline = pp_outline_move (fused->outline, by);
@@ -76,11 +77,12 @@ fit_part (const Fit     *self,
   return pp_fused_new (&draft, error);
 }
 
-static PpHole *
+static gpointer
 fit_hole (const Fit    *self,
-          const PpHole *hole,
+          gconstpointer record,
           GError      **error)
 {
+  const PpHole *hole = record;
   PpHole draft = *hole;
   PpPoint at = carry (self, (PpPoint) { hole->x, hole->y });
 
@@ -92,11 +94,12 @@ fit_hole (const Fit    *self,
   return pp_hole_new (&draft, error);
 }
 
-static PpPlacement *
-fit_placement (const Fit         *self,
-               const PpPlacement *placement,
-               GError           **error)
+static gpointer
+fit_placement (const Fit    *self,
+               gconstpointer record,
+               GError      **error)
 {
+  const PpPlacement *placement = record;
   PpPlacement draft = *placement;
   PpPoint at = { placement->x, placement->y };
 
@@ -134,30 +137,6 @@ fit_all (const Fit     *self,
       g_ptr_array_add (fitted, record);
     }
   return g_steal_pointer (&fitted);
-}
-
-static gpointer
-fit_part_cb (const Fit    *self,
-             gconstpointer record,
-             GError      **error)
-{
-  return fit_part (self, record, error);
-}
-
-static gpointer
-fit_hole_cb (const Fit    *self,
-             gconstpointer record,
-             GError      **error)
-{
-  return fit_hole (self, record, error);
-}
-
-static gpointer
-fit_placement_cb (const Fit    *self,
-                  gconstpointer record,
-                  GError      **error)
-{
-  return fit_placement (self, record, error);
 }
 
 /* Takes `panel`, whose holes have moved. */
@@ -237,15 +216,15 @@ pp_fit_new (const PpPanel *panel,
   draft.background = background = fit_background (&self, error);
   if (background == NULL)
     return NULL;
-  draft.fused = fused = fit_all (&self, panel->fused, fit_part_cb,
+  draft.fused = fused = fit_all (&self, panel->fused, fit_part,
                                  (GDestroyNotify) pp_fused_unref, error);
   if (fused == NULL)
     return NULL;
-  draft.holes = holes = fit_all (&self, panel->holes, fit_hole_cb,
+  draft.holes = holes = fit_all (&self, panel->holes, fit_hole,
                                  (GDestroyNotify) pp_hole_unref, error);
   if (holes == NULL)
     return NULL;
-  draft.placements = placements = fit_all (&self, panel->placements, fit_placement_cb,
+  draft.placements = placements = fit_all (&self, panel->placements, fit_placement,
                                            (GDestroyNotify) pp_placement_unref, error);
   if (placements == NULL)
     return NULL;
