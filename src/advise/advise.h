@@ -46,8 +46,8 @@ typedef struct
   GPtrArray     *changes; /* PpChange */
   GPtrArray     *cured;   /* PpFinding: of before, not quiet, gone */
   GPtrArray     *left;    /* PpFinding: of after, not quiet */
-  PpCheck *check_before; /* what the findings belong to */
-  PpCheck *check_after;
+  PpCheck       *check_before; /* what the findings belong to */
+  PpCheck       *check_after;
 } PpAdvice;
 
 /* The cheapest change found after which the finding of this code about these ids (a set, ended by

@@ -30,8 +30,6 @@ typedef struct
   double       way;
 } Pair;
 
-#define N_KEYS 6
-
 static Pair
 pair_of (const PpDrill *self,
          PpDrillPlace   a,
@@ -166,6 +164,18 @@ make (const PpDrill *self,
   return pp_moves_make (&moves, self->check->panel);
 }
 
+/* What a checked pair is judged by, first things first; less is better. */
+enum
+{
+  KEY_FAULTS,    /* of holes and knots */
+  KEY_SHORTFALL, /* tenths of a mm that would show if pieces landed a little off */
+  KEY_SAID,      /* findings about holes and wire */
+  KEY_UNEVEN,
+  KEY_SPARE,     /* with its sign turned */
+  KEY_WAY,
+  N_KEYS,
+};
+
 static gboolean
 is_of_hole (const PpFinding *finding)
 {
@@ -194,9 +204,9 @@ count_findings (const PpCheck *check,
       if (finding->quiet || finding->level == PP_LEVEL_NOTE)
         continue;
       if (finding->level == PP_LEVEL_FAULT && is_of_hole (finding))
-        keys[0]++;
+        keys[KEY_FAULTS]++;
       else if (is_about_wire (check->panel, finding))
-        keys[2]++;
+        keys[KEY_SAID]++;
     }
 }
 
@@ -208,15 +218,15 @@ fill_keys (const PpDrill *self,
 {
   const PpConceal *conceal = check->conceal;
   double limit = pp_panel_get_limit (check->panel, PP_LIMIT_KNOT_SHARE);
+  double shortfall = conceal->barely;
 
   count_findings (check, keys);
-  keys[1] = conceal->barely;
+  keys[KEY_UNEVEN] = pair->uneven;
+  keys[KEY_SPARE] = -pair->spare;
+  keys[KEY_WAY] = pair->way;
   for (guint k = 0; k < 2; k++)
-    keys[1] += check->panel->wire->knot_diameter * fmax (0, limit - conceal->knots[k].barely);
-  keys[1] = round (keys[1] * SHORTFALL_STEPS);
-  keys[3] = pair->uneven;
-  keys[4] = -pair->spare;
-  keys[5] = pair->way;
+    shortfall += check->panel->wire->knot_diameter * fmax (0, limit - conceal->knots[k].barely);
+  keys[KEY_SHORTFALL] = round (shortfall * SHORTFALL_STEPS);
 }
 
 static gboolean
@@ -327,7 +337,7 @@ search (const PpDrill *self,
 
   judge_given (self, best);
   judge_best (self, first, second, TRUE, cancellable, best);
-  if (best->keys[0] > 0 || best->keys[1] > 0 || best->keys[2] > 0)
+  if (best->keys[KEY_FAULTS] > 0 || best->keys[KEY_SHORTFALL] > 0 || best->keys[KEY_SAID] > 0)
     judge_best (self, first, second, FALSE, cancellable, best);
 }
 
@@ -356,7 +366,7 @@ pp_drill_new (const PpCheck *check,
     }
   g_free (self.mask);
   pp_guard_free (self.guard);
-  if (best.panel != NULL && best.keys[0] > 0)
+  if (best.panel != NULL && best.keys[KEY_FAULTS] > 0)
     g_clear_pointer (&best.panel, pp_panel_unref);
   return best.panel;
 }

@@ -84,7 +84,7 @@ PpGlance *pp_glance_new      (const PpCheck       *check);
 void      pp_glance_free     (PpGlance            *self);
 
 /* What is seen, as a sum to be made small: mm of wire, shares of knots, views; as the search rates
- * it (goal.h). `moves` (nullable) says what lies elsewhere. */
+ * it (weight.h). `moves` (nullable) says what lies elsewhere. */
 double    pp_glance_estimate (const PpGlance      *self,
                               const PpMoves       *moves);
 /* Whether a tray piece at `pose` with its base at the given height covers the probe. */

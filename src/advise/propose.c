@@ -10,7 +10,6 @@
 
 #include <string.h>
 
-
 gboolean
 pp_propose_is_free (const PpProposer *self,
                     guint             index)

@@ -9,9 +9,9 @@
 #pragma once
 
 #include "advise/dice.h"
+#include "advise/glance.h"
 #include "advise/goal.h"
 #include "advise/guard.h"
-#include "advise/glance.h"
 
 G_BEGIN_DECLS
 

@@ -178,4 +178,3 @@ pp_art_rules_judge_attribute (const char  *name,
     return *value == '\0' || pp_art_refs_add_address (refs, value, error);
   return pp_art_refs_add_css (refs, value, error) && judge_declaration (local, value, error);
 }
-

@@ -20,7 +20,6 @@ typedef enum
   PP_N_SAID,
 } PpSaidKind;
 
-
 /* Of `n` placements. (transfer full) */
 PpSaid   *pp_said_new           (guint       n);
 void      pp_said_free          (PpSaid     *self);

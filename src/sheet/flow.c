@@ -6,7 +6,6 @@
 
 #include "sheet/flow.h"
 
-
 #define FACT_WIDTH 46.0 /* mm, about */
 #define TICK 4.6
 #define TWO_COLUMNS 150.0 /* mm of width that hold two lists side by side */
