@@ -2,21 +2,23 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Samples are edited at random as a maker would: dragged, turned, mirrored, lifted, lowered,
- * placed, removed; now and then the glass, a limit or the unit changes. After each edit the
- * check from the previous one and a check from nothing are written out and compared. Some are
- * dragged by so little that the wire hardly moves, which is where most is taken over.
+ * Samples, 200 strewn pieces, and a heap among fused parts on a free outline are edited at random
+ * as a maker would: dragged, turned, mirrored, lifted, lowered, placed, removed; now and then the
+ * glass, a fused part, a limit or the unit changes. After each edit the check from the previous
+ * one and a check from nothing are written out and compared. Some are dragged by so little that
+ * the wire hardly moves, which is where most is taken over.
  */
+#include "meadow.h"
+
 #include "file/check-write.h"
 #include "file/panel-read.h"
 #include "glue/order.h"
-#include "panel/edit.h"
 
 #define STEPS 20
 
 typedef struct
 {
-  const char *sample;
+  const char *panel; /* a sample, or what invent () knows */
   guint32     seed;
   double      reach; /* mm, of a drag either way */
 } Row;
@@ -27,7 +29,105 @@ static const Row rows[] = {
   { "towpath-in-june", 3, 25 },
   { "walled-garden", 4, 25 },
   { "walled-garden", 5, 0.6 },
+  { "strewn", 7, 25 },
+  { "strewn", 8, 0.6 },
+  { "free", 9, 25 },
+  { "free", 10, 0.6 },
 };
+
+#define STREWN 200
+#define IN_BAYS 50
+
+/* In the frame of the unit square: a bay from above and one from the right. */
+static const PpPoint bays[] = {
+  { 0, 0.1 }, { 0.4, 0 }, { 0.45, 0.12 }, { 0.6, 0.12 }, { 0.65, 0 }, { 1, 0.05 },
+  { 1, 0.5 }, { 0.85, 0.6 }, { 1, 0.7 }, { 0.9, 1 }, { 0.1, 1 },
+};
+
+/* A jug, a leaning pane, and a sill that stands out beyond the glass. */
+static const PpPoint parts[][4] = {
+  { { 0.35, 0.55 }, { 0.65, 0.55 }, { 0.7, 0.95 }, { 0.3, 0.95 } },
+  { { 0.2, 0.1 }, { 0.5, 0.2 }, { 0.45, 0.6 }, { 0.15, 0.5 } },
+  { { 0.6, 0.8 }, { 1.1, 0.85 }, { 1.1, 0.95 }, { 0.6, 0.9 } },
+};
+
+static PpOutline *
+stretch_ring (const PpPoint *points,
+              guint          n,
+              double         width,
+              double         height)
+{
+  g_autofree PpPoint *ring = g_new (PpPoint, n + 1);
+
+  for (guint i = 0; i <= n; i++)
+    ring[i] = (PpPoint) { width * points[i % n].x, height * points[i % n].y };
+  return pp_outline_new_ring (ring, n + 1);
+}
+
+static PpPanel *
+step (PpPanel *panel,
+      PpPanel *next)
+{
+  g_assert_nonnull (next);
+  pp_panel_unref (panel);
+  return next;
+}
+
+static PpPanel *
+fuse (PpPanel *panel,
+      guint    which)
+{
+  g_autofree char *id = g_strdup_printf ("part%u", which);
+  g_autoptr (PpOutline) outline = stretch_ring (parts[which], G_N_ELEMENTS (parts[which]),
+                                                panel->background->width,
+                                                panel->background->height);
+  PpFused draft = pp_fused_draft ();
+  g_autoptr (PpFused) part = NULL;
+
+  draft.id = id;
+  draft.thickness = 3;
+  draft.outline = outline;
+  draft.glass.transmittance = 0.3 * which;
+  part = pp_fused_new (&draft, NULL);
+  return step (panel, pp_edit_set_fused (panel, part, NULL));
+}
+
+/* Pieces in a heap on glass with bays, fused parts under them. */
+static PpPanel *
+new_free (void)
+{
+  PpPanel *panel = meadow_new (IN_BAYS, HEAP_ROOM);
+  PpBackground draft = *panel->background;
+  g_autoptr (PpOutline) outline = stretch_ring (bays, G_N_ELEMENTS (bays), draft.width,
+                                                draft.height);
+  g_autoptr (PpBackground) glass = NULL;
+
+  draft.shape = PP_SHAPE_FREE;
+  draft.outline = outline;
+  glass = pp_background_new (&draft, NULL);
+  panel = step (panel, pp_edit_set_background (panel, glass, NULL));
+  for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
+    panel = fuse (panel, i);
+  return panel;
+}
+
+static PpPanel *
+load (const char *name)
+{
+  g_autofree char *path = g_strdup_printf ("%s/samples/%s.petalpane", g_getenv ("PP_SOURCE_ROOT"),
+                                           name);
+
+  return pp_panel_load (path, NULL);
+}
+
+/* The panel of a row. */
+static PpPanel *
+invent (const char *name)
+{
+  if (g_str_equal (name, "strewn"))
+    return meadow_new (STREWN, MEADOW_ROOM);
+  return g_str_equal (name, "free") ? new_free () : load (name);
+}
 
 static const char *
 pick_placement (GRand         *dice,
@@ -95,12 +195,25 @@ with_limit (const PpPanel *panel,
 }
 
 static PpPanel *
+move_part (GRand         *dice,
+           const PpPanel *panel)
+{
+  guint which = (guint) g_rand_int_range (dice, 0, (int) panel->fused->len);
+
+  return pp_edit_move_fused (panel, pp_panel_fused (panel, which)->id,
+                             g_rand_double_range (dice, -9, 9), g_rand_double_range (dice, -9, 9),
+                             NULL);
+}
+
+static PpPanel *
 change_ground (GRand         *dice,
                const PpPanel *panel)
 {
   PpBackground glass = *panel->background;
   g_autoptr (PpBackground) thicker = NULL;
 
+  if (panel->fused->len > 0 && g_rand_boolean (dice))
+    return move_part (dice, panel);
   if (g_rand_boolean (dice))
     return pp_edit_set_units (panel, panel->units == PP_UNITS_MM ? PP_UNITS_INCH : PP_UNITS_MM);
   if (g_rand_boolean (dice))
@@ -110,12 +223,47 @@ change_ground (GRand         *dice,
   return pp_edit_set_background (panel, thicker, NULL);
 }
 
+/* The first above a random one that a prop holds up; 0 if there is none. */
+static guint
+find_propped (GRand         *dice,
+              const PpCheck *check)
+{
+  for (guint i = (guint) g_rand_int_range (dice, 1, (int) check->n); i < check->n; i++)
+    if (check->rests[i]->has_prop)
+      return i;
+  return 0;
+}
+
+/* Something below it comes with the corner nearest to a propped piece right under the prop's foot, so
+ * that it hardly meets that piece; or nothing does. */
+static PpPanel *
+slip_under_prop (GRand         *dice,
+                 const PpCheck *check)
+{
+  guint held = find_propped (dice, check), n;
+  guint which = (guint) g_rand_int_range (dice, 0, (int) MAX (held, 1));
+  const char *ids[] = { pp_panel_placement (check->panel, which)->id, NULL };
+  const PpPoint *ring = pp_outline_get_ring (check->scene->bodies[which]->outline, 0, &n);
+  const PpPoint *near = ring, foot = check->rests[held]->prop;
+  PpPoint middle = check->scene->bodies[held]->centroid;
+  PpPoint away = { foot.x - middle.x, foot.y - middle.y };
+
+  if (held == 0)
+    return pp_edit_move (check->panel, ids, 1, 1, NULL);
+  for (guint i = 0; i < n; i++)
+    if (ring[i].x * away.x + ring[i].y * away.y < near->x * away.x + near->y * away.y)
+      near = &ring[i];
+  return pp_edit_move (check->panel, ids, foot.x - near->x, foot.y - near->y, NULL);
+}
+
 static PpPanel *
 edit (GRand         *dice,
-      const PpPanel *panel,
+      const PpCheck *check,
       double         reach)
 {
-  switch (g_rand_int_range (dice, 0, 10))
+  const PpPanel *panel = check->panel;
+
+  switch (g_rand_int_range (dice, 0, 12))
     {
     case 0:
       return turn (dice, panel);
@@ -125,23 +273,16 @@ edit (GRand         *dice,
       return place_or_remove (dice, panel);
     case 3:
       return change_ground (dice, panel);
+    case 4:
+    case 5:
+      return slip_under_prop (dice, check);
     default:
       return drag (dice, panel, reach);
     }
 }
 
-/* The wire, to the last figure: what is written is rounded. */
-static void
-compare_wires (const PpConceal *again,
-               const PpConceal *anew)
-{
-  g_assert_cmpfloat (again->hung.hidden, ==, anew->hung.hidden);
-  g_assert_cmpfloat (again->lying.hidden, ==, anew->lying.hidden);
-  g_assert_cmpfloat (again->barely, ==, anew->barely);
-  for (guint i = 0; i < PP_N_VIEWS; i++)
-    g_assert_cmpfloat (again->views[i].share, ==, anew->views[i].share);
-}
-
+/* What is written reads back exactly, so that one text is one answer; what it leaves out is asked
+ * apart. */
 static void
 compare (const PpCheck *again,
          const PpCheck *anew)
@@ -150,9 +291,6 @@ compare (const PpCheck *again,
   g_autoptr (GString) other = pp_check_write (anew, NULL, NULL);
 
   g_assert_cmpstr (one->str, ==, other->str);
-  g_assert_cmpfloat (again->depth, ==, anew->depth);
-  if (anew->conceal != NULL)
-    compare_wires (again->conceal, anew->conceal);
   for (guint i = 0; i < again->n; i++)
     {
       g_assert_cmpmem (again->joints[i], sizeof (PpJoint), anew->joints[i], sizeof (PpJoint));
@@ -181,10 +319,8 @@ static void
 test_row (gconstpointer data)
 {
   const Row *row = data;
-  g_autofree char *path = g_strdup_printf ("%s/samples/%s.petalpane", g_getenv ("PP_SOURCE_ROOT"),
-                                           row->sample);
   g_autoptr (GRand) dice = g_rand_new_with_seed (row->seed);
-  PpPanel *panel = pp_panel_load (path, NULL);
+  PpPanel *panel = invent (row->panel);
   PpCheck *check;
   PpOrder *order;
 
@@ -193,7 +329,7 @@ test_row (gconstpointer data)
   order = pp_order_new (check);
   for (int step = 0; step < STEPS; step++)
     {
-      PpPanel *next = edit (dice, panel, row->reach);
+      PpPanel *next = edit (dice, check, row->reach);
       PpCheck *again = pp_check_new (next, check, NULL, NULL, NULL, NULL);
       g_autoptr (PpCheck) anew = pp_check_new (next, NULL, NULL, NULL, NULL, NULL);
 
@@ -220,10 +356,8 @@ test_row (gconstpointer data)
 static void
 test_heap (void)
 {
-  g_autofree char *path = g_build_filename (g_getenv ("PP_SOURCE_ROOT"), "samples",
-                                            "estuary-meadow.petalpane", NULL);
   g_autoptr (GRand) dice = g_rand_new_with_seed (6);
-  PpPanel *panel = pp_panel_load (path, NULL), *next;
+  PpPanel *panel = load ("estuary-meadow"), *next;
   const char *ids[] = { NULL, NULL };
   g_autoptr (PpCheck) before = NULL;
   g_autoptr (PpCheck) again = NULL;
@@ -231,14 +365,11 @@ test_heap (void)
 
   g_assert_nonnull (panel);
   for (guint i = 0; i < HEAPED; i++)
-    {
-      next = pp_edit_place (panel, pp_panel_piece (panel, i % panel->tray->len)->id,
-                            (PpPose) { g_rand_double_range (dice, 180, 220),
-                                       g_rand_double_range (dice, 180, 220), 9.0 * i, FALSE },
-                            NULL, NULL);
-      pp_panel_unref (panel);
-      panel = next;
-    }
+    panel = step (panel, pp_edit_place (panel, pp_panel_piece (panel, i % panel->tray->len)->id,
+                                        (PpPose) { g_rand_double_range (dice, 180, 220),
+                                                   g_rand_double_range (dice, 180, 220), 9.0 * i,
+                                                   FALSE },
+                                        NULL, NULL));
   before = pp_check_new (panel, NULL, NULL, NULL, NULL, NULL);
   ids[0] = pp_panel_placement (panel, panel->placements->len - HEAPED)->id;
   next = pp_edit_move (panel, ids, 5, 3, NULL);
@@ -256,7 +387,7 @@ main (int    argc,
   g_test_init (&argc, &argv, NULL);
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     {
-      g_autofree char *path = g_strdup_printf ("/check-again/%s/%u", rows[i].sample, rows[i].seed);
+      g_autofree char *path = g_strdup_printf ("/check-again/%s/%u", rows[i].panel, rows[i].seed);
 
       g_test_add_data_func (path, &rows[i], test_row);
     }
