@@ -136,8 +136,9 @@ pp_guard_pushes_over_edge (const PpGuard *self,
       const char *id = pp_panel_placement (check->panel, i)->id;
       guint index;
       gboolean known = pp_panel_find_placement (self->panel, id, &index) != NULL;
+      double before = known ? self->overhang[index] : PP_NO_OVERHANG;
 
-      if (pp_is_over (check->composition->overhang[i], known ? self->overhang[index] : 0))
+      if (pp_is_over (check->composition->overhang[i], before))
         return TRUE;
     }
   return FALSE;

@@ -71,11 +71,15 @@ ask_overhang (PpFindings    *findings,
     .limit = limit,
   };
 
-  if (overhang <= 0)
+  if (overhang < 0)
     return;
   name = pp_findings_name (findings, scene, index);
   distance = pp_length_format (overhang, scene->panel->units);
-  if (is_far)
+  if (overhang <= 0)
+    pp_findings_add (findings, finding,
+                     g_strdup_printf (_("%s bridges a gap in the glass. Allow for it when packing "
+                                        "and hanging."), name));
+  else if (is_far)
     pp_findings_add (findings, finding,
                      g_strdup_printf (_("%s reaches %s beyond the edge, more than half its width. "
                                         "Move it farther onto the glass."), name, distance));

@@ -387,6 +387,36 @@ typedef struct
   double  far;  /* mm from it, at most, to the corner in hand */
 } Overhang;
 
+/* Whether a side of the background comes into the box. */
+static gboolean
+is_crossed (const PpOutline *background,
+            PpBox            box)
+{
+  for (guint r = 0; r < pp_outline_get_n_rings (background); r++)
+    {
+      guint n;
+      const PpPoint *p = pp_outline_get_ring (background, r, &n);
+
+      for (guint i = 0; i + 1 < n; i++)
+        {
+          PpBox side = pp_box_add_point (pp_box_add_point (pp_box_empty (), p[i]), p[i + 1]);
+
+          if (pp_box_meets (side, box))
+            return TRUE;
+        }
+    }
+  return FALSE;
+}
+
+/* Corners on a convex background, or on one without a side near, have all between them on it. */
+static gboolean
+may_bridge (const PpScene *scene,
+            const PpBody  *body)
+{
+  return scene->panel->background->shape == PP_SHAPE_FREE
+         && is_crossed (scene->background_outline, body->box);
+}
+
 /* More than a tie of it lies outside. What lies beyond a side of a convex background does; often
  * that is soon enough told by its corner farthest out. */
 static gboolean
@@ -396,7 +426,7 @@ has_outside (const PpScene  *scene,
 {
   g_autoptr (PpRegion) outside = NULL;
 
-  if (scene->panel->background->shape != PP_SHAPE_FREE)
+  if (overhang->distance > 0 && scene->panel->background->shape != PP_SHAPE_FREE)
     {
       Beyond beyond = find_beyond (scene, overhang->at, overhang->distance + PP_TIE);
       g_autoptr (PpOutline) turned = pp_outline_map (body->outline, turn_beyond, &beyond);
@@ -456,7 +486,7 @@ find_overhang (const PpScene *scene,
   const PpPoint *p = pp_outline_get_ring (body->outline, 0, &n);
 
   if (is_plainly_inside (scene, &overhang.background, body->box))
-    return 0;
+    return PP_NO_OVERHANG;
   measure_corner (&overhang, guess_farthest (p, n, overhang.background.box));
   for (guint i = 0; i + 1 < n; i++)
     {
@@ -464,7 +494,9 @@ find_overhang (const PpScene *scene,
       if (overhang.far > overhang.distance)
         measure_corner (&overhang, p[i]);
     }
-  return overhang.distance > 0 && has_outside (scene, body, &overhang) ? overhang.distance : 0;
+  if ((overhang.distance > 0 || may_bridge (scene, body)) && has_outside (scene, body, &overhang))
+    return overhang.distance;
+  return PP_NO_OVERHANG;
 }
 
 PpComposition *

@@ -12,12 +12,15 @@
 
 #define DEGREES (180 / G_PI)
 
-/* How the panel is turned, clockwise, when it hangs with `centre` plumb below `hook`. */
+/* How the panel is turned, clockwise, when it hangs with `centre` plumb below `hook`; 180 and not
+ * -180 where it is upside down but for rounding. */
 static double
 tilt_below (PpPoint hook,
             PpPoint centre)
 {
-  return atan2 (centre.x - hook.x, centre.y - hook.y) * DEGREES;
+  double across = centre.x - hook.x;
+
+  return atan2 (fabs (across) <= PP_TIE ? 0 : across, centre.y - hook.y) * DEGREES;
 }
 
 static double

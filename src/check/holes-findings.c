@@ -15,7 +15,6 @@
 
 #define WIRE_PLAY 0.5         /* mm a hole is wider than its wire */
 #define SHARP_TURN 30.0       /* degrees at a vertex that make it a corner */
-#define NO_CUT 1e-6           /* mm² of an insert that count as not cut */
 
 typedef struct
 {
@@ -121,15 +120,12 @@ ask_part (const Drilling *self,
     say (self, "hole-border", PP_LEVEL_FAULT, PP_ORIGIN_OWN, NAN, NAN, part->fused->id,
          g_strdup_printf (_("The %s hole cuts the border of %s, where glass cracks first. Move it "
                             "inside or outside."), name_of (self), name));
-  if (part->insert != NULL)
-    {
-      g_autoptr (PpRegion) disc = pp_region_new_disc (self->centre, self->radius);
-
-      if (pp_region_overlap (disc, part->insert) > NO_CUT)
-        say (self, "hole-pocket", PP_LEVEL_FAULT, PP_ORIGIN_OWN, NAN, NAN, part->fused->id,
-             g_strdup_printf (_("The %s hole opens into the pocket of %s. Move it away."),
-                              name_of (self), name));
-    }
+  if (part->insert != NULL
+      && (pp_region_contains (part->insert, self->centre)
+          || pp_is_under (pp_region_point_to_border (part->insert, self->centre), self->radius)))
+    say (self, "hole-pocket", PP_LEVEL_FAULT, PP_ORIGIN_OWN, NAN, NAN, part->fused->id,
+         g_strdup_printf (_("The %s hole opens into the pocket of %s. Move it away."),
+                          name_of (self), name));
 }
 
 static void

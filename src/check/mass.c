@@ -43,7 +43,7 @@ take_out_hole (PpMass        *sum,
     {
       const PpFused *fused = scene->parts[i].fused;
 
-      if (pp_region_contains (scene->parts[i].region, centre))
+      if (pp_part_contains (&scene->parts[i], centre))
         add (sum,
              -area * fused->thickness * pp_panel_get_fused_density (scene->panel, fused)
                * G_PER_MM3,

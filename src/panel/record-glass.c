@@ -64,7 +64,9 @@ check_outline (const PpOutline *outline,
     }
   box = pp_outline_get_box (outline);
   if (!pp_rule_finite (box.x1 - box.x0, member, error)
-      || !pp_rule_finite (box.y1 - box.y0, member, error))
+      || !pp_rule_finite (box.y1 - box.y0, member, error)
+      || !pp_rule_coordinate (box.x0, member, error) || !pp_rule_coordinate (box.x1, member, error)
+      || !pp_rule_coordinate (box.y0, member, error) || !pp_rule_coordinate (box.y1, member, error))
     return FALSE;
   if (longer_side (outline) <= PP_OUTLINE_MAX_SIDE)
     return TRUE;

@@ -9,14 +9,6 @@
 #include "panel/record-private.h"
 #include "panel/rules-private.h"
 
-static gboolean
-check_coordinate (double      value,
-                  const char *member,
-                  GError    **error)
-{
-  return pp_rule_between (value, -PP_FARTHEST, PP_FARTHEST, member, error);
-}
-
 PpHole
 pp_hole_draft (void)
 {
@@ -29,8 +21,8 @@ pp_hole_new (const PpHole *draft,
 {
   PpHole *self;
 
-  if (!pp_rule_id (draft->id, "id", error) || !check_coordinate (draft->x, "x", error)
-      || !check_coordinate (draft->y, "y", error)
+  if (!pp_rule_id (draft->id, "id", error) || !pp_rule_coordinate (draft->x, "x", error)
+      || !pp_rule_coordinate (draft->y, "y", error)
       || !pp_rule_positive (draft->diameter, "diameter", error)
       || !pp_rule_between (draft->diameter, 0, PP_BACKGROUND_MAX_SIDE, "diameter", error))
     return NULL;
@@ -75,6 +67,8 @@ check_wire (const PpWire *draft,
     }
   return pp_rule_time_or_null (draft->knotted_at, "knotted_at", error)
          && pp_rule_not_negative_or_null (draft->length, "length", error)
+         && (isnan (draft->length)
+             || pp_rule_between (draft->length, 0, PP_WIRE_MAX_LENGTH, "length", error))
          && pp_rule_positive (draft->diameter, "diameter", error)
          && pp_rule_not_negative (draft->tail, "tail", error)
          && pp_rule_positive (draft->knot_diameter, "knot_diameter", error)

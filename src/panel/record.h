@@ -42,7 +42,10 @@ typedef enum
 #define PP_BACKGROUND_MAX_SIDE 3000.0 /* mm; no hole or knot is wider */
 #define PP_OUTLINE_MAX_SIDE 5000.0    /* mm; of pieces, fused parts and inserts, so that the cells
                                        * of one outline fit into memory */
-#define PP_FARTHEST 10000.0           /* mm: no hole lies farther from the origin */
+#define PP_FARTHEST 10000.0           /* mm: no hole and no outline of glass reaches farther from
+                                       * the origin of its frame, across or down */
+#define PP_WIRE_MAX_LENGTH 60000.0    /* mm, since it is judged half millimetre by half millimetre;
+                                       * more than twice from one farthest hole to the other */
 
 typedef struct
 {

@@ -22,6 +22,8 @@ gboolean pp_rule_not_negative_or_null (double value, const char *member, GError 
 /* From `least` to `most`, both allowed. */
 gboolean pp_rule_between          (double value, double least, double most, const char *member,
                                    GError **error);
+/* Within PP_FARTHEST of an origin, across or down. */
+gboolean pp_rule_coordinate       (double value, const char *member, GError **error);
 /* 0 to under 90 degrees. */
 gboolean pp_rule_view             (double value, const char *member, GError **error);
 gboolean pp_rule_colour           (const char *value, const char *member, GError **error);

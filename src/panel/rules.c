@@ -120,6 +120,14 @@ pp_rule_between (double      value,
 }
 
 gboolean
+pp_rule_coordinate (double      value,
+                    const char *member,
+                    GError    **error)
+{
+  return pp_rule_between (value, -PP_FARTHEST, PP_FARTHEST, member, error);
+}
+
+gboolean
 pp_rule_view (double      value,
               const char *member,
               GError    **error)

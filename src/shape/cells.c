@@ -18,29 +18,14 @@
 /* mm: there are no cells beyond, so that columns and rows are whole numbers of an int's size. */
 #define CELLS_END 1e8
 
-/* Of a coordinate that is not beyond. */
+/* The first column or row whose centre is not before `coordinate`. */
 static inline int
-first_cell_within (double coordinate)
+first_cell (double coordinate)
 {
   double place = (coordinate - PP_TIE) / PP_CELL - 0.5;
   int whole = (int) place; /* toward 0 */
 
   return whole + (whole < place);
-}
-
-static inline double
-keep_within (double coordinate)
-{
-  double least = coordinate > -CELLS_END ? coordinate : -CELLS_END;
-
-  return least < CELLS_END ? least : CELLS_END;
-}
-
-/* The first column or row whose centre is not before `coordinate`. */
-static inline int
-first_cell (double coordinate)
-{
-  return first_cell_within (keep_within (coordinate));
 }
 
 /* A ring, closed, and the first row at or after each of its points. */
@@ -78,13 +63,11 @@ mark_sides (Cuts       *self,
 {
   for (guint i = 0; i + 1 < ring->n; i++)
     {
-      int a = ring->rows[i], b = ring->rows[i + 1];
-      int from = MAX (MIN (a, b), self->j0), to = MIN (MAX (a, b), self->j1);
+      int a = CLAMP (ring->rows[i], self->j0, self->j1);
+      int b = CLAMP (ring->rows[i + 1], self->j0, self->j1);
 
-      if (from >= to)
-        continue;
-      self->first[from - self->j0]++;
-      self->first[to - self->j0]--;
+      self->first[MIN (a, b) - self->j0]++; /* a side that cuts no row takes back what it adds */
+      self->first[MAX (a, b) - self->j0]--;
     }
 }
 
@@ -114,7 +97,7 @@ cut_side (Cuts   *self,
           int     to)
 {
   double slope = (lower.x - upper.x) / (lower.y - upper.y);
-  double left = keep_within (MIN (upper.x, lower.x)), right = keep_within (MAX (upper.x, lower.x));
+  double left = MIN (upper.x, lower.x), right = MAX (upper.x, lower.x);
   guint *restrict next = self->next - self->j0;
   int *restrict column = self->column;
 
@@ -123,7 +106,7 @@ cut_side (Cuts   *self,
       double x = upper.x + (pp_cell_centre (j) - upper.y) * slope;
 
       x = MAX (MIN (x, right), left);
-      column[next[j]++] = first_cell_within (x);
+      column[next[j]++] = first_cell (x);
     }
 }
 
@@ -298,20 +281,42 @@ count_positions (const PpOutline *outline)
 /* As many cuts are held at a time. */
 #define MOST_CUTS 1000000
 
-PpCells *
-pp_cells_new (const PpOutline *outline)
+static gboolean
+is_within_end (PpBox box)
 {
-  PpBox box = pp_outline_get_box (outline);
+  return box.x0 > -CELLS_END && box.x1 < CELLS_END && box.y0 > -CELLS_END && box.y1 < CELLS_END;
+}
+
+static PpCells *
+cells_alloc (guint64 most)
+{
+  PpCells *self = g_atomic_rc_box_alloc (sizeof *self + most * sizeof (PpSpan));
+
+  self->n_spans = 0;
+  return self;
+}
+
+static PpCells *
+cells_within (const PpOutline *outline,
+              PpBox            box)
+{
   int j0 = first_cell (box.y0), j1 = first_cell (box.y1);
   guint n_rings = pp_outline_get_n_rings (outline), n_positions = count_positions (outline);
   int step = 1 + MOST_CUTS / (int) n_positions;
   g_autofree Ring *rings = find_rings (outline, n_rings, n_positions);
-  guint64 most = bound_spans (rings, n_rings, box, (guint64) (j1 - j0));
-  PpCells *self = g_atomic_rc_box_alloc (sizeof *self + most * sizeof (PpSpan));
+  PpCells *self = cells_alloc (bound_spans (rings, n_rings, box, (guint64) (j1 - j0)));
 
-  self->n_spans = 0;
   for (int j = j0; j < j1; j += step)
     add_spans (self, rings, n_rings, j, MIN (j + step, j1));
+  return self;
+}
+
+PpCells *
+pp_cells_new (const PpOutline *outline)
+{
+  PpBox box = pp_outline_get_box (outline);
+  PpCells *self = is_within_end (box) ? cells_within (outline, box) : cells_alloc (0);
+
   sum_up (self);
   return self;
 }
@@ -322,10 +327,8 @@ pp_cells_new_disc (PpPoint centre,
 {
   double reach = radius + PP_TIE;
   int first = first_cell (centre.y - reach), end = first_cell (centre.y + reach) + 1;
-  PpCells *self = g_atomic_rc_box_alloc (sizeof *self
-                                         + (gsize) (end - first + 1) * sizeof (PpSpan));
+  PpCells *self = cells_alloc ((guint64) (end - first + 1));
 
-  self->n_spans = 0;
   for (int j = first; pp_cell_centre (j) <= centre.y + reach; j++)
     {
       double dy = pp_cell_centre (j) - centre.y;

@@ -53,14 +53,15 @@ pp_cell_centre (int index)
   return (index + 0.5) * PP_CELL;
 }
 
-/* The cell in whose square the coordinate lies (a border belongs to the cell beyond it). */
+/* The cell in whose square the coordinate lies; a border, within PP_TIE, belongs to the cell beyond
+ * it. */
 static inline int
 pp_cell_at (double coordinate)
 {
-  return (int) floor (coordinate / PP_CELL);
+  return (int) floor ((coordinate + PP_TIE) / PP_CELL);
 }
 
-/* (transfer full) */
+/* Without cells where the outline reaches farther than 1e8 mm from the origin. (transfer full) */
 PpCells  *pp_cells_new      (const PpOutline *outline);
 /* Cells whose centre lies within `radius` of `centre`, those on the rim (PP_TIE) included. */
 PpCells  *pp_cells_new_disc (PpPoint          centre,

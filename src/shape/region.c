@@ -53,7 +53,11 @@ pp_region_new_disc (PpPoint centre,
 {
   guint n;
   g_autofree PpPoint *ring = pp_circle_make_ring (centre, radius, &n);
+  double side = 2 * G_PI / (n - 1), grown = sqrt (side / sin (side));
 
+  for (guint i = 0; i < n; i++)
+    ring[i] = (PpPoint) { centre.x + grown * (ring[i].x - centre.x),
+                          centre.y + grown * (ring[i].y - centre.y) };
   return pp_region_take (pp_geos_ring_polygon (ring, n));
 }
 

@@ -16,6 +16,7 @@ typedef struct _PpRegion PpRegion;
 
 /* All of these return (transfer full) and never NULL. */
 PpRegion *pp_region_new              (const PpOutline *outline);
+/* Of many corners, with the area of the disc. */
 PpRegion *pp_region_new_disc         (PpPoint          centre,
                                       double           radius);
 PpRegion *pp_region_new_box          (PpBox            box);

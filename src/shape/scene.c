@@ -331,6 +331,14 @@ pp_scene_unref (PpScene *self)
     g_atomic_rc_box_release_full (self, scene_clear);
 }
 
+gboolean
+pp_part_contains (const PpPart *self,
+                  PpPoint       p)
+{
+  return pp_bands_distance (self->bands, p, 2 * PP_TIE) <= PP_TIE
+         || pp_region_contains (self->region, p);
+}
+
 double
 pp_scene_thickness_at (const PpScene *self,
                        PpPoint        at)
@@ -338,7 +346,7 @@ pp_scene_thickness_at (const PpScene *self,
   double thickness = self->panel->background->thickness;
 
   for (guint i = 0; i < self->n_parts; i++)
-    if (pp_region_contains (self->parts[i].region, at))
+    if (pp_part_contains (&self->parts[i], at))
       thickness += self->parts[i].fused->thickness;
   return thickness;
 }

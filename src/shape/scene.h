@@ -86,6 +86,9 @@ pp_scene_knot_hole (const PpScene *self,
   return pp_panel_hole (self->panel, (guint) self->knots[knot]);
 }
 
+/* On the border, within PP_TIE, counts as inside. */
+gboolean pp_part_contains     (const PpPart  *self,
+                               PpPoint        p);
 /* mm of glass at a point: the background, and the fused parts there. */
 double pp_scene_thickness_at (const PpScene *self,
                               PpPoint        at);

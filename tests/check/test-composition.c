@@ -248,8 +248,8 @@ test_overhang (void)
     double overhang;
     int    level;
   } rows[] = {
-    { 280, 100, 0, -1 },
-    { 280.00000002, 100, 0, -1 }, /* less than 1e-6 mm² */
+    { 280, 100, PP_NO_OVERHANG, -1 },
+    { 280.00000002, 100, PP_NO_OVERHANG, -1 }, /* less than 1e-6 mm² */
     { 285, 100, 5, PP_LEVEL_NOTE },
     { 290, 100, 10, PP_LEVEL_NOTE },
     { 295, 100, 15, PP_LEVEL_CAUTION },

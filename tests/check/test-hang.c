@@ -159,7 +159,7 @@ test_panel (void)
 static void
 test_bar (void)
 {
-  Case c = { { 30, 50 }, { 270, 50 }, 1e6, { 170, 200 }, 17.65 };
+  Case c = { { 30, 50 }, { 270, 50 }, 6e4, { 170, 200 }, 17.65 };
   PpHang self = hang (&c);
 
   g_assert_cmpfloat_with_epsilon (self.level_tension[0], 7.35, 0.01);

@@ -31,6 +31,7 @@ BROKEN_PANELS = [
     (['fused', 0, 'pocket', 'insert_thickness'], GONE), (['fused', 0, 'role'], 'cup'),
     (['holes', 0, 'id'], 'hook'), (['holes', 0, 'diameter'], -6), (['holes', 0, 'x'], GONE),
     (['wire', 'from'], GONE), (['wire', 'knotted_at'], '2026-06-01'), (['wire', 'tail'], None),
+    (['wire', 'length'], 60001), (['fused', 0, 'outline', 'coordinates', 0, 1, 0], 10001),
     (['display', 'sideways'], 90), (['adhesive', 'ratio'], [1]), (['adhesive', 'cure'], '1440'),
     (['tray', 0, 'kind'], 'tree'), (['tray', 0, 'count'], 2.5), (['tray', 0, 'form', 'rise'], GONE),
     (['tray', 0, 'crown', 'radius'], 0), (['tray', 2, 'form', 'heights'], []),

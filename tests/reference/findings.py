@@ -26,11 +26,9 @@ from compare import DOUBTFUL, judge_findings
 from panels import TIE
 from report import Asker, Report
 from sides import SIDES
-from stacks import CURVE
 from table import CODES, Asked, demanded
 
 BESIDE, AWAY = (0.9 * TIE, 1.1 * TIE), (-1e-3, 0, 1e-3)
-DRAWN = (0, 2 * CURVE)    # a hole cut out of an insert is a polygon
 SLACK = 1e-6       # mm, of a place
 BETWEEN = {'even-group', 'hole-hole', 'stem-thick', 'stem-astray', 'stem-short'}
 NEVER = ('transmittance', 'utilisation', 'friction', 'lower bound')    # words on screen
@@ -158,7 +156,7 @@ def judge_side(report, ask_for, code, level, panels):
 
 def judge_sides(report, ask_for, steps):
     for code, level, make in SIDES:
-        panels = [(e, make(e, ask_for)) for e in (DRAWN if code == 'hole-pocket' else steps)]
+        panels = [(e, make(e, ask_for)) for e in steps]
         report.say(f'{code} ({level})', lambda: judge_side(report, ask_for, code, level, panels))
 
 

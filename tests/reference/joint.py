@@ -176,8 +176,7 @@ def findings(scene, joints):
         if placed.shape.difference(glass).area > TIE:
             far = max(Point(v).distance(glass) for v in placed.rings[0])
             half = placed.width() / 2
-            if far > TIE:    # a piece may bridge a hole in the glass with all its corners on it
-                yield 'overhang', me, 'note' if at_most(far, half) else 'caution', far, half
+            yield 'overhang', me, 'note' if at_most(far, half) else 'caution', far, half
         if rest.state == 'floats':
             yield 'floats', me, 'fault', None, None
         elif not joint.dabs:

@@ -174,6 +174,13 @@ def overhanging(e, ask):
     return plain(tray=[tile('t', 30, 60)], placements=[put('p', 't', 150, H - 15 + e)])
 
 
+def bridged(depth):
+    """A tile with all its corners on the glass, over a bay of that depth."""
+    bay = [(0, 0), (0, H), (W, H), (W, 0), (170, 0), (170, depth), (130, depth), (130, 0)]
+    return plain(tray=[tile('t', 80, 20)], placements=[put('p', 't', 150, 50)],
+                 background={'shape': 'free', 'thickness': 6, 'outline': ring(bay)})
+
+
 def lone(**more):
     """A small tile, which takes one dab."""
     return plain(tray=[tile('t', 9, 9, mass=40, **more)], placements=[put('p', 't', 150, 200)])
@@ -372,6 +379,7 @@ SIDES = [
     ('floats', 'fault', either(at(200), at(H + 30))),
     ('tips', 'caution', either(at(H - 10), at(H + 5))),
     ('overhang', 'note', either(at(H - 15), at(H - 14))),
+    ('overhang', 'note', either(bridged(40), bridged(41))),
     ('no-joint', 'fault', either(on_knot(150), on_knot(90))),
     ('fire-slower', 'note', either(plain(), plain(fused=[jug()]))),
     ('wire-taut', 'caution', either(wired(), wired(length=None))),

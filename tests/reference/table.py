@@ -164,7 +164,7 @@ def holes(asked):
 def overhang(asked, placed, me):
     beyond = placed.shape.difference(asked.area).area
     far = max(Point(v).distance(asked.area) for v in placed.rings[0])
-    if beyond > COVERED and far > TIE:    # a piece may bridge a hole with its corners on the glass
+    if beyond > COVERED:
         half = placed.width() / 2
         level = 'caution' if is_over(far, half) else 'note'
         yield 'overhang', me, level, far, half, 'own'
