@@ -12,11 +12,13 @@
 #include "desk/ask.h"
 #include "desk/choice.h"
 #include "desk/count-entry.h"
+#include "desk/last-folder.h"
 #include "desk/length-entry.h"
 #include "desk/making-way-picture.h"
 #include "desk/making-ways.h"
 #include "desk/picking-list.h"
 #include "desk/picking-pane.h"
+#include "desk/settings.h"
 #include "desk/wrap-layout.h"
 #include "file/load.h"
 #include "panel/i18n.h"
@@ -256,8 +258,30 @@ file_cb (GtkNativeDialog *dialog,
   if (response == GTK_RESPONSE_ACCEPT)
     file = gtk_file_chooser_get_file (GTK_FILE_CHOOSER (dialog));
   if (file != NULL)
-    take_file (self, file);
+    {
+      pp_last_folder_keep (PP_SETTINGS_PIECE_FOLDER, file);
+      take_file (self, file);
+    }
   g_object_unref (dialog);
+}
+
+/* What can be opened here: no drawings. (transfer full) */
+static GtkFileFilter *
+new_filter (void)
+{
+  GtkFileFilter *pictures = gtk_file_filter_new ();
+  g_autoptr (GSList) formats = gdk_pixbuf_get_formats ();
+
+  gtk_file_filter_set_name (pictures, _("Pictures"));
+  for (GSList *at = formats; at != NULL; at = at->next)
+    if (!gdk_pixbuf_format_is_scalable (at->data))
+      {
+        g_auto (GStrv) types = gdk_pixbuf_format_get_mime_types (at->data);
+
+        for (guint i = 0; types[i] != NULL; i++)
+          gtk_file_filter_add_mime_type (pictures, types[i]);
+      }
+  return pictures;
 }
 
 static void
@@ -265,13 +289,12 @@ choose_cb (GtkButton     *button,
            PpPictureForm *self)
 {
   GtkFileChooserNative *dialog;
-  g_autoptr (GtkFileFilter) pictures = gtk_file_filter_new ();
+  g_autoptr (GtkFileFilter) pictures = new_filter ();
 
   dialog = gtk_file_chooser_native_new (_("Choose a picture of pieces"), GTK_WINDOW (self->bench),
                                         GTK_FILE_CHOOSER_ACTION_OPEN, _("_Open"), _("_Cancel"));
-  gtk_file_filter_set_name (pictures, _("Pictures"));
-  gtk_file_filter_add_pixbuf_formats (pictures);
   gtk_file_chooser_add_filter (GTK_FILE_CHOOSER (dialog), pictures);
+  pp_last_folder_offer (GTK_FILE_CHOOSER (dialog), PP_SETTINGS_PIECE_FOLDER);
   gtk_native_dialog_set_modal (GTK_NATIVE_DIALOG (dialog), TRUE);
   g_signal_connect_object (dialog, "response", G_CALLBACK (file_cb), self, 0);
   gtk_native_dialog_show (GTK_NATIVE_DIALOG (dialog));

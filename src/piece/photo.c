@@ -126,7 +126,8 @@ decode (const guchar    *data,
                 && gdk_pixbuf_loader_write (loader, data + from, MIN (PART, length - from), NULL)
                 && !is_drawing (loader);
     }
-  if (!gdk_pixbuf_loader_close (loader, NULL) || !is_good)
+  /* of a small file the loader knows the kind only at its end */
+  if (!gdk_pixbuf_loader_close (loader, NULL) || !is_good || is_drawing (loader))
     return NULL;
   pixbuf = gdk_pixbuf_loader_get_pixbuf (loader);
   return pixbuf != NULL ? gdk_pixbuf_apply_embedded_orientation (pixbuf) : NULL;

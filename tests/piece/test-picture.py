@@ -132,6 +132,10 @@ def check_scans(folder):
     check('the slider at its end', len(less) <= len(shapes))
 
 
+DRAWING = (b'<svg xmlns="http://www.w3.org/2000/svg" width="80" height="90">'
+           b'<rect x="20" y="20" width="40" height="40"/></svg>')
+
+
 def png_head(width, height):
     def chunk(kind, data):
         return struct.pack('>I', len(data)) + kind + data + struct.pack('>I', zlib.crc32(kind + data))
@@ -150,6 +154,8 @@ def check_refused(folder):
     PIL.Image.open(io.BytesIO(noisy.getvalue())).save(png, 'PNG')
     cases = {
         'not a picture': (b'GIF89a' + b'\0' * 60, dpi),
+        'a small drawing': (DRAWING, dpi),
+        'a large drawing': (DRAWING + b'<!--' + b' ' * 200000 + b'-->', dpi),
         'nothing in the file': (b'', dpi),
         'a cut off JPEG': (noisy.getvalue()[:len(noisy.getvalue()) // 2], dpi),
         'a cut off PNG': (png.getvalue()[:len(png.getvalue()) // 2], dpi),
