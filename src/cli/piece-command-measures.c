@@ -118,6 +118,7 @@ make (char             **args,
   g_autoptr (GError) error = NULL;
   g_autoptr (PpPiece) piece = NULL;
   g_autofree char *note = NULL;
+  const char *fault;
   PpRecipe recipe;
   PpMeasures measures;
 
@@ -128,6 +129,9 @@ make (char             **args,
   for (guint i = 1; args[i] != NULL; i++)
     if (!read_pair (&measures, args[i]))
       return pp_command_fail (args[i], get_complaint (&measures, args[i]));
+  fault = pp_word_find_gap_fault (measures.lying.touch, measures.lying.gap);
+  if (fault != NULL)
+    return pp_command_fail (NULL, fault);
   piece = pp_measures_make (&measures, &error);
   if (piece == NULL)
     return pp_command_fail (NULL, error->message);

@@ -189,6 +189,7 @@ read_words (char   ***args,
             Readings *self)
 {
   g_autoptr (GError) error = NULL;
+  const char *fault;
 
   if (**args != NULL && g_file_test (**args, G_FILE_TEST_EXISTS) && !spread_file (args, &error))
     {
@@ -201,7 +202,10 @@ read_words (char   ***args,
         pp_command_fail ((*args)[i], _("this is no reading; --help tells how they are written."));
         return FALSE;
       }
-  return TRUE;
+  fault = pp_word_find_gap_fault (self->answers.touch, self->answers.gap);
+  if (fault != NULL)
+    pp_command_fail (NULL, fault);
+  return fault == NULL;
 }
 
 static int

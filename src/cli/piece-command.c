@@ -92,10 +92,11 @@ print_words (const PpPiece *piece)
 {
   PpBox box = pp_outline_get_box (piece->outline);
   g_autofree char *size = pp_size_format (pp_box_width (box), pp_box_height (box), PP_UNITS_MM);
-  g_autofree char *mass = pp_mass_format (pp_piece_get_mass (piece), PP_UNITS_MM);
+  double g = pp_piece_get_mass (piece);
+  g_autofree char *mass = isnan (piece->mass) ? pp_mass_format_about (g, PP_UNITS_MM)
+                                              : pp_mass_format (g, PP_UNITS_MM);
 
-  g_print (isnan (piece->mass) ? _("%s: %s, about %s.\n") : _("%s: %s, %s.\n"), piece->name, size,
-           mass);
+  g_print (_("%s: %s, %s.\n"), piece->name, size, mass);
 }
 
 static gboolean
@@ -154,6 +155,8 @@ gboolean
 pp_piece_command_read_answers (char     **words,
                                PpAnswers *answers)
 {
+  const char *fault;
+
   for (guint i = 0; words[i] != NULL; i++)
     {
       g_autofree char *key = NULL;
@@ -165,7 +168,10 @@ pp_piece_command_read_answers (char     **words,
           return FALSE;
         }
     }
-  return TRUE;
+  fault = pp_word_find_gap_fault (answers->touch, answers->gap);
+  if (fault != NULL)
+    pp_command_fail (NULL, fault);
+  return fault == NULL;
 }
 
 static void

@@ -120,6 +120,16 @@ pp_word_read_answer (PpAnswers  *answers,
   return TRUE;
 }
 
+const char *
+pp_word_find_gap_fault (int    touch,
+                        double gap)
+{
+  if (isnan (gap) || gap <= 0 || (touch != PP_AS_MADE && touch != PP_TOUCH_ALL))
+    return NULL;
+  return _("gap is the light under the high part of a piece; touches=middle, rim, ends, base or "
+           "tip must say which part is low.");
+}
+
 gboolean
 pp_word_is_gap_guessed (const PpAnswers *answers)
 {

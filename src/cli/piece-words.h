@@ -29,6 +29,9 @@ gboolean pp_word_split       (const char  *word,
 gboolean pp_word_read_answer (PpAnswers  *answers,
                               const char *key,
                               const char *value);
+/* What is wrong with light under a piece of which all touches (transfer none); NULL: nothing. */
+const char *pp_word_find_gap_fault (int    touch,
+                                    double gap);
 /* Whether what stands under the high part was not measured: so it is estimated. */
 gboolean pp_word_is_gap_guessed (const PpAnswers *answers);
 /* mm, of a piece whose thickness is not said, and the sentence that tells it. (transfer none) */

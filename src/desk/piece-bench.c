@@ -72,13 +72,14 @@ describe (PpPieceBench *self)
   PpUnits units = pp_piece_bench_get_units (self);
   PpBox box = pp_outline_get_box (self->piece->outline);
   g_autofree char *size = pp_size_format (pp_box_width (box), pp_box_height (box), units);
-  g_autofree char *mass = pp_mass_format (pp_piece_get_mass (self->piece), units);
+  double g = pp_piece_get_mass (self->piece);
+  g_autofree char *mass = isnan (self->piece->mass) ? pp_mass_format_about (g, units)
+                                                    : pp_mass_format (g, units);
   g_autofree char *thick = pp_length_format (self->piece->thickness, units);
 
   /* Translators: a piece's name, its size, its thickness and what it weighs. */
-  return g_strdup_printf (isnan (self->piece->mass) ? _("%s: %s, %s thick, about %s")
-                                                    : _("%s: %s, %s thick, %s"),
-                          pp_tray_words_name (self->piece), size, thick, mass);
+  return g_strdup_printf (_("%s: %s, %s thick, %s"), pp_tray_words_name (self->piece), size, thick,
+                          mass);
 }
 
 static void

@@ -137,6 +137,18 @@ pp_size_format (double  width,
   return with_length_unit (figures, units);
 }
 
+/* To a tenth; what is less, as a bead, to a hundredth. */
+static char *
+ounce_figure_new (double ounces)
+{
+  g_autofree char *least = NULL;
+
+  if (!rounds_away (ounces, 100))
+    return figure_new (ounces, round_to (ounces, 100) < 0.1 ? 2 : 1);
+  least = figure_new (0.01, 2);
+  return g_strdup_printf (_("under %s"), least);
+}
+
 static char *
 pounds_format (double g)
 {
@@ -147,8 +159,7 @@ pounds_format (double g)
 
   if (round_to (ounces, 10) < OUNCES_PER_POUND)
     {
-      g_autofree char *figure = rounds_away (ounces, 10) ? tenth_figure_new (ounces)
-                                                         : figure_new (ounces, 1);
+      g_autofree char *figure = ounce_figure_new (ounces);
 
       return g_strdup_printf (_("%s oz"), figure);
     }
@@ -174,6 +185,18 @@ pp_mass_format (double  g,
     }
   figure = figure_new (g / G_PER_KG, 2);
   return g_strdup_printf (_("%s kg"), figure);
+}
+
+char *
+pp_mass_format_about (double  g,
+                      PpUnits units)
+{
+  g_autofree char *mass = pp_mass_format (g, units);
+  double own = units == PP_UNITS_INCH ? g / PP_GRAMS_PER_OUNCE : g;
+
+  if (rounds_away (own, units == PP_UNITS_INCH ? 100 : 10))
+    return g_steal_pointer (&mass);
+  return g_strdup_printf (_("about %s"), mass);
 }
 
 char *

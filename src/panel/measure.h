@@ -26,8 +26,11 @@ char    *pp_length_format_bare  (double       mm,
 char    *pp_size_format         (double       width,
                                  double       height,
                                  PpUnits      units);
-/* "412 g", "2.41 kg"; inches: "14.5 oz", "5 lb 5 oz". */
+/* "412 g", "2.41 kg"; inches: "14.5 oz", "0.04 oz", "5 lb 5 oz". */
 char    *pp_mass_format         (double       g,
+                                 PpUnits      units);
+/* Of what was not weighed: "about 14 g"; but "under 0.1 g". */
+char    *pp_mass_format_about   (double       g,
                                  PpUnits      units);
 /* "0.8 ml" to a tenth; under 0.1 to a hundredth. */
 char    *pp_volume_format       (double       ml);

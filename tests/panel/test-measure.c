@@ -236,12 +236,28 @@ static const Shown masses[] = {
   { 453.59237, PP_UNITS_INCH, "1 lb" },
   { 452.9, PP_UNITS_INCH, "1 lb" },
   { 906, PP_UNITS_INCH, "2 lb" },
-  { 1, PP_UNITS_INCH, "under 0.1 oz" },
+  { 1, PP_UNITS_INCH, "0.04 oz" },
+  { 2.8, PP_UNITS_INCH, "0.1 oz" },
+  { 0.1, PP_UNITS_INCH, "under 0.01 oz" },
+};
+
+static const Shown estimated_masses[] = {
+  { 14, PP_UNITS_MM, "about 14 g" },
+  { 0.04, PP_UNITS_MM, "under 0.1 g" },
+  { 1, PP_UNITS_INCH, "about 0.04 oz" },
+  { 0.1, PP_UNITS_INCH, "under 0.01 oz" },
 };
 
 static void
 test_masses (void)
 {
+  for (guint i = 0; i < G_N_ELEMENTS (estimated_masses); i++)
+    {
+      g_autofree char *text = pp_mass_format_about (estimated_masses[i].value,
+                                                    estimated_masses[i].units);
+
+      g_assert_cmpstr (text, ==, estimated_masses[i].text);
+    }
   for (guint i = 0; i < G_N_ELEMENTS (masses); i++)
     {
       g_autofree char *text = pp_mass_format (masses[i].value, masses[i].units);

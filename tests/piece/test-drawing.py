@@ -146,6 +146,8 @@ def main():
         check('refused: a part that is not there', done.returncode == 2 and b'no part of this name' in done.stderr)
         words = run(folder, text, 'touches=rim').stdout.decode()
         check('a height that was not measured says about', 'high part, not measured: about' in words, words)
+        done = run(folder, text, 'gap=4')
+        check('refused: light under what lies flat', done.returncode == 2 and done.stdout == b'' and b'touches=' in done.stderr)
         done = run(folder, text, 'depth=4')
         check('refused: an unknown key', done.returncode == 2 and done.stdout == b'')
         words = run(folder, text).stdout.decode()

@@ -71,6 +71,8 @@ REFUSED = {
     'none weighed': ['leaf', 'weight=9', 'weighed=0'],
     'no light': ['leaf', 'light=bright'],
     'a colour that is none': ['leaf', 'colour=blue'],
+    'light under what lies flat': ['leaf', 'gap=5'],
+    'light under what touches all over': ['leaf', 'touches=all', 'gap=5'],
     'what touches is not known': ['leaf', 'touches=nothing'],
 }
 def run(*args):
@@ -220,7 +222,7 @@ def check_panel(folder, made):
 
 def check_bench():
     for touch, form in TOUCHES.items():
-        piece = make(['leaf', 'length=80', f'touches={touch}', 'gap=7'])
+        piece = make(['leaf', 'length=80', f'touches={touch}', *(['gap=7'] if touch != 'all' else [])])
         check(f'touches {touch}', piece['form']['type'] == form, piece['form'])
     heights = numpy.array(make(['leaf', 'length=80', 'touches=base', 'gap=7',
                                 'touching=30'])['form']['heights'])

@@ -125,6 +125,7 @@ def check_long(name, shape, off):
 
 REFUSED = {
     'nothing read': ('ring',),
+    'light under what lies flat': ('ring', *['9'] * 12, 'gap=5'),
     'five spokes': ('ring', '9', '9', '9', '9', '9'),
     'a spoke of nothing': ('ring', *['9'] * 11, '0'),
     'a spoke beyond any panel': ('ring', *['9'] * 11, '2000'),
