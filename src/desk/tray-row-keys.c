@@ -23,10 +23,10 @@ find_last (PpTrayRow *self)
   return 0;
 }
 
-/* With a bit of what is beside it. Only keys scroll: what a pointer presses must not run away. */
-static void
-bring_into_view (PpTrayRow *self,
-                 GtkWidget *compartment)
+/* With a bit of what is beside it. */
+void
+pp_tray_row_bring (PpTrayRow *self,
+                   GtkWidget *compartment)
 {
   GtkAllocation box;
 
@@ -34,6 +34,7 @@ bring_into_view (PpTrayRow *self,
   gtk_adjustment_clamp_page (self->adjustment, box.x - MARGIN, box.x + box.width + MARGIN);
 }
 
+/* Only keys scroll: what a pointer presses must not run away. */
 static gboolean
 go_to (PpTrayRow *self,
        int        index)
@@ -44,7 +45,7 @@ go_to (PpTrayRow *self,
     return FALSE;
   index = CLAMP (index, 0, (int) self->order->len - 1);
   compartment = pp_tray_row_get (self, (guint) index);
-  bring_into_view (self, compartment);
+  pp_tray_row_bring (self, compartment);
   return gtk_widget_grab_focus (compartment);
 }
 

@@ -20,6 +20,7 @@ struct _PpTrayRow
   GHashTable      *compartments; /* id of a piece to its compartment, a child */
   GPtrArray       *order;        /* compartments from left to right */
   GtkWidget       *last;         /* the one that had the focus last, of `order`; NULL: none */
+  GtkWidget       *come;         /* of `order`, to be scrolled to once it has a place; NULL: none */
   GString         *typed;        /* beginning of a name, lower case */
   gint64           typed_at;     /* monotonic µs */
   cairo_surface_t *grain;        /* of the wood, for the height and scale factor below */
@@ -46,6 +47,8 @@ gboolean pp_tray_row_focus     (GtkWidget        *widget,
                                 GtkDirectionType  direction);
 void     pp_tray_row_bind_keys (GtkWidgetClass   *klass);
 void     pp_tray_row_add_keys  (PpTrayRow        *self);
+void     pp_tray_row_bring     (PpTrayRow        *self,
+                                GtkWidget        *compartment);
 
 /* tray-row-pointer.c: presses, drags and tooltips. */
 gboolean pp_tray_row_query_tooltip (GtkWidget  *widget,

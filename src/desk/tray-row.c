@@ -71,6 +71,20 @@ get_growth (PpTrayRow *self,
   return CLAMP ((double) (width - wood - compartments) / compartments, 0, MOST_GROWTH);
 }
 
+/* Not while places are given out, for this scrolls. */
+static gboolean
+bring_come_cb (GtkWidget     *widget,
+               GdkFrameClock *clock,
+               gpointer       data)
+{
+  PpTrayRow *self = PP_TRAY_ROW (widget);
+
+  if (self->come != NULL)
+    pp_tray_row_bring (self, self->come);
+  self->come = NULL;
+  return G_SOURCE_REMOVE;
+}
+
 static void
 pp_tray_row_size_allocate (GtkWidget *widget,
                            int        width,
@@ -95,6 +109,8 @@ pp_tray_row_size_allocate (GtkWidget *widget,
                                                    MAX (height - head - PP_TRAY_RAIL, 0) }, -1);
       x += given;
     }
+  if (self->come != NULL)
+    gtk_widget_add_tick_callback (widget, bring_come_cb, NULL, NULL);
 }
 
 static void
@@ -212,6 +228,8 @@ take_out (PpTrayRow *self,
 {
   if (self->last == compartment)
     self->last = NULL;
+  if (self->come == compartment)
+    self->come = NULL;
   gtk_widget_unparent (compartment);
 }
 
@@ -242,6 +260,8 @@ add_to_order (PpTrayRow  *self,
   if (compartment == NULL)
     {
       compartment = pp_tray_compartment_new (self->gauge);
+      if (self->panel != NULL && self->come == NULL)
+        self->come = compartment;
       g_hash_table_insert (self->compartments, g_strdup (id), compartment);
     }
   if (gtk_widget_get_parent (compartment) == NULL
