@@ -26,9 +26,81 @@ struct _PpLikeForm
   PpPieceBench  *bench; /* outlives it */
   PpPieceShelf  *shelf;
   PpFigureEntry *size;
+  const PpPanel *panel; /* whose tray is on the shelf; NULL: none yet */
 };
 
 G_DEFINE_FINAL_TYPE (PpLikeForm, pp_like_form, GTK_TYPE_BOX)
+
+/* One that every maker begins with, and that is in the tray as it is, is one piece. */
+static const PpPiece *
+find_same (GPtrArray     *pieces,
+           const PpPiece *piece)
+{
+  for (guint i = 0; i < pieces->len; i++)
+    {
+      const PpPiece *other = g_ptr_array_index (pieces, i);
+
+      if (g_str_equal (other->id, piece->id)
+          && pp_outline_area (other->outline) == pp_outline_area (piece->outline))
+        return other;
+    }
+  return NULL;
+}
+
+static void
+add_own (PpLikeForm *self,
+         GPtrArray  *tray,
+         GPtrArray  *starter)
+{
+  for (guint i = 0; i < tray->len; i++)
+    if (find_same (starter, g_ptr_array_index (tray, i)) == NULL)
+      pp_piece_shelf_add (self->shelf, g_ptr_array_index (tray, i), _("in the tray"));
+}
+
+static void
+add_starter (PpLikeForm *self,
+             GPtrArray  *tray,
+             GPtrArray  *starter)
+{
+  for (guint i = 0; i < starter->len; i++)
+    {
+      const PpPiece *piece = g_ptr_array_index (starter, i);
+      const PpPiece *there = find_same (tray, piece);
+
+      pp_piece_shelf_add (self->shelf, there != NULL ? there : piece,
+                          there != NULL ? _("in the tray") : _("to begin with"));
+    }
+}
+
+/* The maker's own come first. A box that cannot be read is said to be so where the box itself is
+ * opened. */
+static void
+fill_shelf (PpLikeForm    *self,
+            const PpPanel *panel)
+{
+  g_autofree char *path = pp_box_get_path ();
+  g_autoptr (GPtrArray) box = pp_box_load (path, NULL);
+  g_autoptr (GPtrArray) starter = pp_starter_pieces ();
+
+  pp_piece_shelf_clear (self->shelf);
+  add_own (self, panel->tray, starter);
+  for (guint i = 0; box != NULL && i < box->len; i++)
+    pp_piece_shelf_add (self->shelf, g_ptr_array_index (box, i), _("in the box"));
+  add_starter (self, panel->tray, starter);
+}
+
+/* What was just put in the tray is there to be like, too. */
+static void
+follow_tray (PpLikeForm *self)
+{
+  const PpPanel *panel = pp_document_get_panel (pp_piece_bench_get_document (self->bench));
+
+  if (self->panel != NULL && self->panel->tray == panel->tray)
+    return;
+  fill_shelf (self, panel);
+  g_clear_pointer (&self->panel, pp_panel_unref);
+  self->panel = pp_panel_ref (panel);
+}
 
 static void
 show_cb (PpPieceBench *bench,
@@ -39,6 +111,7 @@ show_cb (PpPieceBench *bench,
   PpUnits units = pp_piece_bench_get_units (bench);
   g_autofree char *words = isnan (longer) ? g_strdup ("") : pp_length_format_bare (longer, units);
 
+  follow_tray (self);
   pp_piece_shelf_choose (self->shelf, making->like != NULL ? making->like->id : NULL);
   g_object_set (self->size, "placeholder", words, NULL);
   gtk_widget_set_sensitive (GTK_WIDGET (self->size), making->like != NULL);
@@ -80,8 +153,16 @@ sized_cb (PpFigureEntry *entry,
 }
 
 static void
+pp_like_form_finalize (GObject *object)
+{
+  g_clear_pointer (&PP_LIKE_FORM (object)->panel, pp_panel_unref);
+  G_OBJECT_CLASS (pp_like_form_parent_class)->finalize (object);
+}
+
+static void
 pp_like_form_class_init (PpLikeFormClass *klass)
 {
+  G_OBJECT_CLASS (klass)->finalize = pp_like_form_finalize;
 }
 
 static void
@@ -89,30 +170,6 @@ pp_like_form_init (PpLikeForm *self)
 {
   gtk_orientable_set_orientation (GTK_ORIENTABLE (self), GTK_ORIENTATION_VERTICAL);
   gtk_box_set_spacing (GTK_BOX (self), 12);
-}
-
-static void
-add_all (PpLikeForm *self,
-         GPtrArray  *pieces,
-         const char *where)
-{
-  for (guint i = 0; i < pieces->len; i++)
-    pp_piece_shelf_add (self->shelf, g_ptr_array_index (pieces, i), where);
-}
-
-/* A box that cannot be read is said to be so where the box itself is opened. */
-static void
-fill_shelf (PpLikeForm *self)
-{
-  g_autofree char *path = pp_box_get_path ();
-  g_autoptr (GPtrArray) box = pp_box_load (path, NULL);
-  g_autoptr (GPtrArray) starter = pp_starter_pieces ();
-  const PpPanel *panel = pp_document_get_panel (pp_piece_bench_get_document (self->bench));
-
-  add_all (self, panel->tray, _("in the tray"));
-  if (box != NULL)
-    add_all (self, box, _("in the box"));
-  add_all (self, starter, _("to begin with"));
 }
 
 static void
@@ -141,7 +198,6 @@ new_form (PpPieceBench *bench)
   gtk_widget_set_vexpand (GTK_WIDGET (self->shelf), TRUE);
   add_size (self);
   gtk_box_append (GTK_BOX (self), GTK_WIDGET (self->shelf));
-  fill_shelf (self);
   g_signal_connect (self->shelf, "chosen", G_CALLBACK (chosen_cb), self);
   g_signal_connect_object (bench, "changed", G_CALLBACK (show_cb), self, 0);
   return GTK_WIDGET (self);
