@@ -47,8 +47,6 @@ pp_making_next (const PpMaking *self)
   next.recipe = self->recipe;
   next.colour = g_strdup (self->colour);
   next.answers.thickness = self->answers.thickness;
-  next.answers.light = self->answers.light;
-  next.answers.kind = self->answers.kind;
   return next;
 }
 

@@ -244,7 +244,8 @@ put_action (GtkWidget  *widget,
     gtk_window_destroy (GTK_WINDOW (widget));
 }
 
-/* The next piece is often of the same sort: way, picture, thickness and light stay. */
+/* The next piece is often of the same sort and glass: way, picture and thickness stay. Kind and
+ * light do not: they would be told of it though nobody looked. */
 static void
 put_on_action (GtkWidget  *widget,
                const char *name,
@@ -265,6 +266,7 @@ put_on_action (GtkWidget  *widget,
   next = (PpMaking) { 0 };
   go_to (self, 0);
   gtk_label_set_text (self->summary, said);
+  gtk_widget_set_visible (GTK_WIDGET (self->summary), TRUE); /* beside what the next is missing */
   gtk_widget_child_focus (GTK_WIDGET (self->forms), GTK_DIR_TAB_FORWARD);
 }
 
