@@ -14,10 +14,12 @@ import re
 import sys
 import tempfile
 
+import numpy as np
+
 import conceal
 from compare import DOUBTFUL
 from report import Asker, Report
-from rest import Doubt, Laid
+from rest import WIRE, Doubt, Laid
 from sides import of, put, tile
 from stacks import ring, some_fused, some_limits
 
@@ -31,6 +33,7 @@ WIDTH = conceal.WIDTH
 def some_panel(rand):
     """Pieces over a hung wire, with limits and findings muted; ids that say nothing of sides."""
     panel = conceal.some_panel(rand)
+    panel['wire']['breaking_load'] = 220
     panel['limits'] = some_limits(rand) | {'dab_every': 90, 'strain': 1000}
     panel['display']['place'] = rand.choice(['wall', 'window'])
     if rand.random() < 0.5:
@@ -66,6 +69,10 @@ def renamed(value, names):
             return 'knot:' + names.get(text[5:], text[5:])
         return names.get(text, text)
     return walk(value, change)
+
+
+def dice_of(panel):
+    return random.Random(panel['wire']['length'])
 
 
 def moved(panel, place):
@@ -120,7 +127,8 @@ def tidy(check):
     for finding in check['findings']:
         finding['about'].sort()
     check['findings'].sort(key=lambda f: (f['code'], f['about']))
-    check['concealment']['knots'].sort(key=lambda k: k['hole'])
+    for kind in ('knots', 'holes'):
+        check['concealment'][kind].sort(key=lambda k: k['hole'])
     return check
 
 
@@ -166,8 +174,9 @@ def mirror(panel, ask):
     for view in wanted['concealment']['views']:
         view['sideways'] *= -1
     # Of views that are equal the program may name either.
-    wanted['concealment']['worst'] = after['concealment']['worst'] | {
-        'share': before['concealment']['worst']['share']}
+    worst = after['concealment']['worst']
+    yield 'worst is a view', worst in after['concealment']['views'], True
+    wanted['concealment']['worst'] = worst | {'share': before['concealment']['worst']['share']}
     hanging = wanted['hanging']
     hanging['middle_tilt'] *= -1
     hanging['slips_to'] = [-t for t in reversed(hanging['slips_to'])]
@@ -220,10 +229,11 @@ def shuffled(value, rand):
 
 
 def members(panel, ask):
-    """Members in another order, others that nobody knows, tray and holes in another order."""
-    rand = random.Random(len(panel['placements']))
+    """Members in another order, others that nobody knows; tray, holes and what is muted too."""
+    rand = dice_of(panel)
     other = shuffled({**panel, 'weather': {'sun': [1, None]}}, rand)
-    rand.shuffle(other['tray'])
+    for key in ('tray', 'holes', 'quiet'):
+        rand.shuffle(other[key])
     yield from alike(ask.anew(other), ask(panel))
 
 
@@ -330,27 +340,49 @@ def weightless(panel):
     return panel
 
 
+def some_cover(panel, check, rand):
+    """An opaque tile of any size over the middle of a stretch in view, if there is one; where in the
+    stack; and along which path."""
+    path = rand.choice(['lying', 'hung'])
+    middles = [(np.array(s['from']) + s['to']) / 2 for s in check['concealment'][path]['exposed']
+               if not s['beyond']] or [(rand.uniform(20, 180), rand.uniform(20, 140))]
+    x, y = rand.choice(middles)
+    cover = put('more', 'cover', x, y, rotation=rand.uniform(0, 360))
+    return tile('cover', rand.uniform(4, 60), rand.uniform(4, 60), mass=1e-9), cover, \
+        rand.randint(0, len(panel['placements'])), path
+
+
 def one_more(panel, ask):
-    """An opaque piece on top changes how nothing under it rests, and shows no more of the wire, of
-    a knot or of a hole, from wherever it is seen."""
+    """An opaque piece changes how nothing under it rests, and shows no more of the wire, of a knot or
+    of a hole straight on, and if it is the topmost from wherever it is seen; over what was in view
+    it hides some."""
     panel = weightless(panel)
-    more = copy.deepcopy(panel)
-    more['tray'].append(tile('extra', 31, 47, mass=1e-9))
-    more['placements'].append(put('last', 'extra', 40 + 7.3 * len(more['tray']), 41.7, rotation=31))
-    before, after = ask(panel), ask(more)
-    for one, two in zip(before['placements'], after['placements']):
+    before, more = ask(panel), copy.deepcopy(panel)
+    piece, cover, index, path = some_cover(panel, before, dice_of(panel))
+    more['tray'].append(piece)
+    more['placements'].insert(index, cover)
+    after = ask(more)
+    for one, two in zip(before['placements'][:index], after['placements']):
         for key in ('state', 'slope', 'base', 'top', 'margin', 'contacts', 'prop', 'rests_on'):
             yield from same(two[key], one[key], f'{one["id"]} {key}')
     old, new = before['concealment'], after['concealment']
     for key in ('lying', 'hung'):
         yield key + ' hidden', new[key]['hidden'] >= old[key]['hidden'] - NEAR, True
+    bare = any(not s['beyond'] and s['length'] > PART for s in old[path]['exposed'])
+    if bare and not floats(after, 'more'):
+        yield path + ' hides some', new[path]['hidden'] > old[path]['hidden'] + NEAR, True
     yield 'barely', new['barely'] <= old['barely'] + NEAR, True
     for kind in ('knots', 'holes'):
         for one, two in zip(old[kind], new[kind]):
             for key in set(one) - {'hole'}:
                 yield f'{kind} {key}', two[key] >= one[key] - NEAR, True
-    for one, two in zip(old['views'], new['views']):
-        yield 'view', two['share'] >= one['share'] - PART / old['hung']['length'], True
+    if index == len(panel['placements']):
+        for one, two in zip(old['views'], new['views']):
+            yield 'view', two['share'] >= one['share'] - PART / old['hung']['length'], True
+
+
+def floats(check, name):
+    return of(name, 'state')(check) == 'floats'
 
 
 def clearer(panel, ask):
@@ -369,22 +401,41 @@ def clearer(panel, ask):
 
 
 def heavier(panel, ask):
-    """A weight hung right under the hook pulls each leg more, by its share of the whole."""
+    """A weight right before that of all there is pulls each leg more, by its share of the whole;
+    the hook stays where it is, gripped or level."""
     panel = weightless(panel)
-    before = ask(panel)
-    more = copy.deepcopy(panel)
-    more['tray'].append(tile('extra', 9, 9, mass=500))
-    more['placements'].append(put('last', 'extra', before['mass']['centre'][0], 60))
+    before, more = ask(panel), copy.deepcopy(panel)
+    x, y, _ = before['mass']['centre']
+    rand = dice_of(panel)
+    grams = rand.choice([20, 500, 4000])
+    more['tray'].append(tile('extra', rand.uniform(4, 30), rand.uniform(4, 30), mass=grams))
+    more['placements'].append(put('last', 'extra', x, y, rotation=rand.uniform(0, 360)))
     after = ask(more)
-    if of('last', 'state')(after) == 'floats':
-        return
-    factor = after['mass']['total'] / before['mass']['total']
-    yield 'weight', after['mass']['total'] - before['mass']['total'], 500.0, NEAR
-    one, two = before['hanging']['level'], after['hanging']['level']
-    yield 'level', two is None, one is None
-    for a, b in zip(one and one['tension'] or [], two and two['tension'] or []):
-        yield 'tension', b, a * factor, NEAR * b
-    yield 'push grows', after['hanging']['wall_push'] > before['hanging']['wall_push'], True
+    yield 'weight', after['mass']['total'] - before['mass']['total'], float(grams), NEAR
+    back = panel['background']['thickness'] + WIRE['diameter'] / 2
+    out = [check['mass']['centre'][2] + back for check in (before, after)]
+    yield from pulled(before['hanging'], after['hanging'],
+                      after['mass']['total'] / before['mass']['total'], out[1] / out[0])
+
+
+def pulled(before, after, factor, out):
+    """Rows of a hanging that is as before, but pulls more by a factor, from farther before the line of
+    the holes by another."""
+    wanted = copy.deepcopy(before)
+    for legs, key in ((wanted, 'middle_tension'), (wanted['level'] or {}, 'tension')):
+        legs[key] = legs.get(key) and [factor * t for t in legs[key]]
+    for key in ('greatest_tension', 'wire_use'):
+        wanted[key] = wanted[key] and factor * wanted[key]
+    if before['level'] is None:
+        wanted['level'] = None
+    wanted['wall_push'] *= factor * out
+    wanted['lean'] = math.degrees(math.atan(out * math.tan(math.radians(wanted['lean']))))
+    legs = [(before[key], after[key]) for key in ('middle_tension', 'greatest_tension', 'wire_use')]
+    legs.append(((before['level'] or {}).get('tension'), (after['level'] or {}).get('tension')))
+    for one, two in legs:
+        if one is not None:
+            yield 'pulls more', bool(np.all(np.array(two) > np.array(one))), True
+    yield from same(after, wanted, 'hanging')
 
 
 PROPERTIES = [mirror, free_outline, translation, members, units, ids, quiet, turned_wire,
