@@ -294,6 +294,36 @@ def scan(session):
     steps.end(desk)
 
 
+def enlarge(path, pixels):
+    """The same photo, so large that it is worked on for seconds."""
+    large = path.with_name(f'Large {path.name}')
+    PIL.Image.open(path).resize(pixels, PIL.Image.Resampling.BILINEAR).save(large, 'JPEG', quality=90)
+    return large
+
+
+def stopped(session):
+    """A press on Stop ends the work; nothing is found or added, and another picture can be chosen."""
+    photo, _ = photograph(session, 'Meadow.jpg')
+    large = enlarge(photo, (6300, 8400))
+    desk, panel = open_bench(session, 'stopped')
+    desk.press('radio', 'From a picture')
+    desk.press('button', 'Choose a picture…')
+    steps.answer_dialog(desk, large)
+    desk.find('label', 'Looking for the pieces…')
+    desk.click(desk.find('button', 'Stop'))
+    steps.check_shows(desk, 'it says that it stopped', 'label', steps.begins('Stopped. Choose the picture again'))
+    check('the work is no longer shown', desk.find_now('label', 'Looking for the pieces…') is None)
+    check('nothing was found', desk.find_now('label', lambda name: name[:1].isdigit() and name.endswith(' in it')) is None)
+    put = desk.find('button', 'Put all in the tray')
+    check('nothing can be put in the tray', 'sensitive' not in put.states, put.states)
+    desk.press('button', 'Choose a picture…')
+    steps.answer_dialog(desk, photo)
+    check_count(desk, 'another picture is worked on', 6)
+    leave(desk)
+    check('nothing came into the tray', save_until(desk, panel, 0) == {})
+    steps.end(desk)
+
+
 def leave(desk):
     """The piece bench, with nothing put in the tray."""
     # where a field has the focus the first Escape is the field's
@@ -320,4 +350,4 @@ def dropped(session):
     steps.end(desk)
 
 
-run(Session(), [pointer, zoomed, keys, discs, scan, dropped])
+run(Session(), [pointer, zoomed, keys, discs, scan, stopped, dropped])
