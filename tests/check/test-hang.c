@@ -166,6 +166,20 @@ test_bar (void)
   g_assert_cmpfloat_with_epsilon (self.level_tension[1], 10.30, 0.01);
 }
 
+/* Rounding does not turn it the other way round. */
+static void
+test_upside_down (void)
+{
+  for (guint i = 0; i < 50; i++)
+    {
+      double left = 30 + i / 7.0;
+      Case c = { { left, 401 }, { left + 240, 401 }, 300, { left + 120, 200 }, 17.65 };
+      PpHang self = hang (&c);
+
+      g_assert_cmpfloat (self.middle_tilt, ==, 180);
+    }
+}
+
 /* How far above the centre of mass, along a line turned by `tilt` radians from the plumb, the legs
  * are as long as the wire. */
 static PpPoint
@@ -403,6 +417,7 @@ main (int    argc,
   g_test_add_func ("/hang/angle-factors", test_angle_factors);
   g_test_add_func ("/hang/panel", test_panel);
   g_test_add_func ("/hang/bar", test_bar);
+  g_test_add_func ("/hang/upside-down", test_upside_down);
   g_test_add_func ("/hang/slips", test_slips);
   g_test_add_func ("/hang/lean", test_lean);
   g_test_add_func ("/hang/mirrored-and-heavier", test_mirrored_and_heavier);
