@@ -65,15 +65,22 @@ name_of (const Drilling *self)
 static void
 ask_edge (const Drilling *self)
 {
-  double border = pp_bands_distance (self->scene->background_bands, self->centre, INFINITY);
-  gboolean inside = pp_region_contains (self->scene->background, self->centre);
-  double distance = (inside ? border : -border) - self->radius;
   double least = pp_hole_least_edge (self->thickness);
   double wanted = pp_hole_wanted_edge (self->thickness);
-  g_autofree char *is = length (self, fmax (distance, 0));
-  g_autofree char *fault = length (self, least);
-  g_autofree char *caution = length (self, wanted);
+  double enough = fmax (least, wanted) + self->radius;
+  gboolean inside = pp_region_contains (self->scene->background, self->centre);
+  double border = pp_bands_distance (self->scene->background_bands, self->centre,
+                                     inside ? enough : INFINITY);
+  double distance = (inside ? border : -border) - self->radius;
+  g_autofree char *is = NULL;
+  g_autofree char *fault = NULL;
+  g_autofree char *caution = NULL;
 
+  if (inside && border >= enough)
+    return;
+  is = length (self, fmax (distance, 0));
+  fault = length (self, least);
+  caution = length (self, wanted);
   if (pp_is_under (distance, 0))
     say (self, "hole-edge", PP_LEVEL_FAULT, PP_ORIGIN_OWN, distance, least, NULL,
          g_strdup_printf (_("The %s hole lies across the edge of the glass. Move it inward, at "
@@ -93,16 +100,18 @@ ask_wire (const Drilling *self)
 {
   const PpWire *wire = self->scene->panel->wire;
   double diameter = self->hole->diameter;
-  g_autofree char *needed = NULL;
+  double needed = wire != NULL ? wire->diameter + WIRE_PLAY : 0;
 
   if (!pp_wire_ends_in (wire, self->hole->id))
     return;
-  needed = length (self, wire->diameter + WIRE_PLAY);
-  if (pp_is_under (diameter, wire->diameter + WIRE_PLAY))
-    say (self, "hole-wire", PP_LEVEL_FAULT, PP_ORIGIN_OWN, diameter,
-         wire->diameter + WIRE_PLAY, NULL,
-         g_strdup_printf (_("The wire does not go through the %s hole. Drill it at least %s wide."),
-                          name_of (self), needed));
+  if (pp_is_under (diameter, needed))
+    {
+      g_autofree char *wide = length (self, needed);
+
+      say (self, "hole-wire", PP_LEVEL_FAULT, PP_ORIGIN_OWN, diameter, needed, NULL,
+           g_strdup_printf (_("The wire does not go through the %s hole. Drill it at least %s "
+                              "wide."), name_of (self), wide));
+    }
   if (pp_is_under (wire->knot_diameter, diameter + PP_KNOT_GRIP))
     say (self, "knot-small", PP_LEVEL_CAUTION, PP_ORIGIN_OWN, wire->knot_diameter,
          diameter + PP_KNOT_GRIP, NULL,
@@ -135,17 +144,23 @@ ask_size (const Drilling *self)
   double diameter = self->hole->diameter;
   double least = pp_hole_least_diameter (self->thickness);
   double most = fmin (background->width, background->height) / 3;
-  g_autofree char *fine = length (self, least);
-  g_autofree char *wide = length (self, most);
 
   if (pp_is_under (diameter, least))
-    say (self, "hole-small", PP_LEVEL_NOTE, PP_ORIGIN_STANDARD, diameter, least, NULL,
-         g_strdup_printf (_("The %s hole is small for glass this thick; %s or more is drilled more "
-                            "safely."), name_of (self), fine));
+    {
+      g_autofree char *fine = length (self, least);
+
+      say (self, "hole-small", PP_LEVEL_NOTE, PP_ORIGIN_STANDARD, diameter, least, NULL,
+           g_strdup_printf (_("The %s hole is small for glass this thick; %s or more is drilled "
+                              "more safely."), name_of (self), fine));
+    }
   if (pp_is_over (diameter, most))
-    say (self, "hole-large", PP_LEVEL_NOTE, PP_ORIGIN_STANDARD, diameter, most, NULL,
-         g_strdup_printf (_("The %s hole is wide for this glass; at most %s is advised."),
-                          name_of (self), wide));
+    {
+      g_autofree char *wide = length (self, most);
+
+      say (self, "hole-large", PP_LEVEL_NOTE, PP_ORIGIN_STANDARD, diameter, most, NULL,
+           g_strdup_printf (_("The %s hole is wide for this glass; at most %s is advised."),
+                            name_of (self), wide));
+    }
 }
 
 static void
@@ -220,7 +235,7 @@ ask_corner (const Drilling *self,
 {
   double nearest = INFINITY, limit = PP_HOLE_CORNER_FACTOR * self->thickness;
   g_autofree char *is = NULL;
-  g_autofree char *wanted = length (self, limit);
+  g_autofree char *wanted = NULL;
 
   for (guint i = 0; i < corners->len; i++)
     nearest = fmin (nearest, pp_point_distance (g_array_index (corners, PpPoint, i), self->centre));
@@ -228,6 +243,7 @@ ask_corner (const Drilling *self,
   if (!pp_is_under (nearest, limit))
     return;
   is = length (self, fmax (nearest, 0));
+  wanted = length (self, limit);
   say (self, "hole-corner", PP_LEVEL_NOTE, PP_ORIGIN_STANDARD, nearest, limit, NULL,
        g_strdup_printf (_("The %s hole is %s from a corner; %s or more is safer for drilling."),
                         name_of (self), is, wanted));
@@ -239,11 +255,13 @@ ask_neighbour (const Drilling *self,
 {
   double distance = pp_point_distance (self->centre, other->centre) - self->radius - other->radius;
   double limit = pp_hole_least_between (self->thickness, other->thickness);
-  g_autofree char *is = length (self, fmax (distance, 0));
-  g_autofree char *wanted = length (self, limit);
+  g_autofree char *is = NULL;
+  g_autofree char *wanted = NULL;
 
   if ((self->hole->drilled && other->hole->drilled) || !pp_is_under (distance, limit))
     return;
+  is = length (self, fmax (distance, 0));
+  wanted = length (self, limit);
   say (self, "hole-hole", PP_LEVEL_NOTE, PP_ORIGIN_STANDARD, distance, limit, other->hole->id,
        g_strdup_printf (_("The holes %s and %s are %s apart; %s or more is safer."),
                         name_of (self), name_of (other), is, wanted));

@@ -9,7 +9,7 @@ import subprocess
 import sys
 import tempfile
 
-DRAGS = 60
+DRAGS = 400  # 20 pieces moved 20 times each
 
 with tempfile.TemporaryDirectory() as folder:
     subprocess.run(['valgrind', '--quiet', '--tool=callgrind', '--toggle-collect=pp_check_new',

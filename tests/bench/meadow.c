@@ -88,11 +88,18 @@ meadow_new (guint  n,
   return panel;
 }
 
+guint
+meadow_choose (const PpPanel *panel,
+               GRand         *dice)
+{
+  return (guint) g_rand_int_range (dice, 0, (int) panel->placements->len);
+}
+
 PpPanel *
 meadow_drag (const PpPanel *panel,
+             guint          which,
              GRand         *dice)
 {
-  guint which = (guint) g_rand_int_range (dice, 0, (int) panel->placements->len);
   const char *ids[] = { pp_panel_placement (panel, which)->id, NULL };
 
   return pp_edit_move (panel, ids, g_rand_double_range (dice, -REACH, REACH),

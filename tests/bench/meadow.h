@@ -16,8 +16,12 @@ G_BEGIN_DECLS
  * `room` mm², on a wire; each time the same. (transfer full) */
 PpPanel *meadow_new         (guint          n,
                              double         room);
-/* One of its pieces somewhere within 9 mm either way of where it lay. (transfer full) */
+/* The next piece to be dragged. */
+guint    meadow_choose      (const PpPanel *panel,
+                             GRand         *dice);
+/* That piece somewhere within 9 mm either way of where it lay. (transfer full) */
 PpPanel *meadow_drag        (const PpPanel *panel,
+                             guint          which,
                              GRand         *dice);
 
 /* ms of processor time that this process has taken. */
