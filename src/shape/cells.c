@@ -22,10 +22,7 @@
 static inline int
 first_cell (double coordinate)
 {
-  double place = (coordinate - PP_TIE) / PP_CELL - 0.5;
-  int whole = (int) place; /* toward 0 */
-
-  return whole + (whole < place);
+  return (int) ceil (coordinate / PP_CELL - (PP_TIE / PP_CELL + 0.5));
 }
 
 /* A ring, closed, and the first row at or after each of its points. */
@@ -56,18 +53,24 @@ find_rows (const PpPoint *p,
     rows[i] = first_cell (p[i].y);
 }
 
-/* Here cuts begin and end, until they are counted. */
+/* Where more cuts begin or end, until they are counted: a side is cut from its upper end on, down
+ * to its lower one. Most points end one side and begin the next. */
 static void
-mark_sides (Cuts       *self,
-            const Ring *ring)
+mark_points (Cuts       *self,
+             const Ring *ring)
 {
-  for (guint i = 0; i + 1 < ring->n; i++)
-    {
-      int a = CLAMP (ring->rows[i], self->j0, self->j1);
-      int b = CLAMP (ring->rows[i + 1], self->j0, self->j1);
+  int before = CLAMP (ring->rows[ring->n - 2], self->j0, self->j1);
+  int at = CLAMP (ring->rows[0], self->j0, self->j1);
 
-      self->first[MIN (a, b) - self->j0]++; /* a side that cuts no row takes back what it adds */
-      self->first[MAX (a, b) - self->j0]--;
+  for (guint i = 1; i < ring->n; i++)
+    {
+      int after = CLAMP (ring->rows[i], self->j0, self->j1);
+      int more = (before > at) - (before < at) + (after > at) - (after < at);
+
+      if (more != 0)
+        self->first[at - self->j0] += (guint) more;
+      before = at;
+      at = after;
     }
 }
 
@@ -195,7 +198,7 @@ add_spans (PpCells    *self,
   Cuts cuts = { .j0 = j0, .j1 = j1, .first = counts, .next = counts + rows + 1 };
 
   for (guint r = 0; r < n_rings; r++)
-    mark_sides (&cuts, &rings[r]);
+    mark_points (&cuts, &rings[r]);
   count_cuts (&cuts);
   for (guint r = 0; r < n_rings; r++)
     cut_sides (&cuts, &rings[r]);
