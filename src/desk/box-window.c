@@ -409,7 +409,7 @@ ask_file (PpBoxWindow          *self,
   gtk_file_chooser_add_filter (chooser, boxes);
   if (action == GTK_FILE_CHOOSER_ACTION_SAVE)
     gtk_file_chooser_set_current_name (chooser, _("My pieces.petalbox"));
-  pp_last_folder_offer (chooser, PP_SETTINGS_PIECE_FOLDER);
+  pp_last_folder_offer (chooser, PP_SETTINGS_PIECE_FOLDER, NULL);
   gtk_native_dialog_set_modal (GTK_NATIVE_DIALOG (dialog), TRUE);
   g_signal_connect_object (dialog, "response", G_CALLBACK (file_cb), self, 0);
   gtk_native_dialog_show (GTK_NATIVE_DIALOG (dialog));

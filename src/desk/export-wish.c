@@ -130,9 +130,7 @@ choose (Wish       *self,
   dialog = gtk_file_chooser_native_new (title, GTK_WINDOW (self->window), action, _("_Export"),
                                         _("_Cancel"));
   gtk_native_dialog_set_modal (GTK_NATIVE_DIALOG (dialog), TRUE);
-  if (!pp_last_folder_offer (GTK_FILE_CHOOSER (dialog), PP_SETTINGS_EXPORT_FOLDER)
-      && folder != NULL)
-    gtk_file_chooser_set_current_folder (GTK_FILE_CHOOSER (dialog), folder, NULL);
+  pp_last_folder_offer (GTK_FILE_CHOOSER (dialog), PP_SETTINGS_EXPORT_FOLDER, folder);
   if (name != NULL)
     gtk_file_chooser_set_current_name (GTK_FILE_CHOOSER (dialog), name);
   g_signal_connect (dialog, "response", G_CALLBACK (chosen_cb), self);

@@ -8,17 +8,34 @@
 
 #include "desk/settings.h"
 
-gboolean
+/* Where files of the kind most often lie. (transfer full) */
+static GFile *
+guess_folder (const char *key)
+{
+  gboolean pictures = g_str_equal (key, PP_SETTINGS_PIECE_FOLDER);
+  const char *path = g_get_user_special_dir (pictures ? G_USER_DIRECTORY_PICTURES
+                                                      : G_USER_DIRECTORY_DOCUMENTS);
+
+  if (path == NULL || !g_file_test (path, G_FILE_TEST_IS_DIR))
+    path = g_get_home_dir ();
+  return g_file_new_for_path (path);
+}
+
+void
 pp_last_folder_offer (GtkFileChooser *chooser,
-                      const char     *key)
+                      const char     *key,
+                      GFile          *otherwise)
 {
   g_autofree char *uri = pp_settings_dup_text (key);
   g_autoptr (GFile) folder = *uri != '\0' ? g_file_new_for_uri (uri) : NULL;
 
   /* a stick that is pulled would make the dialog complain */
-  return folder != NULL
-         && g_file_query_file_type (folder, G_FILE_QUERY_INFO_NONE, NULL) == G_FILE_TYPE_DIRECTORY
-         && gtk_file_chooser_set_current_folder (chooser, folder, NULL);
+  if (folder == NULL
+      || g_file_query_file_type (folder, G_FILE_QUERY_INFO_NONE, NULL) != G_FILE_TYPE_DIRECTORY)
+    g_set_object (&folder, otherwise);
+  if (folder == NULL)
+    folder = guess_folder (key);
+  gtk_file_chooser_set_current_folder (chooser, folder, NULL);
 }
 
 void

@@ -10,11 +10,14 @@
 
 G_BEGIN_DECLS
 
-/* Opens the dialog in the folder kept, if that is still there. TRUE if it is. */
-gboolean pp_last_folder_offer (GtkFileChooser *chooser,
-                               const char     *key);
+/* Opens the dialog in the folder kept, if that is still there, else in `otherwise` (nullable), else
+ * in the user's own for pictures or documents: left alone, GTK lists recent files, of which a new
+ * user has none. */
+void pp_last_folder_offer (GtkFileChooser *chooser,
+                           const char     *key,
+                           GFile          *otherwise);
 /* Keeps the folder that `file` lies in, or is. */
-void     pp_last_folder_keep  (const char     *key,
-                               GFile          *file);
+void pp_last_folder_keep  (const char     *key,
+                           GFile          *file);
 
 G_END_DECLS

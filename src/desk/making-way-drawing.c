@@ -178,7 +178,7 @@ choose_cb (GtkButton     *button,
   gtk_file_filter_set_name (drawings, _("Drawings (SVG)"));
   gtk_file_filter_add_suffix (drawings, "svg");
   gtk_file_chooser_add_filter (GTK_FILE_CHOOSER (dialog), drawings);
-  pp_last_folder_offer (GTK_FILE_CHOOSER (dialog), PP_SETTINGS_PIECE_FOLDER);
+  pp_last_folder_offer (GTK_FILE_CHOOSER (dialog), PP_SETTINGS_PIECE_FOLDER, NULL);
   gtk_native_dialog_set_modal (GTK_NATIVE_DIALOG (dialog), TRUE);
   g_signal_connect_object (dialog, "response", G_CALLBACK (chosen_cb), self, 0);
   gtk_native_dialog_show (GTK_NATIVE_DIALOG (dialog));

@@ -210,7 +210,7 @@ pp_opening_choose (PpWindow *window)
   gtk_native_dialog_set_modal (GTK_NATIVE_DIALOG (dialog), TRUE);
   gtk_file_chooser_set_select_multiple (chooser, TRUE);
   pp_opening_add_filters (chooser);
-  pp_last_folder_offer (chooser, PP_SETTINGS_PANEL_FOLDER);
+  pp_last_folder_offer (chooser, PP_SETTINGS_PANEL_FOLDER, NULL);
   g_signal_connect_object (dialog, "response", G_CALLBACK (chosen_cb), window, 0);
   gtk_native_dialog_show (GTK_NATIVE_DIALOG (dialog));
 }

@@ -294,7 +294,7 @@ choose_cb (GtkButton     *button,
   dialog = gtk_file_chooser_native_new (_("Choose a picture of pieces"), GTK_WINDOW (self->bench),
                                         GTK_FILE_CHOOSER_ACTION_OPEN, _("_Open"), _("_Cancel"));
   gtk_file_chooser_add_filter (GTK_FILE_CHOOSER (dialog), pictures);
-  pp_last_folder_offer (GTK_FILE_CHOOSER (dialog), PP_SETTINGS_PIECE_FOLDER);
+  pp_last_folder_offer (GTK_FILE_CHOOSER (dialog), PP_SETTINGS_PIECE_FOLDER, NULL);
   gtk_native_dialog_set_modal (GTK_NATIVE_DIALOG (dialog), TRUE);
   g_signal_connect_object (dialog, "response", G_CALLBACK (file_cb), self, 0);
   gtk_native_dialog_show (GTK_NATIVE_DIALOG (dialog));

@@ -266,7 +266,7 @@ suggest (GtkFileChooser *chooser,
   if (folder != NULL)
     gtk_file_chooser_set_current_folder (chooser, folder, NULL);
   else
-    pp_last_folder_offer (chooser, PP_SETTINGS_PANEL_FOLDER);
+    pp_last_folder_offer (chooser, PP_SETTINGS_PANEL_FOLDER, NULL);
   gtk_file_chooser_set_current_name (chooser, name);
 }
 
