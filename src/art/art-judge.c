@@ -306,7 +306,7 @@ judge_passthrough (GMarkupParseContext  *context,
                    GError              **error)
 {
   if (g_str_has_prefix (text, "<?xml-stylesheet"))
-    pp_art_fail (error, PP_ART_ERROR_OUTSIDE, _("The drawing refers to something outside itself."));
+    pp_art_fail_outside (error);
   else if (!g_str_has_prefix (text, "<?") && !g_str_has_prefix (text, "<!--"))
     pp_art_fail (error, PP_ART_ERROR_SCRIPT, _("The drawing declares a document type."));
 }

@@ -12,6 +12,7 @@
 
 #include "art/art-refs.h"
 
+#include "art/art-fail.h"
 #include "art/art-picture.h"
 #include "panel/i18n.h"
 
@@ -32,14 +33,6 @@ pp_art_refs_clear (PpArtRefs *self)
   g_clear_pointer (&self->ids, g_ptr_array_unref);
 }
 
-static gboolean
-fail_outside (GError **error)
-{
-  g_set_error_literal (error, PP_ART_ERROR, PP_ART_ERROR_OUTSIDE,
-                       _("The drawing refers to something outside itself."));
-  return FALSE;
-}
-
 gboolean
 pp_art_refs_add_address (PpArtRefs   *self,
                          const char  *address,
@@ -55,13 +48,10 @@ pp_art_refs_add_address (PpArtRefs   *self,
       return TRUE;
     }
   if (!g_str_has_prefix (address, "data:"))
-    return fail_outside (error);
+    return pp_art_fail_outside (error);
   if (!pp_art_picture_measure (address, &pixels))
-    {
-      g_set_error_literal (error, PP_ART_ERROR, PP_ART_ERROR_OUTSIDE,
-                           _("The drawing embeds something that is not a PNG or JPEG picture."));
-      return FALSE;
-    }
+    return pp_art_fail (error, PP_ART_ERROR_OUTSIDE,
+                        _("The drawing embeds something that is not a PNG or JPEG picture."));
   self->pixels += pixels;
   return TRUE;
 }
@@ -127,14 +117,10 @@ pp_art_refs_add_css (PpArtRefs   *self,
   g_autofree char *lower = g_ascii_strdown (plain, -1);
 
   if (strstr (lower, "javascript:") != NULL)
-    {
-      g_set_error_literal (error, PP_ART_ERROR, PP_ART_ERROR_SCRIPT,
-                           _("The drawing holds a script."));
-      return FALSE;
-    }
+    return pp_art_fail (error, PP_ART_ERROR_SCRIPT, _("The drawing holds a script."));
   for (guint i = 0; i < G_N_ELEMENTS (outside); i++)
     if (strstr (lower, outside[i]) != NULL)
-      return fail_outside (error);
+      return pp_art_fail_outside (error);
   for (const char *at = lower; (at = strstr (at, "url(")) != NULL; at++)
     {
       g_autofree char *address = dup_address (plain + (at - lower) + strlen ("url("));

@@ -48,8 +48,7 @@ pp_art_rules_judge_name (const char  *name,
     return pp_art_fail (error, PP_ART_ERROR_SCRIPT,
                         _("The drawing holds a script or a part that is no drawing."));
   if (pp_art_is_one_of (local, outside))
-    return pp_art_fail (error, PP_ART_ERROR_OUTSIDE,
-                        _("The drawing refers to something outside itself."));
+    return pp_art_fail_outside (error);
   if (pp_art_is_one_of (local, costly) || g_str_has_prefix (local, "fe"))
     return pp_art_fail (error, PP_ART_ERROR_TOO_MUCH,
                         _("The drawing has filters or markers, which may take very long to draw."));
@@ -172,8 +171,7 @@ pp_art_rules_judge_attribute (const char  *name,
   if (g_ascii_strncasecmp (local, "on", 2) == 0)
     return pp_art_fail (error, PP_ART_ERROR_SCRIPT, _("The drawing holds a script."));
   if (strcmp (name, "xml:base") == 0)
-    return pp_art_fail (error, PP_ART_ERROR_OUTSIDE,
-                        _("The drawing refers to something outside itself."));
+    return pp_art_fail_outside (error);
   if (g_ascii_strcasecmp (local, "href") == 0 || g_ascii_strcasecmp (local, "src") == 0)
     return *value == '\0' || pp_art_refs_add_address (refs, value, error);
   return pp_art_refs_add_css (refs, value, error) && judge_declaration (local, value, error);
