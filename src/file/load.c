@@ -144,7 +144,7 @@ set_failure (GError    **error,
              const char *path,
              gsize       max)
 {
-  g_autofree char *name = pp_file_show_name (path);
+  g_autofree char *name = pp_shown_name (path);
   g_autofree char *size = g_format_size_full (max, G_FORMAT_SIZE_IEC_UNITS);
   g_autofree char *sentence = NULL;
 

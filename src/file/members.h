@@ -6,8 +6,9 @@
  * nothing, and who reads asks once at the end. Each name asked for is taken; what is left over
  * are the members the program does not know, kept as text.
  *
- * A value is left as it was where the member is not there, so defaults are set beforehand. Only
- * the ..._or_null() calls take null: as NAN or NULL. Strings are borrowed from the JSON tree.
+ * A value is left as it was where the member is not there, so defaults are set beforehand. Null is
+ * taken by the ..._or_null() calls alone, as NAN or NULL, and by pp_members_enter() where an object
+ * may be null. Strings are borrowed from the JSON tree.
  */
 #pragma once
 
@@ -35,7 +36,7 @@ typedef enum
 {
   PP_MAY_LACK,
   PP_MUST_HAVE,
-  PP_MAY_BE_NULL, /* or lack */
+  PP_MAY_BE_NULL, /* or lack; of pp_members_enter() */
 } PpNeed;
 
 /* The members of `node`, which must be an object; `path` is copied. */

@@ -226,7 +226,7 @@ pp_file_save (const char *path,
   if (target != NULL && replace_target (target, bytes, length))
     return TRUE;
   failure = errno; /* before anything else asks the system */
-  name = pp_file_show_name (path);
+  name = pp_shown_name (path);
   sentence = describe (failure, name);
   g_set_error_literal (error, PP_FILE_ERROR, PP_FILE_ERROR_IO, sentence);
   return FALSE;

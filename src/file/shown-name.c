@@ -7,7 +7,7 @@
 #define MOST_SHOWN 100 /* letters of a name in a sentence */
 
 char *
-pp_file_show_name (const char *path)
+pp_shown_name (const char *path)
 {
   g_autofree char *name = g_filename_display_name (path);
   glong length = g_utf8_strlen (name, -1);

@@ -9,6 +9,6 @@
 G_BEGIN_DECLS
 
 /* In UTF-8; a name that nobody would read to its end has its middle left out. (transfer full) */
-char *pp_file_show_name (const char *path);
+char *pp_shown_name (const char *path);
 
 G_END_DECLS
