@@ -39,6 +39,19 @@ pp_facts_clear (PpFacts *self)
   g_clear_pointer (&self->strings, g_ptr_array_unref);
 }
 
+void
+pp_facts_say (const PpFacts *self,
+              PpBook        *book)
+{
+  for (guint i = 0; self->facts != NULL && i < self->facts->len; i++)
+    {
+      const PpFact *fact = &g_array_index (self->facts, PpFact, i);
+      g_autofree char *line = g_strdup_printf ("%s: %s", fact->label, fact->value);
+
+      pp_book_say (book, line);
+    }
+}
+
 static double
 lay_out (const PpFacts *self,
          PpBook        *book,
@@ -63,17 +76,13 @@ pp_facts_draw (const PpFacts *self,
                PpBook        *book,
                double         y)
 {
-  for (guint i = 0; self->facts != NULL && i < self->facts->len; i++)
-    {
-      const PpFact *fact = &g_array_index (self->facts, PpFact, i);
-      g_autofree char *line = g_strdup_printf ("%s: %s", fact->label, fact->value);
+  double height = pp_facts_height (self, book);
 
-      if (i == 0 && y > book->area.y0 && y + pp_facts_height (self, book) > book->area.y1)
-        {
-          pp_book_begin_page (book, NULL);
-          y = book->area.y0;
-        }
-      pp_book_say (book, line);
+  if (height > 0 && y > book->area.y0 && y + height > book->area.y1)
+    {
+      pp_book_begin_page (book, NULL);
+      y = book->area.y0;
     }
+  pp_facts_say (self, book);
   return y + lay_out (self, book, y, TRUE);
 }

@@ -23,6 +23,9 @@ void   pp_facts_take   (PpFacts       *self,
                         char          *label,
                         char          *value);
 void   pp_facts_clear  (PpFacts       *self);
+/* Says them, a line each: "Weight: 1.2 kg". */
+void   pp_facts_say    (const PpFacts *self,
+                        PpBook        *book);
 double pp_facts_height (const PpFacts *self,
                         PpBook        *book);
 /* Draws and says them over the whole width, on a new page where this one has no room. Returns the y

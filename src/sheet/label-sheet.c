@@ -180,13 +180,7 @@ say_card (PpBook     *book,
 {
   if (card->subtitle != NULL)
     pp_book_say (book, card->subtitle);
-  for (guint i = 0; i < card->facts.facts->len; i++)
-    {
-      const PpFact *fact = &g_array_index (card->facts.facts, PpFact, i);
-      g_autofree char *line = g_strdup_printf ("%s: %s", fact->label, fact->value);
-
-      pp_book_say (book, line);
-    }
+  pp_facts_say (&card->facts, book);
   for (guint i = 0; card->lines[i] != NULL; i++)
     pp_book_say (book, card->lines[i]);
 }

@@ -1,4 +1,4 @@
-/* map.c: the panel drawn to scale on part of a page, always as it lies on the bench.
+/* map.c: the panel drawn to scale on part of a page, as it lies on the bench or from behind.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
