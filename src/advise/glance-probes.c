@@ -186,17 +186,16 @@ static void
 add_wire (Making        *self,
           const PpCheck *check)
 {
-  const PpHole *from = pp_scene_knot_hole (check->scene, 0);
-  const PpHole *to = pp_scene_knot_hole (check->scene, 1);
-  PpPoint ends[] = { { from->x, from->y }, { to->x, to->y } };
+  PpPoint from = pp_scene_knot_place (check->scene, 0);
+  PpPoint to = pp_scene_knot_place (check->scene, 1);
 
   if (check->hang->is_taut)
     {
-      add_leg_between (self, ends[0], ends[1], check->conceal);
+      add_leg_between (self, from, to, check->conceal);
       return;
     }
-  add_leg_between (self, ends[0], check->hang->hook, check->conceal);
-  add_leg_between (self, check->hang->hook, ends[1], check->conceal);
+  add_leg_between (self, from, check->hang->hook, check->conceal);
+  add_leg_between (self, check->hang->hook, to, check->conceal);
 }
 
 static void

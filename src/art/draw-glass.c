@@ -200,15 +200,15 @@ void
 pp_draw_wire (cairo_t       *cr,
               const PpScene *scene)
 {
-  const PpHole *from, *to;
+  PpPoint from, to;
 
   if (scene->n_knots == 0)
     return;
-  from = pp_scene_knot_hole (scene, 0);
-  to = pp_scene_knot_hole (scene, 1);
+  from = pp_scene_knot_place (scene, 0);
+  to = pp_scene_knot_place (scene, 1);
   cairo_save (cr);
-  cairo_move_to (cr, from->x, from->y);
-  cairo_line_to (cr, to->x, to->y);
+  cairo_move_to (cr, from.x, from.y);
+  cairo_line_to (cr, to.x, to.y);
   stroke_wire (cr, scene->panel->wire->diameter);
   cairo_restore (cr);
 }

@@ -67,15 +67,11 @@ pp_hit_wire (const PpScene *scene,
              PpPoint        p,
              double         reach)
 {
-  const PpHole *from, *to;
-
   g_return_val_if_fail (scene != NULL, FALSE);
 
   if (scene->n_knots == 0)
     return FALSE;
-  from = pp_scene_knot_hole (scene, 0);
-  to = pp_scene_knot_hole (scene, 1);
-  return pp_segment_distance ((PpPoint) { from->x, from->y }, (PpPoint) { to->x, to->y }, p)
+  return pp_segment_distance (pp_scene_knot_place (scene, 0), pp_scene_knot_place (scene, 1), p)
          <= scene->panel->wire->diameter / 2 + reach;
 }
 

@@ -36,11 +36,7 @@ place_numbers (PpGlueMap     *self,
       PpPoint anchor;
 
       if (job < scene->n_knots)
-        {
-          const PpHole *hole = pp_scene_knot_hole (scene, job);
-
-          anchor = (PpPoint) { hole->x, hole->y };
-        }
+        anchor = pp_scene_knot_place (scene, job);
       else
         anchor = anchors[job - scene->n_knots];
       self->labels[i] = (PpSheetLabel) { .anchor = pp_glue_map_to_px (self, anchor),
@@ -292,11 +288,7 @@ pp_glue_map_draw_figures (PpGlueMap     *self,
   guint n = 1;
 
   if (job < scene->n_knots)
-    {
-      const PpHole *hole = pp_scene_knot_hole (scene, job);
-
-      marks[0] = mark_of (self, (PpPoint) { hole->x, hole->y });
-    }
+    marks[0] = mark_of (self, pp_scene_knot_place (scene, job));
   else
     {
       PpLie lie = pp_lie_of (scene->bodies[job - scene->n_knots]);

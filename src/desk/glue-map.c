@@ -152,9 +152,9 @@ draw_now (PpGlueMap     *self,
 
   if (job < scene->n_knots)
     {
-      const PpHole *hole = pp_scene_knot_hole (scene, job);
+      PpPoint at = pp_scene_knot_place (scene, job);
 
-      cairo_arc (cr, hole->x, hole->y, scene->panel->wire->knot_diameter / 2 + 2 / self->scale, 0,
+      cairo_arc (cr, at.x, at.y, scene->panel->wire->knot_diameter / 2 + 2 / self->scale, 0,
                  2 * G_PI);
       pp_palette_set (cr, &palette.accent, 1);
       cairo_set_line_width (cr, 3 / self->scale);

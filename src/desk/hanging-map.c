@@ -13,22 +13,14 @@
 #define LEAST_SAG 2.0      /* mm */
 #define SCALE_MAX 12.0     /* px a mm: more says nothing */
 
-static PpPoint
-get_hole (const PpScene *scene,
-          guint          knot)
-{
-  const PpHole *hole = pp_scene_knot_hole (scene, knot);
-
-  return (PpPoint) { hole->x, hole->y };
-}
-
 static PpSlack
 get_slack (const PpScene *scene,
            const PpMass  *mass)
 {
   double length = scene->panel->wire->length;
 
-  return pp_slack_of (get_hole (scene, 0), get_hole (scene, 1), isnan (length) ? 0 : length,
+  return pp_slack_of (pp_scene_knot_place (scene, 0), pp_scene_knot_place (scene, 1),
+                      isnan (length) ? 0 : length,
                       (PpPoint) { mass->x, mass->y });
 }
 
@@ -115,8 +107,8 @@ pp_hung_wire_length (const PpScene *scene,
 
   hook.x += short_of * up.x;
   hook.y += short_of * up.y;
-  return pp_point_distance (get_hole (scene, 0), hook)
-         + pp_point_distance (get_hole (scene, 1), hook);
+  return pp_point_distance (pp_scene_knot_place (scene, 0), hook)
+         + pp_point_distance (pp_scene_knot_place (scene, 1), hook);
 }
 
 static PpPoint

@@ -125,13 +125,12 @@ draw_wire (PpHangingView   *self,
 {
   PpScene *scene = pp_document_get_scene (self->document);
   gboolean is_chosen = pp_document_get_chosen (self->document) == PP_CHOSEN_WIRE;
-  const PpHole *from = pp_scene_knot_hole (scene, 0), *to = pp_scene_knot_hole (scene, 1);
 
   cairo_new_path (cr);
-  add_point (self, cr, (PpPoint) { from->x, from->y });
+  add_point (self, cr, pp_scene_knot_place (scene, 0));
   if (self->is_hung)
     add_point (self, cr, self->hung.hook);
-  add_point (self, cr, (PpPoint) { to->x, to->y });
+  add_point (self, cr, pp_scene_knot_place (scene, 1));
   cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
   pp_ink_stroke (cr, palette, &palette->accent, is_chosen ? 3 : 2);
 }
@@ -220,7 +219,7 @@ draw_side_wire (PpHangingView   *self,
 
   if (!self->is_hung)
     return;
-  cairo_move_to (cr, back, pp_scene_knot_hole (scene, 0)->y);
+  cairo_move_to (cr, back, pp_scene_knot_place (scene, 0).y);
   cairo_line_to (cr, back - scene->panel->wire->diameter, self->hung.hook.y);
   cairo_save (cr);
   cairo_identity_matrix (cr);

@@ -272,8 +272,7 @@ draw_pulls (const Ink *self)
 
   for (guint k = 0; k < 2; k++)
     {
-      const PpHole *hole = pp_scene_knot_hole (scene, k);
-      PpPoint at = pp_hanging_map_to_px (&self->view->map, (PpPoint) { hole->x, hole->y });
+      PpPoint at = pp_hanging_map_to_px (&self->view->map, pp_scene_knot_place (scene, k));
       g_autofree char *text = NULL;
 
       if (!isfinite (pulls[k]) || pp_point_distance (at, hook) < least)

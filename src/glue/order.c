@@ -202,12 +202,11 @@ look_at_wire (Work    *work,
 
   for (guint knot = 0; knot < work->n_knots; knot++)
     {
-      const PpHole *hole = pp_scene_knot_hole (scene, knot);
-      const PpPoint centre = { hole->x, hole->y };
+      const PpPoint centre = pp_scene_knot_place (scene, knot);
 
       work->discs[knot] = pp_region_new_disc (centre, scene->panel->wire->knot_diameter / 2);
       work->stages[knot] = PP_STAGE_KNOTS;
-      self->depth[knot] = hole->y;
+      self->depth[knot] = centre.y;
     }
 }
 

@@ -225,10 +225,7 @@ place_job (const PpPlan *plan,
 
   if (job >= plan->order->n_knots)
     return scene->bodies[job - plan->order->n_knots]->centroid;
-
-  const PpHole *hole = pp_scene_knot_hole (scene, job);
-
-  return (PpPoint) { hole->x, hole->y };
+  return pp_scene_knot_place (scene, job);
 }
 
 static char *

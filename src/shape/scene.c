@@ -250,12 +250,8 @@ find_knots (PpScene *self)
   self->knots[1] = (int) to;
   self->n_knots = 2;
   for (guint i = 0; i < self->n_knots; i++)
-    {
-      const PpHole *hole = pp_scene_knot_hole (self, i);
-
-      self->knot_cells[i] = pp_cells_new_disc ((PpPoint) { hole->x, hole->y },
-                                               wire->knot_diameter / 2);
-    }
+    self->knot_cells[i] = pp_cells_new_disc (pp_scene_knot_place (self, i),
+                                             wire->knot_diameter / 2);
 }
 
 static void

@@ -86,6 +86,16 @@ pp_scene_knot_hole (const PpScene *self,
   return pp_panel_hole (self->panel, (guint) self->knots[knot]);
 }
 
+/* Its middle, where the knot is. */
+static inline PpPoint
+pp_scene_knot_place (const PpScene *self,
+                     guint          knot)
+{
+  const PpHole *hole = pp_scene_knot_hole (self, knot);
+
+  return (PpPoint) { hole->x, hole->y };
+}
+
 /* On the border, within PP_TIE, counts as inside. */
 gboolean pp_part_contains     (const PpPart  *self,
                                PpPoint        p);

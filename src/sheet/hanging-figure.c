@@ -213,8 +213,7 @@ draw_wire (PpBook      *book,
     return;
   for (guint i = 0; i < 2; i++)
     {
-      const PpHole *hole = pp_scene_knot_hole (scene, i);
-      PpPoint at = pp_map_to_page (map, (PpPoint) { hole->x, hole->y });
+      PpPoint at = pp_map_to_page (map, pp_scene_knot_place (scene, i));
 
       if (i == 0)
         cairo_move_to (cr, at.x, at.y);

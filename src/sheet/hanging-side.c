@@ -19,7 +19,7 @@ pp_hanging_side_lean (cairo_t       *cr,
 
   if (hang == NULL || scene->panel->display->place != PP_PLACE_WINDOW || !isfinite (hang->lean))
     return;
-  y = pp_scene_knot_hole (scene, 0)->y;
+  y = pp_scene_knot_place (scene, 0).y;
   cairo_translate (cr, 0, y);
   cairo_rotate (cr, hang->lean * G_PI / 180);
   cairo_translate (cr, 0, -y);

@@ -204,8 +204,7 @@ pp_map_draw_wire (const PpMap   *self,
   if (scene->n_knots == 0)
     return;
   for (guint i = 0; i < 2; i++)
-    ends[i] = pp_map_to_page (self, (PpPoint) { pp_scene_knot_hole (scene, i)->x,
-                                                 pp_scene_knot_hole (scene, i)->y });
+    ends[i] = pp_map_to_page (self, pp_scene_knot_place (scene, i));
   pp_book_set_ink (book, PP_INK_DOWN);
   cairo_set_line_width (book->cr, PP_LINE_THIN);
   cairo_set_dash (book->cr, dashes, G_N_ELEMENTS (dashes), 0);
@@ -319,13 +318,11 @@ is_on (const PpMap   *self,
        PpPoint        on_page)
 {
   PpPoint p = to_panel (self, on_page);
-  const PpHole *hole;
 
   if (job >= scene->n_knots)
     return pp_cells_contain (scene->bodies[job - scene->n_knots]->cells, pp_cell_at (p.x),
                              pp_cell_at (p.y));
-  hole = pp_scene_knot_hole (scene, job);
-  return pp_point_distance (p, (PpPoint) { hole->x, hole->y })
+  return pp_point_distance (p, pp_scene_knot_place (scene, job))
          <= scene->panel->wire->knot_diameter / 2;
 }
 

@@ -151,7 +151,7 @@ pp_anchor_find (const PpScene *scene,
   guint index = job - scene->n_knots;
 
   if (job < scene->n_knots)
-    *at = (PpPoint) { pp_scene_knot_hole (scene, job)->x, pp_scene_knot_hole (scene, job)->y };
+    *at = pp_scene_knot_place (scene, job);
   else if (pp_box_meets (window, scene->bodies[index]->box))
     {
       seen = find_seen (scene, NULL, index, window);

@@ -88,9 +88,9 @@ draw_knots (PpBook      *book,
 }
 
 static void
-draw_outlines (PpBook       *book,
+draw_outlines (PpBook      *book,
                const PpMap *map,
-               const When   *whens)
+               const When  *whens)
 {
   const PpScene *scene = book->job->check->scene;
 
@@ -99,19 +99,9 @@ draw_outlines (PpBook       *book,
   for (guint i = 0; i < scene->n_bodies; i++)
     if (whens[scene->n_knots + i] != LATER)
       pp_map_draw_body (map, book, scene->bodies[i],
-                         whens[scene->n_knots + i] == NOW ? PP_LOOK_NOW : PP_LOOK_DOWN);
+                        whens[scene->n_knots + i] == NOW ? PP_LOOK_NOW : PP_LOOK_DOWN);
   /* A knot tied now is seen, also where a piece of this page will lie on it. */
   draw_knots (book, map, whens, NOW);
-}
-
-static PpPoint
-get_knot_place (const PpMap   *map,
-                const PpScene *scene,
-                guint          knot)
-{
-  const PpHole *hole = pp_scene_knot_hole (scene, knot);
-
-  return pp_map_to_page (map, (PpPoint) { hole->x, hole->y });
 }
 
 /* Whether a piece placed later on this page lies over a dab of the index-th. */
@@ -175,7 +165,7 @@ draw_glue (PpBook       *book,
 
   for (guint i = 0; i < scene->n_knots; i++)
     if (whens[i] == NOW)
-      add_obstacle (obstacles, get_knot_place (map, scene, i), 1.2);
+      add_obstacle (obstacles, pp_map_to_page (map, pp_scene_knot_place (scene, i)), 1.2);
   for (guint i = 0; i < check->n; i++)
     {
       const PpRest *rest = check->rests[i];
@@ -201,7 +191,7 @@ get_anchor (const PpScene *scene,
 {
   if (job >= scene->n_knots)
     return anchors[job - scene->n_knots];
-  return (PpPoint) { pp_scene_knot_hole (scene, job)->x, pp_scene_knot_hole (scene, job)->y };
+  return pp_scene_knot_place (scene, job);
 }
 
 static PpPoint *
@@ -217,7 +207,7 @@ make_anchors (const PpScene *scene,
 
 static void
 draw_numbers (PpBook       *book,
-              const PpMap *map,
+              const PpMap  *map,
               const When   *whens,
               PpOrderRun    run,
               PpBox         bounds,

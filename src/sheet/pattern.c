@@ -229,7 +229,7 @@ find_obstacles (const PpPattern *self,
   for (guint i = 0; i < scene->n_knots; i++)
     {
       const PpHole *hole = pp_scene_knot_hole (scene, i);
-      PpPoint at = pp_map_to_page (map, (PpPoint) { hole->x, hole->y });
+      PpPoint at = pp_map_to_page (map, pp_scene_knot_place (scene, i));
       PpBox box = pp_box_grow ((PpBox) { at.x, at.y, at.x, at.y },
                                fmax (hole->diameter, scene->panel->wire->knot_diameter) / 2);
 

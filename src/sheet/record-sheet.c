@@ -101,8 +101,7 @@ place_labels (PpBook          *book,
       PpPoint measure = pp_signs_measure_badge (book, i + 1, size);
       PpPoint at = job >= numbers->n_knots
                    ? anchors[job - numbers->n_knots]
-                   : (PpPoint) { pp_scene_knot_hole (scene, job)->x,
-                                 pp_scene_knot_hole (scene, job)->y };
+                   : pp_scene_knot_place (scene, job);
 
       labels[i].anchor = pp_map_to_page (map, at);
       labels[i].width = measure.x;

@@ -230,10 +230,8 @@ pp_job_words_new (const PpSheetJob *job,
 
   if (job_index < scene->n_knots)
     {
-      const PpHole *hole = pp_scene_knot_hole (scene, job_index);
-
       name_knot (self, scene, job_index);
-      fill_middle (self, job, (PpPoint) { hole->x, hole->y });
+      fill_middle (self, job, pp_scene_knot_place (scene, job_index));
       self->turn = g_strdup ("");
       return self;
     }
