@@ -7,8 +7,8 @@
 #include "desk/advice-dialog.h"
 
 #include "desk/em.h"
-#include "desk/palette.h"
 #include "desk/lines.h"
+#include "desk/palette.h"
 #include "desk/panel-picture.h"
 #include "panel/i18n.h"
 

@@ -8,10 +8,10 @@
 
 #include "art/picture.h"
 #include "check/heights.h"
-#include "desk/sheet-answers.h"
 #include "desk/export-wish.h"
 #include "desk/file-words.h"
 #include "desk/picture-dialog.h"
+#include "desk/sheet-answers.h"
 #include "panel/i18n.h"
 
 typedef struct

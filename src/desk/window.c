@@ -6,9 +6,9 @@
 
 #include "desk/window.h"
 
-#include "desk/dry-run-page.h"
 #include "desk/drafting.h"
 #include "desk/drilling.h"
+#include "desk/dry-run-page.h"
 #include "desk/edit-actions.h"
 #include "desk/file-actions.h"
 #include "desk/file-drop.h"

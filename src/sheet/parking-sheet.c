@@ -7,8 +7,8 @@
  */
 #include "config.h"
 
-#include "panel/i18n.h"
 #include "art/draw.h"
+#include "panel/i18n.h"
 #include "sheet/bars.h"
 #include "sheet/flow.h"
 #include "sheet/furniture.h"
