@@ -4,6 +4,8 @@
  */
 #include "advise/guard.h"
 
+#include "check/overhang.h"
+
 /* Of each job: a way of hard edges leads from it to a glued placement, or it is one. Every edge
  * leads to a higher job, so one walk down finds all. (transfer full) */
 static gboolean *

@@ -2,6 +2,7 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
+#include "check/overhang.h"
 #include "check/piece-name.h"
 #include "check/questions.h"
 #include "check/said.h"
@@ -71,7 +72,7 @@ ask_overhang (PpFindings    *findings,
     .limit = limit,
   };
 
-  if (overhang < 0)
+  if (overhang <= PP_NO_OVERHANG)
     return;
   name = pp_findings_name (findings, scene, index);
   distance = pp_length_format (overhang, scene->panel->units);

@@ -31,8 +31,6 @@ typedef struct
   double left; /* of the middle */
 } PpSpread;
 
-#define PP_NO_OVERHANG (-1.0)
-
 typedef struct
 {
   guint    n_groups; /* in order of their first placement */
@@ -40,8 +38,7 @@ typedef struct
   double   left;     /* weight for the eye, mm² */
   double   right;
   double   vase_ratio; /* NAN without a vase, or without flowers and buds */
-  double  *overhang; /* mm of each placement beyond the background, 0 if only between its corners;
-                      * PP_NO_OVERHANG if all of it lies on glass */
+  double  *overhang; /* of each placement (overhang.h) */
   PpSpread *spread;  /* of each placement */
   GArray  *asked;    /* PpNearness, those that were asked for, rising by i, then j */
 } PpComposition;

@@ -70,7 +70,7 @@ ask_edge (const Drilling *self)
   double enough = fmax (least, wanted) + self->radius;
   gboolean inside = pp_region_contains (self->scene->background, self->centre);
   double border = pp_bands_distance (self->scene->background_bands, self->centre,
-                                     inside ? enough : INFINITY);
+                                     inside ? enough : (double) INFINITY);
   double distance = (inside ? border : -border) - self->radius;
   g_autofree char *is = NULL;
   g_autofree char *fault = NULL;

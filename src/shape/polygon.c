@@ -192,6 +192,41 @@ pp_outline_border_distance (const PpOutline *outline,
   return sqrt (least);
 }
 
+/* The integral of min (x, middle) along dy from a to b. Round a closed ring it is the area to the
+ * left of the line x = middle, exactly, as the divergence of (min (x, middle), 0) is 1 there and
+ * 0 to the right. */
+static double
+sweep_left (PpPoint a,
+            PpPoint b,
+            double  middle)
+{
+  double left = fmin (a.x, middle) - middle, right = fmin (b.x, middle) - middle;
+  double share = 1;
+
+  if ((a.x < middle) != (b.x < middle))
+    share = (a.x < middle ? middle - a.x : middle - b.x) / fabs (b.x - a.x);
+  return (left + right) / 2 * share * (b.y - a.y);
+}
+
+double
+pp_outline_area_left (const PpOutline *outline,
+                      double           middle)
+{
+  double sum = 0;
+
+  for (guint r = 0; r < pp_outline_get_n_rings (outline); r++)
+    {
+      guint n;
+      const PpPoint *p = pp_outline_get_ring (outline, r, &n);
+      double ring = 0;
+
+      for (guint i = 0; i + 1 < n; i++)
+        ring += sweep_left (p[i], p[i + 1], middle);
+      sum += r == 0 ? fabs (ring) : -fabs (ring);
+    }
+  return sum;
+}
+
 double
 pp_hull_margin (const PpPoint *hull,
                 guint          n_corners,

@@ -49,6 +49,9 @@ double   pp_ring_area          (const PpPoint   *ring,
                                 guint            n_positions);
 /* Border less holes, never negative, whichever way the rings turn. */
 double   pp_outline_area       (const PpOutline *outline);
+/* mm² of it to the left of the line x = `middle`. */
+double   pp_outline_area_left  (const PpOutline *outline,
+                                double           middle);
 /* Centroid of the area, holes taken out. An outline without area gives its box's middle. */
 PpPoint  pp_outline_centroid   (const PpOutline *outline);
 /* The least distance of two parallel lines that enclose it. */

@@ -2,6 +2,7 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
+#include "check/overhang.h"
 #include "check/questions.h"
 
 #include "stack.h"
