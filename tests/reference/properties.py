@@ -17,6 +17,8 @@ import tempfile
 import numpy as np
 
 import conceal
+import rest
+import stacks
 from compare import DOUBTFUL
 from report import Asker, Report
 from rest import WIRE, Doubt, Laid
@@ -26,6 +28,8 @@ from stacks import ring, some_fused, some_limits
 NEAR = 1e-6        # absolute and relative: two programs' worth of rounding
 FLAT = 1e-5        # degrees: greatest distances are flat
 PART = 0.5         # mm of the walk aslant
+BIT = 3e-7         # mm: twice as much is still a tie
+NUDGED = 1e-5      # absolute and relative: what such bits come to in an answer
 UNSEEN = {'text', 'panel'}
 WIDTH = conceal.WIDTH
 
@@ -438,8 +442,65 @@ def pulled(before, after, factor, out):
     yield from same(after, wanted, 'hanging')
 
 
+def quarters(loop, scale):
+    return [[round(4 * scale * u) / 4, round(4 * scale * v) / 4] for u, v in loop]
+
+
+def squared(panel, rand):
+    """Flat tiles, some with a hole, square to the grid of cells, with corners on it or on centres, in
+    a stack: heights, distances and margins tie as a rule. Kept off is what a tie of place moves by
+    more: an area moves by it times a length, so the border of the glass lies off the grid and the
+    limit of overlaps is no area of it; a side that runs more than it rises moves along a row of
+    cells by it times that ratio, so there is none."""
+    panel = copy.deepcopy(panel)
+    panel['background'] |= {'width': WIDTH - 0.113, 'height': conceal.HEIGHT - 0.071}
+    panel['limits'] = {'strain': 1000, 'overlap': 0.9, 'dab_every': 90,
+                       'contact': rand.choice([0.05, 0, 0.5])}
+    for piece in panel['tray']:
+        loop = stacks.tile(rand)['coordinates'][0]
+        scales = rand.choice([[1], [1], [1, 0.5]])
+        piece |= {'outline': {'type': 'Polygon', 'coordinates': [quarters(loop, s) for s in scales]},
+                  'form': {'type': 'flat'}, 'thickness': rand.choice([1.5, 3, 4.5])}
+    for placement in panel['placements']:
+        placement |= {'x': rand.randint(90, 310) / 2, 'y': rand.randint(40, 160) / 2,
+                      'rotation': rand.choice([0, 90, 180, 270])}
+    return panel
+
+
+def slopes_of(panel):
+    return [(rest.a, rest.b) for rest in rest.Scene(panel).rests]
+
+
+def nudge(panel, rand):
+    panel = copy.deepcopy(panel)
+    for placement in panel['placements']:
+        for c in 'xy':
+            placement[c] += rand.choice([-BIT, 0, BIT])
+    return panel
+
+
+def some_nudged(panel, rand):
+    """A squared panel and the same with its places nudged. Of planes that are equally low the flattest
+    is taken, and planes are equal within 1e-9 mm, not 1e-6: so a piece balanced on an edge falls to
+    one side of it or the other, and all above it with it. Where the page itself, written anew, says
+    so, another is drawn."""
+    for _ in range(5):
+        one = squared(panel, rand)
+        two = nudge(one, rand)
+        if np.allclose(slopes_of(one), slopes_of(two), atol=1e-4):
+            return one, two
+    raise Doubt('pieces are balanced on edges')
+
+
+def nudged(panel, ask):
+    """Places that differ by less than a tie are one place."""
+    one, two = some_nudged(panel, dice_of(panel))
+    for where, ours, theirs, *within in alike(ask(two), ask(one)):
+        yield where, ours, theirs, *(NUDGED * (1 + abs(theirs)) for w in within if w)
+
+
 PROPERTIES = [mirror, free_outline, translation, members, units, ids, quiet, turned_wire,
-              own_frames, apart, glued, one_more, clearer, heavier]
+              own_frames, apart, glued, one_more, clearer, heavier, nudged]
 
 
 class Anew(Asker):
