@@ -33,17 +33,33 @@ HANG_CODES = {'turns-over', 'wire-short', 'wire-taut', 'not-level', 'slips', 'wi
               'hook-load'}
 
 
+def move_holes(rand, holes, fused):
+    """Now and then to one height, one above the other or into one place; or the third to the border of
+    a fused part, or less than a tie outside it, which holds it all the same."""
+    way = rand.random()
+    if way < 0.15:
+        holes[1]['y'] = holes[0]['y']
+    elif way < 0.25:
+        holes[1]['x'] = holes[0]['x']
+    elif way < 0.3:
+        holes[1] |= {c: holes[0][c] for c in 'xy'}
+    if fused and rand.random() < 0.4:
+        (x0, y0), (x1, y1) = fused[0]['outline']['coordinates'][0][:2]
+        along = rand.random()
+        holes[2] |= {'x': x0 + along * (x1 - x0),
+                     'y': y0 + along * (y1 - y0) + rand.choice([0, -0.9 * TIE, 0.9 * TIE])}
+
+
 def some_panel(rand):
     tiles = [{'id': f't{k}', 'kind': 'filler', 'thickness': 5,
               'mass': rand.choice([5, 400, 1500]),
               'outline': ring([(-6, -9), (6, -9), (6, 9), (-6, 9)])} for k in range(2)]
-    # Holes upon the border of a fused part lie on no side of it.
+    fused = some_fused(rand)
     holes = [{'id': name, 'x': rand.uniform(-2, 50) + 45 * k % 90, 'y': rand.uniform(-2, 60),
               'diameter': rand.choice([1.5, 4, 6, 9, 25]), 'drilled': rand.random() < 0.3}
              for k, name in enumerate(['left', 'right', 'third'])]
-    if rand.random() < 0.2:
-        holes[1]['y'] = holes[0]['y']
-    apart = math.dist(*((h['x'], h['y']) for h in holes[:2]))
+    move_holes(rand, holes, fused)
+    apart = math.dist(*((h['x'], h['y']) for h in holes[:2])) or 30
     wire = {'from': 'left', 'to': 'right', 'diameter': rand.choice([0.6, 1.2, 1.6]),
             'length': rand.choice([None, apart * rand.uniform(0.7, 1)]
                                   + [apart * rand.uniform(1.001, 2.5)] * 4),
@@ -52,7 +68,7 @@ def some_panel(rand):
             'safe_load': rand.choice([None, None, 9]),
             'friction': rand.choice([0.05, 0.2, 0.6])}
     return {'format': 'petalpane-panel', 'version': 1, 'background': some_background(rand),
-            'fused': some_fused(rand), 'holes': holes, 'wire': wire, 'tray': tiles,
+            'fused': fused, 'holes': holes, 'wire': wire, 'tray': tiles,
             'placements': [{'id': f'p{k}', 'piece': f't{k}', 'x': rand.uniform(20, 80),
                             'y': rand.uniform(15, 70)} for k in range(rand.randint(0, 2))],
             'limits': rand.choice([{}, {'tilt': 9, 'lean': 1}, {'knot_efficiency': 0.8}]),
@@ -88,7 +104,7 @@ def hole_findings(panel, check):
     for hole in panel['holes']:
         centre, d, me = Point(hole['x'], hole['y']), hole['diameter'], (hole['id'],)
         t = back['thickness'] + sum(part['thickness'] for part in panel['fused']
-                                    if polygon(part['outline']).covers(centre))
+                                    if at_most(polygon(part['outline']).distance(centre), 0))
         thick[hole['id']] = t
         inside = 1 if glass.covers(centre) else -1
         rim = inside * centre.distance(glass.boundary) - d / 2
@@ -130,9 +146,10 @@ class Hang:
         self.weight, self.at = check['mass']['total'] / 1000 * GRAVITY, np.array([x, y])
         self.a, self.b = (np.array([h['x'], h['y']]) for h in panel['holes'][:2])
         self.apart, self.middle = math.dist(self.a, self.b), (self.a + self.b) / 2
-        along = (self.b - self.a) / self.apart
+        along = (self.b - self.a) / self.apart if self.apart > TIE else np.array([1, 0])
         self.up = np.array([along[1], -along[0]])
-        if self.up[1] > 0:
+        away = -(self.at - self.middle) @ self.up     # no side is up: the one away from the weight
+        if self.up[1] > 0 or abs(self.up[1]) < TIE and away < 0:
             self.up = -self.up
         self.drop = -(self.at - self.middle) @ self.up
         out = z + panel['background']['thickness'] + wire['diameter'] / 2
@@ -178,7 +195,7 @@ class Hang:
 
     def find_level(self):
         """The upper crossing of the ellipse with the vertical of the mass: a quadratic in y."""
-        along = (self.b - self.a) / self.apart
+        along = np.array([-self.up[1], self.up[0]])
         half = self.wire['length'] / 2
         # ((p - m)·along / half)² + ((p - m)·up / sag)² = 1, p = (x, y)
         dx = self.at[0] - self.middle[0]
@@ -213,7 +230,7 @@ class Hang:
 
     def wire_angle(self):
         if self.level is None:
-            return math.degrees(math.atan(self.sag / (self.apart / 2)))
+            return math.degrees(math.atan2(self.sag, self.apart / 2))
         return min(math.degrees(math.atan2(abs(p[1] - self.level[1]), abs(p[0] - self.level[0])))
                    for p in (self.a, self.b))
 
