@@ -55,10 +55,10 @@ def frame(rand):
 
 
 def measured(rand):
-    rows, cols = rand.randint(1, 5), rand.randint(1, 5)
+    rows, cols, least = rand.randint(1, 5), rand.randint(1, 5), rand.choice([0, -3])
     return {'type': 'measured', 'x': rand.uniform(-20, 0), 'y': rand.uniform(-20, 0),
             'step': rand.uniform(3, 14),
-            'heights': [[round(rand.uniform(0, 6), 2) for _ in range(cols)] for _ in range(rows)]}
+            'heights': [[round(rand.uniform(least, 6), 2) for _ in range(cols)] for _ in range(rows)]}
 
 
 def some_piece(rand, k):
