@@ -141,6 +141,17 @@ search_cb (GtkSearchEntry *entry,
   filter_again (self);
 }
 
+/* Escape, which the field keeps to itself: first for what is sought, then for the window. */
+static void
+stop_search_cb (GtkSearchEntry *entry,
+                PpPieceShelf   *self)
+{
+  if (*gtk_editable_get_text (GTK_EDITABLE (entry)) != '\0')
+    gtk_editable_set_text (GTK_EDITABLE (entry), "");
+  else
+    gtk_widget_activate_action (GTK_WIDGET (entry), "window.close", NULL);
+}
+
 static void
 setup_cb (GtkSignalListItemFactory *factory,
           GtkListItem              *row)
@@ -232,6 +243,7 @@ pp_piece_shelf_class_init (PpPieceShelfClass *klass)
   gtk_widget_class_bind_template_child (widget_class, PpPieceShelf, grid);
   gtk_widget_class_bind_template_child (widget_class, PpPieceShelf, nothing);
   gtk_widget_class_bind_template_callback (widget_class, search_cb);
+  gtk_widget_class_bind_template_callback (widget_class, stop_search_cb);
   gtk_widget_class_bind_template_callback (widget_class, setup_cb);
   gtk_widget_class_bind_template_callback (widget_class, bind_cb);
   gtk_widget_class_bind_template_callback (widget_class, activate_cb);
