@@ -132,16 +132,16 @@ pp_ring_form_init (PpRingForm *self)
   gtk_box_set_spacing (GTK_BOX (self), 12);
 }
 
-static void
-add_spokes (PpRingForm *self)
+static GtkWidget *
+new_half (PpRingForm *self,
+          guint       first)
 {
   GtkWidget *grid = g_object_new (GTK_TYPE_GRID, "column-spacing", 9, "row-spacing", 3, NULL);
 
-  for (guint i = 0; i < N; i++)
+  for (guint i = first; i < first + N / 2; i++)
     {
       g_autofree char *name = name_spoke (i);
       GtkWidget *title = gtk_label_new (name);
-      int column = 2 * (int) (i / (N / 2)), row = (int) (i % (N / 2));
 
       gtk_widget_add_css_class (title, "pp-field-title");
       gtk_widget_set_valign (title, GTK_ALIGN_START);
@@ -152,10 +152,22 @@ add_spokes (PpRingForm *self)
                                  pp_piece_bench_get_units (self->bench));
       pp_figure_entry_set_range (self->entries[i], LEAST, MOST);
       g_signal_connect (self->entries[i], "committed", G_CALLBACK (read_cb), self);
-      gtk_grid_attach (GTK_GRID (grid), title, column, row, 1, 1);
-      gtk_grid_attach (GTK_GRID (grid), GTK_WIDGET (self->entries[i]), column + 1, row, 1, 1);
+      gtk_grid_attach (GTK_GRID (grid), title, 0, (int) (i - first), 1, 1);
+      gtk_grid_attach (GTK_GRID (grid), GTK_WIDGET (self->entries[i]), 1, (int) (i - first), 1, 1);
     }
-  gtk_box_append (GTK_BOX (self), grid);
+  return grid;
+}
+
+/* Each half in a grid of its own: Tab goes round the clock, where in one grid it goes across. */
+static void
+add_spokes (PpRingForm *self)
+{
+  GtkWidget *halves = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 9);
+
+  gtk_widget_add_css_class (halves, "pp-readings");
+  gtk_box_append (GTK_BOX (halves), new_half (self, 0));
+  gtk_box_append (GTK_BOX (halves), new_half (self, N / 2));
+  gtk_box_append (GTK_BOX (self), halves);
 }
 
 static GtkWidget *
