@@ -134,6 +134,25 @@ new_choice (PpColourRow *self,
   return choice;
 }
 
+/* Its words and its button stay together where the row is broken. */
+static GtkWidget *
+new_other (PpColourRow *self)
+{
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+  GtkWidget *title = gtk_label_new (_("Another colour"));
+
+  self->other = GTK_COLOR_BUTTON (gtk_color_button_new ());
+  gtk_color_button_set_title (self->other, _("Colour of the glass"));
+  gtk_widget_set_valign (GTK_WIDGET (self->other), GTK_ALIGN_CENTER);
+  gtk_accessible_update_relation (GTK_ACCESSIBLE (self->other),
+                                  GTK_ACCESSIBLE_RELATION_LABELLED_BY, title, NULL, -1);
+  g_signal_connect (self->other, "color-set", G_CALLBACK (other_cb), self);
+  gtk_widget_add_css_class (title, "pp-field-title");
+  gtk_box_append (GTK_BOX (box), title);
+  gtk_box_append (GTK_BOX (box), GTK_WIDGET (self->other));
+  return box;
+}
+
 static void
 pp_colour_row_init (PpColourRow *self)
 {
@@ -147,11 +166,7 @@ pp_colour_row_init (PpColourRow *self)
       self->choices[i] = GTK_CHECK_BUTTON (new_choice (self, i));
       gtk_box_append (GTK_BOX (self->row), GTK_WIDGET (self->choices[i]));
     }
-  self->other = GTK_COLOR_BUTTON (gtk_color_button_new ());
-  gtk_color_button_set_title (self->other, _("Colour of the glass"));
-  gtk_widget_set_tooltip_text (GTK_WIDGET (self->other), _("Another colour"));
-  g_signal_connect (self->other, "color-set", G_CALLBACK (other_cb), self);
-  gtk_box_append (GTK_BOX (self->row), GTK_WIDGET (self->other));
+  gtk_box_append (GTK_BOX (self->row), new_other (self));
 }
 
 GtkWidget *
