@@ -1,0 +1,53 @@
+# hand.py: a desk that counts what a hand does at it, and reckons how long a hand takes
+#
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""The keystroke-level model as it was published (Communications of the ACM 23:7, 1980): a key, a pointing
+with the mouse, a press of its button, a hand that goes from mouse to keys or back, and a thought before
+each thing that is pointed at or typed. It holds for one who knows the program and makes no mistake; what
+a new user takes is a multiple of it, and how slow a key is depends on who types."""
+from desk import Desk
+
+POINT, BUTTON, HOME, THINK = 1.1, 0.1, 0.4, 1.35  # seconds
+AVERAGE_KEY, SLOW_KEY = 0.28, 1.2                 # forty words a minute; one who hardly knows the keyboard
+
+
+class Hand(Desk):
+    def __init__(self, *args, **more):
+        self.counts = dict.fromkeys(('clicks', 'drags', 'keys', 'letters', 'thoughts', 'ways of the hand'), 0)
+        self.at = 'mouse'
+        self.field = None  # where something was typed last; None: something else was pressed since
+        super().__init__(*args, **more)
+
+    def go_to(self, where):
+        self.counts['ways of the hand'] += where != self.at
+        self.at = where
+
+    def click(self, where, button=1, times=1, keys=()):
+        self.go_to('mouse')
+        self.field = None
+        self.counts['clicks'] += times
+        self.counts['thoughts'] += 1
+        super().click(where, button, times, keys)
+
+    def drag(self, *args, **more):
+        self.go_to('mouse')
+        self.counts['drags'] += 1
+        self.counts['thoughts'] += 1
+        super().drag(*args, **more)
+
+    def key(self, *names):
+        self.go_to('keys')
+        self.counts['keys'] += sum(name.count('+') + 1 for name in names)
+        super().key(*names)
+
+    def type(self, text):
+        self.go_to('keys')
+        self.counts['letters'] += len(str(text))
+        self.counts['thoughts'] += 1
+        super().type(text)
+
+    def reckon(self, key=AVERAGE_KEY):
+        """Seconds of handling, with so many for a key."""
+        n = self.counts
+        return ((n['keys'] + n['letters']) * key + n['clicks'] * (POINT + 2 * BUTTON)
+                + n['drags'] * 2 * (POINT + BUTTON) + n['thoughts'] * THINK + n['ways of the hand'] * HOME)
