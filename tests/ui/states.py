@@ -245,10 +245,44 @@ def piece_bench(session):
     desk.key('ctrl+q')
 
 
+def draw_pieces(path):
+    """Four pieces in the printed frame, seen from straight above."""
+    from PIL import Image, ImageDraw
+    image = Image.new('RGB', (2100, 2700), (240, 239, 235))
+    draw = ImageDraw.Draw(image)
+
+    def disc(x, y, radius, colour):
+        draw.ellipse([10 * n for n in (x - radius, y - radius, x + radius, y + radius)], fill=colour)
+    for x, y in ((15, 15), (195, 15), (15, 255), (195, 255)):
+        disc(x, y, 6, (22, 21, 24))
+    disc(15, 15, 2, (240, 239, 235))
+    disc(60, 70, 24, (38, 66, 150))
+    disc(145, 80, 17, (60, 122, 72))
+    draw.polygon([(500, 1500), (1050, 1380), (820, 1950)], fill=(168, 36, 48))
+    draw.rectangle((1250, 1400, 1320, 2250), fill=(196, 132, 44))
+    image.resize((1050, 1350), Image.Resampling.BOX).save(path)
+
+
+def piece_picture(session):
+    picture = session.folder / 'pieces.png'
+    draw_pieces(picture)
+    desk = steps.open_file(session, SAMPLE, len(steps.read(SAMPLE)['placements']))
+    desk.key('ctrl+shift+n')
+    desk.press('radio', 'From a picture')
+    desk.press('button', 'Choose a picture…')
+    steps.answer_dialog(desk, picture)
+    desk.find('label', '4 pieces in it')
+    yield desk, 'pieces found in a picture'
+    desk.key('Escape')
+    desk.press('label', 'Leave it')
+    steps.wait_alone(desk)
+    desk.key('ctrl+q')
+
+
 def find_ways(desk):
     """The radios that ask how a piece is made."""
     one = desk.find_now('radio', 'From measures')
     return [node for node in one.parent.children if node.role == 'radio'] if one is not None else None
 
 
-STATES = (begin, sample, bare_glass, question, hanging, without_wire, glue_up, sheets, bench, bench_waits, piece_bench)
+STATES = (begin, sample, bare_glass, question, hanging, without_wire, glue_up, sheets, bench, bench_waits, piece_bench, piece_picture)
