@@ -111,8 +111,10 @@ def corners_of(back):
 
 
 def thickness_at(asked, hole):
+    """A centre on the border of a part is in it."""
+    spot = Point(centre(hole))
     return asked.back['thickness'] + sum(part['thickness'] for part, shape in asked.parts
-                                         if shape.covers(Point(centre(hole))))
+                                         if shape.distance(spot) <= TIE)
 
 
 def one_hole(asked, hole, corners):
