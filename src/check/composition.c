@@ -165,10 +165,11 @@ count_members (const PpScene *scene,
     {
       const PpBody *body = scene->bodies[i];
       PpGroup begun = { .name = body->placement->group }, *group;
+      guint first = find_root (root, i);
 
       if (!is_member (body))
         continue;
-      group_of[i] = find_root (root, i) == i ? groups->len : group_of[find_root (root, i)];
+      group_of[i] = first == i ? groups->len : group_of[first];
       if (group_of[i] == groups->len)
         g_array_append_val (groups, begun);
       group = &g_array_index (groups, PpGroup, group_of[i]);

@@ -40,8 +40,7 @@ find_same (GPtrArray     *pieces,
     {
       const PpPiece *other = g_ptr_array_index (pieces, i);
 
-      if (g_str_equal (other->id, piece->id)
-          && pp_outline_area (other->outline) == pp_outline_area (piece->outline))
+      if (g_str_equal (other->id, piece->id) && pp_outline_equal (other->outline, piece->outline))
         return other;
     }
   return NULL;

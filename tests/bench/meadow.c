@@ -10,12 +10,11 @@
 #include <stdlib.h>
 #include <time.h>
 
-#define ROOM 3350.0
 #define REACH 9.0 /* mm, of a drag either way */
 
-static PpPanel *
-step (PpPanel *panel,
-      PpPanel *next)
+PpPanel *
+meadow_step (PpPanel *panel,
+             PpPanel *next)
 {
   g_assert_nonnull (next);
   pp_panel_unref (panel);
@@ -35,7 +34,7 @@ load_bare (void)
   for (guint i = 0; i < panel->placements->len; i++)
     g_ptr_array_add (ids, (gpointer) pp_panel_placement (panel, i)->id);
   g_ptr_array_add (ids, NULL);
-  return step (panel, pp_edit_remove (panel, (const char * const *) ids->pdata, NULL));
+  return meadow_step (panel, pp_edit_remove (panel, (const char * const *) ids->pdata, NULL));
 }
 
 /* Glass of six to five, its wire across the middle third, a fifth down. */
@@ -52,7 +51,7 @@ resize (PpPanel *panel,
   glass.width = width;
   glass.height = height;
   larger = pp_background_new (&glass, NULL);
-  panel = step (panel, pp_edit_set_background (panel, larger, NULL));
+  panel = meadow_step (panel, pp_edit_set_background (panel, larger, NULL));
   for (guint i = 0; i < panel->holes->len; i++)
     {
       PpHole hole = *pp_panel_hole (panel, i);
@@ -61,11 +60,11 @@ resize (PpPanel *panel,
       hole.x = g_str_equal (hole.id, wire.from) ? width / 3 : 2 * width / 3;
       hole.y = height / 5;
       moved = pp_hole_new (&hole, NULL);
-      panel = step (panel, pp_edit_set_hole (panel, moved, NULL));
+      panel = meadow_step (panel, pp_edit_set_hole (panel, moved, NULL));
     }
   wire.length = 1.15 * width / 3;
   longer = pp_wire_new (&wire, NULL);
-  return step (panel, pp_edit_set_wire (panel, longer, NULL));
+  return meadow_step (panel, pp_edit_set_wire (panel, longer, NULL));
 }
 
 PpPanel *
@@ -82,8 +81,8 @@ meadow_new (guint  n,
       PpPose pose = { g_rand_double_range (dice, 0, width), g_rand_double_range (dice, 0, height),
                       g_rand_double_range (dice, 0, 360), FALSE };
 
-      panel = step (panel, pp_edit_place (panel, pp_panel_piece (panel, which)->id, pose, NULL,
-                                          NULL));
+      panel = meadow_step (panel, pp_edit_place (panel, pp_panel_piece (panel, which)->id, pose,
+                                                 NULL, NULL));
     }
   return panel;
 }

@@ -16,6 +16,9 @@ G_BEGIN_DECLS
  * `room` mm², on a wire; each time the same. (transfer full) */
 PpPanel *meadow_new         (guint          n,
                              double         room);
+/* `next`, which must be there, in place of `panel`. Takes both. */
+PpPanel *meadow_step        (PpPanel       *panel,
+                             PpPanel       *next);
 /* The next piece to be dragged. */
 guint    meadow_choose      (const PpPanel *panel,
                              GRand         *dice);

@@ -65,15 +65,6 @@ stretch_ring (const PpPoint *points,
 }
 
 static PpPanel *
-step (PpPanel *panel,
-      PpPanel *next)
-{
-  g_assert_nonnull (next);
-  pp_panel_unref (panel);
-  return next;
-}
-
-static PpPanel *
 fuse (PpPanel *panel,
       guint    which)
 {
@@ -89,7 +80,7 @@ fuse (PpPanel *panel,
   draft.outline = outline;
   draft.glass.transmittance = 0.3 * which;
   part = pp_fused_new (&draft, NULL);
-  return step (panel, pp_edit_set_fused (panel, part, NULL));
+  return meadow_step (panel, pp_edit_set_fused (panel, part, NULL));
 }
 
 /* Pieces in a heap on glass with bays, fused parts under them. */
@@ -105,7 +96,7 @@ new_free (void)
   draft.shape = PP_SHAPE_FREE;
   draft.outline = outline;
   glass = pp_background_new (&draft, NULL);
-  panel = step (panel, pp_edit_set_background (panel, glass, NULL));
+  panel = meadow_step (panel, pp_edit_set_background (panel, glass, NULL));
   for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
     panel = fuse (panel, i);
   return panel;
@@ -365,11 +356,14 @@ test_heap (void)
 
   g_assert_nonnull (panel);
   for (guint i = 0; i < HEAPED; i++)
-    panel = step (panel, pp_edit_place (panel, pp_panel_piece (panel, i % panel->tray->len)->id,
-                                        (PpPose) { g_rand_double_range (dice, 180, 220),
-                                                   g_rand_double_range (dice, 180, 220), 9.0 * i,
-                                                   FALSE },
-                                        NULL, NULL));
+    {
+      const char *piece = pp_panel_piece (panel, i % panel->tray->len)->id;
+      PpPose pose = { .rotation = 9.0 * i };
+
+      pose.x = g_rand_double_range (dice, 180, 220);
+      pose.y = g_rand_double_range (dice, 180, 220);
+      panel = meadow_step (panel, pp_edit_place (panel, piece, pose, NULL, NULL));
+    }
   before = pp_check_new (panel, NULL, NULL, NULL, NULL, NULL);
   ids[0] = pp_panel_placement (panel, panel->placements->len - HEAPED)->id;
   next = pp_edit_move (panel, ids, 5, 3, NULL);
