@@ -92,8 +92,12 @@ static void
 ask_squeeze (Question *self)
 {
   double limit = pp_panel_get_limit (self->panel, PP_LIMIT_SQUEEZE);
-  double ratio = self->joint->volume / self->joint->capacity;
+  double capacity = self->joint->capacity;
+  double ratio;
 
+  if (!pp_is_over (capacity, 0))
+    capacity = 0; /* or rounding would be a capacity, or less than none */
+  ratio = self->joint->volume / capacity;
   if (pp_is_over (ratio, limit))
     say (self, "squeeze", PP_LEVEL_NOTE, isfinite (ratio) ? ratio : (double) NAN, limit,
          g_strdup_printf (_("Glue will come out at the rim of %s: the gap under it holds less than "

@@ -364,6 +364,41 @@ test_joint_small (void)
   pp_findings_clear (&findings);
 }
 
+/* Leant on a bar, in touch along two lines, with neither gap nor bond: what rounding leaves there
+ * holds no glue. */
+static void
+test_no_room (void)
+{
+  TestDraft draft;
+  g_autoptr (TestStack) stack = NULL;
+  PpFindings findings;
+  const PpFinding *squeeze = NULL;
+
+  test_draft_init (&draft, 300, 300, 6);
+  draft.adhesive.fill_gap = 0;
+  draft.panel.limits.value[PP_LIMIT_BOND] = 0;
+  test_draft_add_piece (&draft, "bar", "-3 -20, 3 -20, 3 20, -3 20", 3, 10, NULL);
+  test_draft_add_piece (&draft, "leaf", SQUARE, 4, 40, NULL);
+  test_draft_place (&draft, "p1", "bar", 100, 100);
+  test_draft_place (&draft, "p2", "leaf", 107.3, 100);
+  stack = test_stack_new (&draft);
+  g_assert_cmpuint (stack->joints[1]->n_dabs, >, 0);
+  g_assert_cmpfloat (stack->joints[1]->capacity, !=, 0);
+  pp_findings_init (&findings, stack->panel);
+  pp_ask_joint (&findings, &(PpCheck) { .scene = stack->scene, .rests = stack->rests,
+                                        .joints = stack->joints });
+  for (guint i = 0; i < findings.list->len; i++)
+    {
+      const PpFinding *finding = g_ptr_array_index (findings.list, i);
+
+      if (g_str_equal (finding->code, "squeeze") && g_str_equal (finding->about[0], "p2"))
+        squeeze = finding;
+    }
+  g_assert_nonnull (squeeze);
+  g_assert_true (isnan (squeeze->value));
+  pp_findings_clear (&findings);
+}
+
 int
 main (int    argc,
       char **argv)
@@ -379,6 +414,7 @@ main (int    argc,
   g_test_add_func ("/joint/narrow", test_narrow);
   g_test_add_func ("/joint/mirrored", test_mirrored);
   g_test_add_func ("/joint/small", test_joint_small);
+  g_test_add_func ("/joint/no-room", test_no_room);
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     {
       g_autofree char *path = g_strconcat ("/joint/findings/", rows[i].name, NULL);
