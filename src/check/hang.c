@@ -51,6 +51,8 @@ find_tensions (const PpSlack *slack,
   PpPoint from = direction (hook, slack->from), to = direction (hook, slack->to);
   double between = cross (from, to);
 
+  if (fabs (between) <= PP_TIE)
+    between = 0; /* or rounding would share out what hangs on legs along one line */
   tensions[0] = weight * cross (gravity, to) / between;
   tensions[1] = weight * cross (from, gravity) / between;
   /* Written so that NAN, of a point without direction or legs on one line, does not pass. */

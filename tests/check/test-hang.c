@@ -316,6 +316,26 @@ test_one_place (void)
   g_assert_true (isnan (self.middle_tension[0]));
 }
 
+/* Legs along one line: how they share the weight is nobody's to say, least of all rounding's. */
+static void
+test_one_line (void)
+{
+  static const double aside[] = { 0, 7e-15, 1.5e-14, 1e-12, 1e-9 };
+
+  for (guint i = 0; i < G_N_ELEMENTS (aside); i++)
+    {
+      Case together = { { 150, 50 }, { 150 + aside[i], 50 }, 100, { 150 + aside[i] / 2, 170 }, 10 };
+      Case above = { { 20, 60 }, { 20 + aside[i], 74 }, 52, { 20 + aside[i] / 2, 150 }, 10 };
+      PpHang circle = hang (&together), column = hang (&above);
+
+      g_assert_true (isnan (circle.middle_tension[0]));
+      g_assert_true (isnan (circle.level_tension[0]));
+      g_assert_true (column.has_level);
+      g_assert_true (isnan (column.level_tension[0]));
+      g_assert_true (isnan (column.friction_needed));
+    }
+}
+
 typedef struct
 {
   const char *name;
@@ -422,6 +442,7 @@ main (int    argc,
   g_test_add_func ("/hang/lean", test_lean);
   g_test_add_func ("/hang/mirrored-and-heavier", test_mirrored_and_heavier);
   g_test_add_func ("/hang/one-place", test_one_place);
+  g_test_add_func ("/hang/one-line", test_one_line);
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     {
       g_autofree char *path = g_strconcat ("/hang/findings/", rows[i].name, NULL);
