@@ -6,47 +6,54 @@
 
 #define MOST 4096 /* bands */
 
-/* Calls it for every side; a band's own count or list is in the hands of `visit`. */
-static void
-visit_sides (PpBands         *self,
+/* A side and the bands in which it lies. */
+typedef struct
+{
+  PpSide side;
+  guint  from;
+  guint  to;
+} Within;
+
+/* Of all sides, ring by ring. (transfer full) */
+static Within *
+find_within (const PpBands   *self,
              const PpOutline *outline,
              double           reach,
-             void           (*visit) (PpBands *self, guint band, PpSide side, guint *at),
-             guint           *at)
+             guint            n_sides)
 {
+  Within *within = g_new (Within, n_sides), *next = within;
+
   for (guint ring = 0; ring < pp_outline_get_n_rings (outline); ring++)
     {
       guint n;
-      const PpPoint *points = pp_outline_get_ring (outline, ring, &n);
+      const PpPoint *p = pp_outline_get_ring (outline, ring, &n);
 
       for (guint i = 0; i + 1 < n; i++)
-        {
-          PpSide side = { points[i], points[i + 1] };
-          guint from = pp_bands_at (self, fmin (side.a.y, side.b.y) - reach);
-          guint to = pp_bands_at (self, fmax (side.a.y, side.b.y) + reach);
-
-          for (guint band = from; band <= to; band++)
-            visit (self, band, side, at);
-        }
+        *next++ = (Within) { { p[i], p[i + 1] },
+                             pp_bands_at (self, MIN (p[i].y, p[i + 1].y) - reach),
+                             pp_bands_at (self, MAX (p[i].y, p[i + 1].y) + reach) };
     }
+  return within;
 }
 
+/* Counted first, then kept from where its band begins on. */
 static void
-count_side (PpBands *self,
-            guint    band,
-            PpSide   side,
-            guint   *at)
+keep_sides (PpBands      *self,
+            const Within *within,
+            guint         n)
 {
-  self->first[band + 1]++;
-}
+  g_autofree guint *at = NULL;
 
-static void
-keep_side (PpBands *self,
-           guint    band,
-           PpSide   side,
-           guint   *at)
-{
-  self->sides[at[band]++] = side;
+  for (guint i = 0; i < n; i++)
+    for (guint band = within[i].from; band <= within[i].to; band++)
+      self->first[band + 1]++;
+  for (guint band = 0; band < self->n; band++)
+    self->first[band + 1] += self->first[band];
+  self->sides = g_new (PpSide, self->first[self->n]);
+  at = g_memdup2 (self->first, self->n * sizeof (guint));
+  for (guint i = 0; i < n; i++)
+    for (guint band = within[i].from; band <= within[i].to; band++)
+      self->sides[at[band]++] = within[i].side;
 }
 
 /* In how many bands a side may lie on the average. */
@@ -54,7 +61,8 @@ keep_side (PpBands *self,
 
 /* One for two positions, but fewer where many sides run from top to bottom. */
 static guint
-count_bands (const PpOutline *outline)
+count_bands (const PpOutline *outline,
+             guint           *n_sides)
 {
   double height = pp_box_height (pp_outline_get_box (outline)), sum = 0;
   guint positions = 0, n;
@@ -67,6 +75,7 @@ count_bands (const PpOutline *outline)
       for (guint i = 0; i + 1 < n; i++)
         sum += fabs (p[i + 1].y - p[i].y);
     }
+  *n_sides = positions - pp_outline_get_n_rings (outline);
   return (guint) CLAMP (fmin (positions / 2, CROWDED * positions * height / sum), 1, MOST);
 }
 
@@ -76,18 +85,15 @@ pp_bands_new (const PpOutline *outline,
 {
   PpBands *self = g_atomic_rc_box_new0 (PpBands);
   PpBox box = pp_outline_get_box (outline);
-  g_autofree guint *at = NULL;
+  guint n_sides;
+  g_autofree Within *within = NULL;
 
-  self->n = count_bands (outline);
+  self->n = count_bands (outline, &n_sides);
   self->start = box.y0;
   self->step = fmax (pp_box_height (box), reach) / self->n;
   self->first = g_new0 (guint, self->n + 1);
-  visit_sides (self, outline, reach, count_side, NULL);
-  for (guint band = 0; band < self->n; band++)
-    self->first[band + 1] += self->first[band];
-  self->sides = g_new (PpSide, self->first[self->n]);
-  at = g_memdup2 (self->first, self->n * sizeof (guint));
-  visit_sides (self, outline, reach, keep_side, at);
+  within = find_within (self, outline, reach, n_sides);
+  keep_sides (self, within, n_sides);
   return self;
 }
 

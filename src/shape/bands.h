@@ -42,9 +42,9 @@ static inline guint
 pp_bands_at (const PpBands *self,
              double         y)
 {
-  double band = floor ((y - self->start) / self->step);
+  double band = (y - self->start) / self->step;
 
-  return band <= 0 ? 0 : band >= self->n ? self->n - 1 : (guint) band;
+  return band < 1 ? 0 : band >= self->n ? self->n - 1 : (guint) band;
 }
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpBands, pp_bands_unref)
