@@ -383,8 +383,12 @@ guint
 pp_cells_find_row (const PpCells *self,
                    int            j)
 {
-  guint low = 0, high = self->n_spans;
+  guint low = 0, high = self->n_spans, guess = (guint) (j - self->box.j0);
 
+  /* Where it is if each row has one. */
+  if (j > self->box.j0 && guess < high && self->spans[guess].j == j
+      && self->spans[guess - 1].j < j)
+    return guess;
   while (low < high)
     {
       guint middle = (low + high) / 2;

@@ -23,11 +23,15 @@ add_layer (const Row     *self,
 
   for (guint k = pp_cells_find_row (cells, row->j);
        k < cells->n_spans && cells->spans[k].j == row->j && cells->spans[k].i0 < row->i1; k++)
-    for (int i = MAX (cells->spans[k].i0, row->i0); i < MIN (cells->spans[k].i1, row->i1); i++)
-      {
-        self->owner[i - row->i0] = owner;
-        self->height[i - row->i0] += thickness;
-      }
+    {
+      int from = MAX (cells->spans[k].i0, row->i0) - row->i0;
+      int end = MIN (cells->spans[k].i1, row->i1) - row->i0;
+
+      for (int i = from; i < end; i++)
+        self->owner[i] = owner;
+      for (int i = from; i < end && thickness != 0; i++)
+        self->height[i] += thickness;
+    }
 }
 
 /* The glass stands out over the pocket: once more where the insert of a fused part lies under
@@ -61,10 +65,9 @@ pp_ground_lay (const PpScene *scene,
   const Row row = { span, height, owner };
 
   for (int i = 0; i < span.i1 - span.i0; i++)
-    {
-      height[i] = 0;
-      owner[i] = PP_OWNER_NOTHING;
-    }
+    height[i] = 0;
+  for (int i = 0; i < span.i1 - span.i0; i++)
+    owner[i] = PP_OWNER_NOTHING;
   add_layer (&row, scene->background_cells, 0, PP_OWNER (PP_OWNER_BACKGROUND, 0));
   for (guint i = 0; i < scene->n_parts; i++)
     {

@@ -6,13 +6,13 @@
 
 #include "shape/polygon.h"
 
-/* Of the cells of one span; adds their undersides to `sum`. */
-static void
+/* Of the cells of one span. Gives `sum` with their undersides added to it, one by one. */
+static double
 find_heights_of (PpBody       *self,
                  const PpSpan *span,
                  guint         cell,
                  PpPoint       step,
-                 double       *sum)
+                 double        sum)
 {
   guint n = (guint) (span->i1 - span->i0);
   PpPoint first = pp_frame_to_piece (&self->frame, (PpPoint) { pp_cell_centre (span->i0),
@@ -24,7 +24,8 @@ find_heights_of (PpBody       *self,
   if (self->top != NULL)
     pp_heights_fill_top (&self->heights, first, step, n, underside, self->top + cell);
   for (guint i = 0; underside != NULL && i < n; i++)
-    *sum += underside[i];
+    sum += underside[i];
+  return sum;
 }
 
 /* Once for each cell, for they are asked again and again. */
@@ -46,8 +47,8 @@ find_heights (PpBody *self)
     {
       const PpSpan *span = &self->cells->spans[k];
 
-      find_heights_of (self, span, cell, (PpPoint) { right.x - origin.x, right.y - origin.y },
-                       &sum);
+      sum = find_heights_of (self, span, cell,
+                             (PpPoint) { right.x - origin.x, right.y - origin.y }, sum);
       cell += (guint) (span->i1 - span->i0);
     }
   self->mean_underside = cell > 0 ? sum / cell : 0;
