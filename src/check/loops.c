@@ -13,23 +13,51 @@
 
 #include <float.h>
 
-PP_WIDE PpLoopBlock
-pp_loop_bound (const double *x,
-               const double *y,
-               const double *h,
-               guint         n)
+PP_WIDE void
+pp_loop_bound (const double       *x,
+               const double       *y,
+               const double       *h,
+               guint               n,
+               const PpLoopBlocks *blocks,
+               guint               b)
 {
-  PpLoopBlock block = { n, DBL_MAX, -DBL_MAX, DBL_MAX, -DBL_MAX, -DBL_MAX };
+  double x0 = DBL_MAX, x1 = -DBL_MAX, y0 = DBL_MAX, y1 = -DBL_MAX, greatest = -DBL_MAX;
 
   for (guint i = 0; i < n; i++)
     {
-      block.x0 = x[i] < block.x0 ? x[i] : block.x0;
-      block.x1 = x[i] > block.x1 ? x[i] : block.x1;
-      block.y0 = y[i] < block.y0 ? y[i] : block.y0;
-      block.y1 = y[i] > block.y1 ? y[i] : block.y1;
-      block.h = h[i] > block.h ? h[i] : block.h;
+      x0 = x[i] < x0 ? x[i] : x0;
+      x1 = x[i] > x1 ? x[i] : x1;
+      y0 = y[i] < y0 ? y[i] : y0;
+      y1 = y[i] > y1 ? y[i] : y1;
+      greatest = h[i] > greatest ? h[i] : greatest;
     }
-  return block;
+  blocks->x0[b] = x0;
+  blocks->x1[b] = x1;
+  blocks->y0[b] = y0;
+  blocks->y1[b] = y1;
+  blocks->h[b] = greatest;
+}
+
+/* The lesser product has the lesser or the greater end, by the sign of the factor. */
+PP_WIDE double
+pp_loop_bounds (const PpLoopBlocks *blocks,
+                guint               n,
+                double              a,
+                double              b,
+                double             *bounds)
+{
+  const double *x = a < 0 ? blocks->x1 : blocks->x0, *y = b < 0 ? blocks->y1 : blocks->y0;
+  const double *h = blocks->h;
+  double greatest = -DBL_MAX;
+
+  for (guint i = 0; i < n; i++)
+    {
+      double bound = h[i] - a * x[i] - b * y[i];
+
+      bounds[i] = bound;
+      greatest = bound > greatest ? bound : greatest;
+    }
+  return greatest;
 }
 
 PP_WIDE double
@@ -48,6 +76,17 @@ pp_loop_highest (const double *x,
 
       greatest = over > greatest ? over : greatest;
     }
+  return greatest;
+}
+
+PP_WIDE double
+pp_loop_greatest (const double *x,
+                  guint         n)
+{
+  double greatest = -DBL_MAX;
+
+  for (guint i = 0; i < n; i++)
+    greatest = x[i] > greatest ? x[i] : greatest;
   return greatest;
 }
 
@@ -212,6 +251,16 @@ pp_loop_asides (const double *x,
 
   for (guint i = 0; i < n; i++)
     aside[i] = x[i] * nx + y[i] * ny - z[i] * nz - start;
+}
+
+PP_WIDE void
+pp_loop_no_more (const double *x,
+                 guint         n,
+                 double        most,
+                 guint8       *no_more)
+{
+  for (guint i = 0; i < n; i++)
+    no_more[i] = x[i] <= most;
 }
 
 PP_WIDE void

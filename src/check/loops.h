@@ -10,16 +10,15 @@
 
 G_BEGIN_DECLS
 
-/* Some of the points (x, y, h) of a programme: how many, and the bounds of their numbers. */
+/* Blocks of the points (x, y, h) of a programme: of each the bounds of their numbers. */
 typedef struct
 {
-  guint  n;
-  double x0;
-  double x1;
-  double y0;
-  double y1;
-  double h;  /* the greatest */
-} PpLoopBlock;
+  double *x0;
+  double *x1;
+  double *y0;
+  double *y1;
+  double *h;  /* the greatest */
+} PpLoopBlocks;
 
 /* A base plane along a row of cells: c + a·(x - xc) + over, x being `first` at the first cell. */
 typedef struct
@@ -40,11 +39,20 @@ typedef struct
   double        thickness;
 } PpLoopHeights;
 
-/* Bounds of `n` >= 1 points. */
-PpLoopBlock pp_loop_bound (const double *x,
-                           const double *y,
-                           const double *h,
-                           guint         n);
+/* Bounds of `n` >= 1 points, those of block `b`. */
+void   pp_loop_bound    (const double       *x,
+                         const double       *y,
+                         const double       *h,
+                         guint               n,
+                         const PpLoopBlocks *blocks,
+                         guint               b);
+/* Of each of `n` >= 1 blocks what no h - a·x - b·y of its points exceeds, in floating point too, as
+ * no rounding turns an order round. Gives the greatest of them. */
+double pp_loop_bounds   (const PpLoopBlocks *blocks,
+                         guint               n,
+                         double              a,
+                         double              b,
+                         double             *bounds);
 /* The greatest h - a·x - b·y of `n` >= 1 points. */
 double pp_loop_highest  (const double *x,
                          const double *y,
@@ -52,6 +60,9 @@ double pp_loop_highest  (const double *x,
                          guint         n,
                          double        a,
                          double        b);
+/* The greatest of `n` >= 1. */
+double pp_loop_greatest (const double *x,
+                         guint         n);
 /* Whether a cell is nobody's, and whether one is a knot's. */
 void   pp_loop_owners   (const PpOwner *owners,
                          guint          n,
@@ -113,6 +124,11 @@ void   pp_loop_asides   (const double *x,
                          const double  normal[3],
                          double        start,
                          double       *aside);
+/* Which of them are no more than `most`. */
+void   pp_loop_no_more  (const double *x,
+                         guint         n,
+                         double        most,
+                         guint8       *no_more);
 /* Which of `n` - 1 sides between points that follow one another come within `reach` of 0. */
 void   pp_loop_within   (const double *aside,
                          guint         n,

@@ -124,9 +124,9 @@ lowest_slope (const HalfPlane *planes,
 
   for (guint i = 0; i < n; i++)
     {
-      double reach = hypot (planes[i].px, planes[i].py);
+      gboolean has_border = planes[i].px != 0 || planes[i].py != 0;
 
-      if (reach > 0 && excess (&planes[i], s) > 0)
+      if (has_border && excess (&planes[i], s) > 0)
         {
           Line line = clipped_line (&planes[i], planes, i);
           double falls = ca * line.da + cb * line.db;
@@ -147,23 +147,34 @@ typedef struct
   const double *h;
   guint         n;
   guint         n_blocks;
-  PpLoopBlock  *blocks;
+  PpLoopBlocks  blocks;
   double       *bounds; /* of each: no point of it stands higher */
   guint         passes; /* over all of them, so far */
 } Points;
 
+static guint
+count_block (const Points *self,
+             guint         b)
+{
+  return MIN (self->n - b * BLOCK, BLOCK);
+}
+
 static void
 find_blocks (Points *self)
 {
-  self->n_blocks = (self->n + BLOCK - 1) / BLOCK;
-  self->blocks = g_new (PpLoopBlock, self->n_blocks);
-  self->bounds = g_new (double, self->n_blocks);
-  for (guint b = 0; b < self->n_blocks; b++)
+  guint n = (self->n + BLOCK - 1) / BLOCK;
+  double *columns = g_new (double, 6 * (gsize) n); /* all in one, which `bounds` owns */
+
+  self->n_blocks = n;
+  self->bounds = columns;
+  self->blocks = (PpLoopBlocks) { columns + n, columns + 2 * n, columns + 3 * n, columns + 4 * n,
+                                  columns + 5 * n };
+  for (guint b = 0; b < n; b++)
     {
       guint k = b * BLOCK;
 
-      self->blocks[b] = pp_loop_bound (self->x + k, self->y + k, self->h + k,
-                                       MIN (self->n - k, BLOCK));
+      pp_loop_bound (self->x + k, self->y + k, self->h + k, count_block (self, b), &self->blocks,
+                     b);
     }
 }
 
@@ -175,26 +186,20 @@ highest_of (const Points *points,
 {
   guint k = b * BLOCK;
 
-  return pp_loop_highest (points->x + k, points->y + k, points->h + k, points->blocks[b].n, s.a,
-                          s.b);
+  return pp_loop_highest (points->x + k, points->y + k, points->h + k, count_block (points, b),
+                          s.a, s.b);
 }
 
-/* Of each block no less than its highest, in floating point too, as no rounding turns an order
- * round; and which has the greatest. */
+/* Gives the first of those that may reach highest. */
 static guint
 bound_blocks (Points *points,
               Slope   s)
 {
+  double greatest = pp_loop_bounds (&points->blocks, points->n_blocks, s.a, s.b, points->bounds);
   guint best = 0;
 
-  for (guint b = 0; b < points->n_blocks; b++)
-    {
-      const PpLoopBlock *block = &points->blocks[b];
-
-      points->bounds[b] = block->h - MIN (s.a * block->x0, s.a * block->x1)
-                          - MIN (s.b * block->y0, s.b * block->y1);
-      best = points->bounds[b] > points->bounds[best] ? b : best;
-    }
+  while (points->bounds[best] < greatest)
+    best++;
   return best;
 }
 
@@ -346,7 +351,6 @@ pp_lp_lowest_plane (const double *x,
   find_blocks (&points);
   least = find_least_c (&points, working);
   s = find_least_slope (&points, working, least + PP_LP_OPTIMUM, &top);
-  g_free (points.blocks);
   g_free (points.bounds);
   if (passes != NULL)
     *passes = points.passes;

@@ -31,7 +31,7 @@ pp_state_get_name (PpState state)
 static double
 level_height (const PpBed *bed)
 {
-  return pp_loop_highest (bed->x, bed->y, bed->h, bed->n, 0, 0);
+  return pp_loop_greatest (bed->h, bed->n);
 }
 
 static gboolean
@@ -235,7 +235,7 @@ find_base_and_top (PpRest        *self,
     self->raised = self->top;
 }
 
-/* The mean of the cells in contact when held level. */
+/* The mean of the cells in contact when held level. Most rows have none. */
 static PpPoint
 level_foot (const PpBed *bed,
             double       level,
@@ -245,13 +245,20 @@ level_foot (const PpBed *bed,
   guint n = 0;
 
   for (guint r = 0; r < bed->n_runs; r++)
-    for (guint k = 0; k < bed->runs[r].n; k++)
-      if (level - bed->h[bed->runs[r].first + k] <= contact + PP_TIE)
-        {
-          sum.x += pp_cell_centre (bed->runs[r].i0 + (int) k);
-          sum.y += pp_cell_centre (bed->runs[r].j);
-          n++;
-        }
+    {
+      const PpBedRun *run = &bed->runs[r];
+      const double *h = bed->h + run->first;
+
+      if (level - pp_loop_greatest (h, run->n) > contact + PP_TIE)
+        continue;
+      for (guint k = 0; k < run->n; k++)
+        if (level - h[k] <= contact + PP_TIE)
+          {
+            sum.x += pp_cell_centre (run->i0 + (int) k);
+            sum.y += pp_cell_centre (run->j);
+            n++;
+          }
+    }
   return (PpPoint) { sum.x / n, sum.y / n };
 }
 
