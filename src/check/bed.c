@@ -7,17 +7,18 @@
 #include "check/loops.h"
 
 static PpBed *
-bed_alloc (const PpBody *body)
+bed_alloc (const PpBody *body,
+           PpRoom       *room)
 {
   PpBed *self = g_new0 (PpBed, 1);
-  guint n = body->cells->n_cells;
-  double *columns = g_new (double, 4 * (gsize) n + 1); /* all in one, which `x` owns */
+  gsize column = body->cells->n_cells * sizeof (double);
 
   self->body = body;
-  self->x = columns;
-  self->y = columns + n;
-  self->h = columns + 2 * (gsize) n;
-  self->gap = columns + 3 * (gsize) n;
+  self->room = room;
+  self->x = pp_room_take (room, column);
+  self->y = pp_room_take (room, column);
+  self->h = pp_room_take (room, column);
+  self->gap = pp_room_take (room, column);
   return self;
 }
 
@@ -117,12 +118,13 @@ PpBed *
 pp_bed_new (const PpScene *scene,
             guint          index,
             double        *below,
-            PpOwner       *owner)
+            PpOwner       *owner,
+            PpRoom        *room)
 {
   const PpBody *body = scene->bodies[index];
   int pocket = scene->pockets[index];
   const PpCells *part = pocket == PP_NO_INDEX ? NULL : scene->parts[pocket].cells;
-  PpBed *self = bed_alloc (body);
+  PpBed *self = bed_alloc (body, room);
   GArray *runs = g_array_sized_new (FALSE, FALSE, sizeof (PpBedRun), body->cells->n_spans);
   guint cell = 0;
 
@@ -145,9 +147,6 @@ pp_bed_free (PpBed *self)
 {
   if (self == NULL)
     return;
-  g_free (self->x);
   g_free (self->runs);
-  g_free (self->below);
-  g_free (self->owner);
   g_free (self);
 }

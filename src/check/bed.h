@@ -2,10 +2,12 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Only cells with support are in a bed. It is thrown away once settling and dabs have read it.
+ * Only cells with support are in a bed. It is thrown away once settling and dabs have read it, and
+ * so is what it takes of a room.
  */
 #pragma once
 
+#include "check/room.h"
 #include "shape/ground.h"
 
 G_BEGIN_DECLS
@@ -27,6 +29,7 @@ typedef struct
 typedef struct
 {
   const PpBody *body;
+  PpRoom       *room;      /* for more that goes by cells */
   guint         n;         /* cells with support */
   double       *x;         /* centre less the body's centroid, mm */
   double       *y;
@@ -39,11 +42,12 @@ typedef struct
 } PpBed;
 
 /* `index` of the body in the scene: a stem in a pocket finds the bare background there. `below` and
- * `owner` (transfer full) of all cells of the body, span by span. (transfer full) */
+ * `owner` of all cells of the body, span by span, are taken of the same room. (transfer full) */
 PpBed *pp_bed_new  (const PpScene *scene,
                     guint          index,
                     double        *below,
-                    PpOwner       *owner);
+                    PpOwner       *owner,
+                    PpRoom        *room);
 void   pp_bed_free (PpBed         *self);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpBed, pp_bed_free)

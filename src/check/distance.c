@@ -8,7 +8,8 @@
  * stack, of which each x then reads its value. Linear in the number of squares.
  *
  * Where a short distance is enough, as it is for dabs, the parabolas farther away than that need
- * not be looked at: then plain loops over short whole numbers are several times as fast.
+ * not be looked at: then plain loops over short whole numbers are several times as fast. They go
+ * over the full squares alone, for what is long and lies aslant has far fewer of them than its box.
  */
 #include "check/distance.h"
 
@@ -90,127 +91,320 @@ measure_row (Envelope *envelope,
     }
 }
 
-static int *
-measure_far (const guint8 *full,
-             int           width,
-             int           height)
+/* All spans in a grid with an empty border. */
+typedef struct
 {
-  g_autofree int *in_column = g_new0 (int, (gsize) width * (gsize) height);
-  g_autofree int *lowest = g_new (int, width);
-  g_autofree int *from = g_new (int, width);
-  int *squared = g_new (int, (gsize) width * (gsize) height);
+  int i0; /* column and row of its first square */
+  int j0;
+  int width;
+  int height;
+} Grid;
 
-  measure_columns (full, width, height, in_column);
-  for (int row = 0; row < height; row++)
+static Grid
+find_grid (const PpSpan *full,
+           guint         n_spans)
+{
+  int i0 = G_MAXINT, i1 = G_MININT;
+
+  for (guint s = 0; s < n_spans; s++)
     {
-      Envelope envelope = { in_column + row * width, lowest, from, -1 };
-
-      measure_row (&envelope, width, squared + row * width);
+      i0 = MIN (i0, full[s].i0);
+      i1 = MAX (i1, full[s].i1);
     }
-  return squared;
+  return (Grid) { i0 - 1, full[0].j - 1, i1 - i0 + 2, full[n_spans - 1].j - full[0].j + 3 };
+}
+
+static int
+copy_far (const int *from,
+          int        n,
+          int       *squared)
+{
+  int greatest = 0;
+
+  for (int x = 0; x < n; x++)
+    {
+      squared[x] = from[x];
+      greatest = MAX (greatest, from[x]);
+    }
+  return greatest;
+}
+
+static void
+measure_far (const PpSpan *full,
+             guint         n_spans,
+             int          *squared,
+             int          *farthest)
+{
+  Grid grid = find_grid (full, n_spans);
+  gsize n = (gsize) grid.width * (gsize) grid.height;
+  g_autofree guint8 *is_full = g_new0 (guint8, n);
+  g_autofree int *in_column = g_new0 (int, n);
+  g_autofree int *lowest = g_new (int, grid.width);
+  g_autofree int *from = g_new (int, grid.width);
+  g_autofree int *row = g_new (int, grid.width);
+
+  for (guint s = 0; s < n_spans; s++)
+    memset (is_full + (full[s].j - grid.j0) * grid.width + full[s].i0 - grid.i0, 1,
+            (gsize) (full[s].i1 - full[s].i0));
+  measure_columns (is_full, grid.width, grid.height, in_column);
+  for (guint s = 0; s < n_spans; s++)
+    {
+      Envelope envelope = { in_column + (full[s].j - grid.j0) * grid.width, lowest, from, -1 };
+
+      if (s == 0 || full[s - 1].j != full[s].j)
+        measure_row (&envelope, grid.width, row);
+      farthest[s] = copy_far (row + full[s].i0 - grid.i0, full[s].i1 - full[s].i0, squared);
+      squared += full[s].i1 - full[s].i0;
+    }
 }
 
 /* Twice its square is a gint16. */
 #define NEAR 127
 
-/* Distances within the column, none more than `enough`, of a row from the one above it. */
+/* Loops along a row go to the end of so many squares, since a vector's rest costs more than one. */
+#define LANES 16
+
+/* Distances within the column, none more than `enough`, of full squares from those above them. */
 PP_WIDE static void
-measure_from_above (const guint8 *restrict full,
-                    const gint16 *restrict above,
-                    int                    width,
+measure_from_above (const gint16 *restrict above,
+                    int                    n,
                     gint16                 enough,
                     gint16       *restrict near)
 {
-  for (int x = 0; x < width; x++)
-    near[x] = (gint16) (full[x] * MIN ((gint16) (above[x] + 1), enough));
+  for (int x = 0; x < n; x++)
+    near[x] = MIN ((gint16) (above[x] + 1), enough);
 }
 
 PP_WIDE static void
 measure_from_below (const gint16 *restrict below,
-                    int                    width,
+                    int                    n,
                     gint16       *restrict near)
 {
-  for (int x = 0; x < width; x++)
+  for (int x = 0; x < n; x++)
     near[x] = MIN (near[x], (gint16) (below[x] + 1));
 }
 
 /* The squares of a row, and the greatest of them. */
 PP_WIDE static gint16
 square_row (const gint16 *restrict near,
-            int                    width,
+            int                    n,
             gint16       *restrict squares)
 {
   gint16 greatest = 0;
 
-  for (int x = 0; x < width; x++)
-    {
-      gint16 square = (gint16) (near[x] * near[x]);
+  for (int block = 0; block < n; block += LANES)
+    for (int x = block; x < block + LANES; x++)
+      {
+        gint16 square = (gint16) (near[x] * near[x]);
 
-      squares[x] = square;
-      greatest = MAX (greatest, square);
-    }
+        squares[x] = square;
+        greatest = MAX (greatest, square);
+      }
   return greatest;
 }
 
 /* Before and behind the row of squares there are `enough` more. */
 PP_WIDE static void
 measure_row_near (const gint16 *restrict squares,
-                  int                    width,
+                  int                    n,
                   gint16                 enough,
                   gint16                 greatest,
                   gint16       *restrict least)
 {
-  memcpy (least, squares, (gsize) width * sizeof *least);
+  memcpy (least, squares, (gsize) n * sizeof *least);
   for (gint16 d = 1; d < enough && d * d < greatest; d++)
     {
       const gint16 *left = squares - d, *right = squares + d;
       gint16 more = (gint16) (d * d);
 
-      for (int x = 0; x < width; x++)
-        {
-          gint16 beside = (gint16) (MIN (left[x], right[x]) + more);
+      for (int block = 0; block < n; block += LANES)
+        for (int x = block; x < block + LANES; x++)
+          {
+            gint16 beside = (gint16) (MIN (left[x], right[x]) + more);
 
-          least[x] = MIN (least[x], beside);
-        }
+            least[x] = MIN (least[x], beside);
+          }
     }
 }
 
-static int *
-measure_near (const guint8 *full,
-              int           width,
-              int           height,
-              gint16        enough)
+PP_WIDE static int
+copy_near (const gint16 *restrict from,
+           int                    n,
+           int          *restrict squared)
 {
-  g_autofree gint16 *near = g_new0 (gint16, (gsize) width * (gsize) height);
-  g_autofree gint16 *padded = g_new (gint16, width + 2 * enough);
-  g_autofree gint16 *least = g_new (gint16, width);
-  int *squared = g_new (int, (gsize) width * (gsize) height);
+  int greatest = 0;
 
-  for (int x = 0; x < width + 2 * enough; x++)
-    padded[x] = (gint16) (enough * enough);
-  for (int row = 1; row < height; row++)
-    measure_from_above (full + row * width, near + (row - 1) * width, width, enough,
-                        near + row * width);
-  for (int row = height - 2; row >= 0; row--)
-    measure_from_below (near + (row + 1) * width, width, near + row * width);
-  for (int row = 0; row < height; row++)
+  for (int x = 0; x < n; x++)
     {
-      gint16 greatest = square_row (near + row * width, width, padded + enough);
-
-      measure_row_near (padded + enough, width, enough, greatest, least);
-      for (int x = 0; x < width; x++)
-        squared[row * width + x] = least[x];
+      squared[x] = from[x];
+      greatest = MAX (greatest, from[x]);
     }
-  return squared;
+  return greatest;
 }
 
-int *
-pp_distance_squared (const guint8 *full,
-                     int           width,
-                     int           height,
-                     int           enough)
+/* A row of the grid in the making. In what is as wide as the grid there is room for `enough` and
+ * some lanes more on either side. */
+typedef struct
 {
+  const PpSpan *full;
+  int           i0;     /* column of the grid's first square */
+  gint16        enough;
+  guint         from;   /* the row's spans, up to before the end */
+  guint         end;
+  gint16       *near;   /* distances within the column, 0 where it is not full */
+  gint16       *squares;
+  gint16       *least;
+} Row;
+
+static gint16 *
+near_at (const Row    *self,
+         const PpSpan *span)
+{
+  return self->near + span->i0 - self->i0;
+}
+
+static guint
+count_squares (const PpSpan *span)
+{
+  return (guint) (span->i1 - span->i0);
+}
+
+static void
+clear_row (Row *self)
+{
+  for (guint s = self->from; s < self->end; s++)
+    memset (near_at (self, &self->full[s]), 0, count_squares (&self->full[s]) * sizeof (gint16));
+  self->from = self->end;
+}
+
+/* `near` of its squares, span by span. */
+static void
+turn_to_row (Row          *self,
+             guint         from,
+             guint         end,
+             const gint16 *near)
+{
+  clear_row (self);
+  self->from = from;
+  self->end = end;
+  for (guint s = from; s < end; s++)
+    {
+      guint n = count_squares (&self->full[s]);
+
+      memcpy (near_at (self, &self->full[s]), near, n * sizeof *near);
+      near += n;
+    }
+}
+
+/* Of all full squares, from the top down. */
+static void
+measure_down (Row    *self,
+              guint   n_spans,
+              gint16 *near)
+{
+  const PpSpan *full = self->full;
+
+  for (guint from = 0, end; from < n_spans; from = end)
+    {
+      gint16 *first = near;
+
+      if (self->end > self->from && full[self->from].j != full[from].j - 1)
+        clear_row (self);
+      for (end = from; end < n_spans && full[end].j == full[from].j; end++)
+        {
+          measure_from_above (near_at (self, &full[end]), (int) count_squares (&full[end]),
+                              self->enough, near);
+          near += count_squares (&full[end]);
+        }
+      turn_to_row (self, from, end, first);
+    }
+  clear_row (self);
+}
+
+/* Of the row in hand. What lies beyond its ends is empty, and a place farther out no nearer. */
+static void
+measure_along (Row *self,
+               int *squared,
+               int *farthest)
+{
+  int first = self->full[self->from].i0 - self->i0;
+  int n = self->full[self->end - 1].i1 - self->i0 - first;
+  gint16 greatest;
+
+  greatest = square_row (self->near + first - 1, n + 2, self->squares + first - 1);
+  measure_row_near (self->squares + first, n, self->enough, greatest, self->least + first);
+  for (guint s = self->from; s < self->end; s++)
+    {
+      const PpSpan *span = &self->full[s];
+
+      farthest[s] = copy_near (self->least + span->i0 - self->i0, (int) count_squares (span),
+                               squared);
+      squared += count_squares (span);
+    }
+}
+
+/* Likewise from the bottom up, and each row along. The arrays are given by their ends. */
+static void
+measure_up (Row    *self,
+            guint   n_spans,
+            gint16 *near,
+            int    *squared,
+            int    *farthest)
+{
+  const PpSpan *full = self->full;
+
+  for (guint end = n_spans, from; end > 0; end = from)
+    {
+      if (self->end > self->from && full[self->from].j != full[end - 1].j + 1)
+        clear_row (self);
+      for (from = end; from > 0 && full[from - 1].j == full[end - 1].j; from--)
+        {
+          guint n = count_squares (&full[from - 1]);
+
+          near -= n;
+          squared -= n;
+          measure_from_below (near_at (self, &full[from - 1]), (int) n, near);
+        }
+      turn_to_row (self, from, end, near);
+      measure_along (self, squared, farthest);
+    }
+}
+
+static void
+measure_near (const PpSpan *full,
+              guint         n_spans,
+              guint         n_squares,
+              gint16        enough,
+              int          *squared,
+              int          *farthest)
+{
+  Grid grid = find_grid (full, n_spans);
+  int margin = enough + 2 * LANES;
+  gsize width = (gsize) grid.width + 2 * (gsize) margin;
+  g_autofree gint16 *near = g_new (gint16, n_squares);
+  g_autofree gint16 *rows = g_new0 (gint16, 3 * width); /* all in one */
+  Row row = { .full = full, .i0 = grid.i0 - margin, .enough = enough, .near = rows,
+              .squares = rows + width, .least = rows + 2 * width };
+
+  measure_down (&row, n_spans, near);
+  measure_up (&row, n_spans, near + n_squares, squared + n_squares, farthest);
+}
+
+void
+pp_distance_squared (const PpSpan *full,
+                     guint         n_spans,
+                     int           enough,
+                     int          *squared,
+                     int          *farthest)
+{
+  guint n_squares = 0;
+
+  for (guint s = 0; s < n_spans; s++)
+    n_squares += count_squares (&full[s]);
+  if (n_squares == 0)
+    return;
   if (enough <= NEAR)
-    return measure_near (full, width, height, (gint16) enough);
-  return measure_far (full, width, height);
+    measure_near (full, n_spans, n_squares, (gint16) enough, squared, farthest);
+  else
+    measure_far (full, n_spans, squared, farthest);
 }

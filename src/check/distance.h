@@ -4,17 +4,19 @@
  */
 #pragma once
 
-#include <glib.h>
+#include "shape/cells.h"
 
 G_BEGIN_DECLS
 
-/* For each square of a grid of `width` times `height`, row after row, the square of the distance
- * from its centre to the centre of the nearest square that is not full, sides being 1: 0 if it is
- * not full itself. Exact where it is no more than enough², else at least that. Squares along the
- * grid's border must not be full; the grid is at most 30 000 a side. (transfer full) */
-int *pp_distance_squared (const guint8 *full,
-                          int           width,
-                          int           height,
-                          int           enough);
+/* The full squares of a grid are in spans, row by row from the top, in each from the left; two may
+ * touch. Of each square, span by span, `squared` gets the square of the distance from its centre to
+ * the centre of the nearest square that is not full, sides being 1: exact where it is no more than
+ * enough², else at least that. `farthest` gets the greatest of each span. Spans are not empty, the
+ * grid is at most 30 000 a side, and `enough` at least 1. */
+void pp_distance_squared (const PpSpan *full,
+                          guint         n_spans,
+                          int           enough,
+                          int          *squared,
+                          int          *farthest);
 
 G_END_DECLS

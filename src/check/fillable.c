@@ -9,6 +9,7 @@
 
 #include "check/distance.h"
 #include "check/finding.h"
+#include "check/loops.h"
 
 #include <string.h>
 
@@ -29,33 +30,53 @@ add_stretch (PpFillable     *self,
              guint           first,
              guint           end)
 {
-  int column = of->i0 - self->i0;
-  PpFillableRun run = { of->j - self->j0, column + (int) first, column + (int) end,
-                        of->first + first, of->owner + first, of->below + first,
-                        self->runs->len, 0 };
+  PpFillableRun run = { .span = { of->j, of->i0 + (int) first, of->i0 + (int) end },
+                        .first = of->first + first, .owner = of->owner + first,
+                        .below = of->below + first, .root = self->runs->len };
 
-  if (first < end)
-    g_array_append_val (self->runs, run);
+  g_array_append_val (self->runs, run);
 }
 
-/* The fillable stretches of a run of the bed: most often all of it, or nothing. */
+/* The fillable stretches of a run of the bed. `fills` has room for each cell. */
 static void
 part_run (PpFillable     *self,
           const PpBedRun *of,
-          double          fill_gap)
+          double          fill_gap,
+          guint8         *fills)
 {
-  const double *gap = self->bed->gap + of->first;
-  guint start = 0;
+  const guint8 *first = fills, *end;
 
-  if (pp_is_over (of->least, fill_gap))
-    return;
-  for (guint k = 0; k < of->n && (of->has_knot || pp_is_over (of->greatest, fill_gap)); k++)
-    if (pp_is_over (gap[k], fill_gap) || pp_owner_kind (of->owner[k]) == PP_OWNER_KNOT)
-      {
-        add_stretch (self, of, start, k);
-        start = k + 1;
-      }
-  add_stretch (self, of, start, of->n);
+  pp_loop_no_more (self->bed->gap + of->first, of->n, fill_gap + PP_TIE, fills);
+  for (guint k = 0; k < of->n && of->has_knot; k++)
+    if (pp_owner_kind (of->owner[k]) == PP_OWNER_KNOT)
+      fills[k] = FALSE;
+  while ((first = memchr (first, TRUE, of->n - (guint) (first - fills))) != NULL)
+    {
+      end = memchr (first, FALSE, of->n - (guint) (first - fills));
+      end = end != NULL ? end : fills + of->n;
+      add_stretch (self, of, (guint) (first - fills), (guint) (end - fills));
+      first = end;
+    }
+}
+
+/* Most often a run is fillable wholly, or not at all. */
+static void
+part_runs (PpFillable *self,
+           double      fill_gap)
+{
+  guint8 *fills = pp_room_take (self->bed->room, self->bed->n);
+
+  for (guint r = 0; r < self->bed->n_runs; r++)
+    {
+      const PpBedRun *run = &self->bed->runs[r];
+
+      if (pp_is_over (run->least, fill_gap))
+        continue;
+      if (run->has_knot || pp_is_over (run->greatest, fill_gap))
+        part_run (self, run, fill_gap, fills);
+      else
+        add_stretch (self, run, 0, run->n);
+    }
 }
 
 static guint
@@ -90,55 +111,52 @@ find_regions (GArray *runs)
 
   for (guint r = 0; r < runs->len; r++)
     {
-      const PpFillableRun *run = run_at (runs, r);
-      const PpFillableRun *other;
+      PpSpan span = run_at (runs, r)->span, other = run_at (runs, r > 0 ? r - 1 : 0)->span;
 
-      if (r > 0 && run[-1].row == run->row && run[-1].i1 == run->i0)
+      if (other.j == span.j && other.i1 == span.i0)
         join_runs (runs, r - 1, r);
       for (; above < r; above++)
         {
-          other = run_at (runs, above);
-          if (other->row > run->row - 1 || (other->row == run->row - 1 && other->i1 > run->i0))
+          other = run_at (runs, above)->span;
+          if (other.j > span.j - 1 || (other.j == span.j - 1 && other.i1 > span.i0))
             break;
         }
       for (guint o = above; o < r; o++)
         {
-          other = run_at (runs, o);
-          if (other->row != run->row - 1 || other->i0 >= run->i1)
+          other = run_at (runs, o)->span;
+          if (other.j != span.j - 1 || other.i0 >= span.i1)
             break;
           join_runs (runs, o, r);
         }
     }
 }
 
+/* Of each run also the greatest. */
 static void
 measure_distances (PpFillable *self,
                    double      dab)
 {
-  gsize n = (gsize) self->width * (gsize) self->height;
-  g_autofree guint8 *full = g_new0 (guint8, n);
+  guint n = self->runs->len, n_cells = 0;
+  g_autofree PpSpan *full = g_new (PpSpan, n + 1);
+  g_autofree int *farthest = g_new (int, n + 1);
+  int *squared;
   double enough = fmin (ceil (dab / 2 / PP_CELL), G_MAXINT);
 
-  for (guint r = 0; r < self->runs->len; r++)
+  for (guint r = 0; r < n; r++)
     {
-      const PpFillableRun *run = pp_fillable_run (self, r);
-
-      memset (full + (gsize) run->row * (gsize) self->width + (gsize) run->i0, 1,
-              (gsize) (run->i1 - run->i0));
+      full[r] = pp_fillable_run (self, r)->span;
+      n_cells += pp_fillable_count (pp_fillable_run (self, r));
     }
-  self->squared = pp_distance_squared (full, self->width, self->height, (int) enough);
-}
+  squared = pp_room_take (self->bed->room, n_cells * sizeof *squared);
+  pp_distance_squared (full, n, (int) enough, squared, farthest);
+  for (guint r = 0; r < n; r++)
+    {
+      PpFillableRun *run = run_at (self->runs, r);
 
-static int
-find_farthest (const PpFillable    *self,
-               const PpFillableRun *run)
-{
-  const int *squared = pp_fillable_squared (self, run);
-  int farthest = 0;
-
-  for (int i = 0; i < run->i1 - run->i0; i++)
-    farthest = MAX (farthest, squared[i]);
-  return farthest;
+      run->squared = squared;
+      run->farthest = farthest[r];
+      squared += pp_fillable_count (run);
+    }
 }
 
 static void
@@ -150,10 +168,10 @@ find_greatest (PpFillable *self)
     {
       PpFillableRun *root = run_at (runs, find_root (runs, r));
 
-      root->squared = MAX (root->squared, find_farthest (self, run_at (runs, r)));
+      root->farthest = MAX (root->farthest, run_at (runs, r)->farthest);
     }
   for (guint r = 0; r < runs->len; r++)
-    run_at (runs, r)->squared = run_at (runs, find_root (runs, r))->squared;
+    run_at (runs, r)->farthest = run_at (runs, find_root (runs, r))->farthest;
 }
 
 void
@@ -163,19 +181,12 @@ pp_fillable_init (PpFillable  *self,
                   double       bond,
                   double       dab)
 {
-  PpCellBox box = bed->body->cells->box;
-
   *self = (PpFillable) {
     .bed = bed,
     .bond = bond,
-    .i0 = box.i0 - 1,
-    .j0 = box.j0 - 1,
-    .width = box.i1 - box.i0 + 2,
-    .height = box.j1 - box.j0 + 2,
     .runs = g_array_sized_new (FALSE, FALSE, sizeof (PpFillableRun), bed->n_runs),
   };
-  for (guint r = 0; r < bed->n_runs; r++)
-    part_run (self, &bed->runs[r], fill_gap);
+  part_runs (self, fill_gap);
   find_regions (self->runs);
   measure_distances (self, dab);
   find_greatest (self);
@@ -184,7 +195,6 @@ pp_fillable_init (PpFillable  *self,
 void
 pp_fillable_clear (PpFillable *self)
 {
-  g_free (self->squared);
   g_array_unref (self->runs);
 }
 
@@ -200,16 +210,20 @@ pp_fillable_sum_up (const PpFillable *self,
                     double           *area,
                     double           *capacity)
 {
-  *area = *capacity = 0;
+  guint n_cells = 0;
+  double glue = 0; /* in a sum of its own: through a pointer it would go by memory, cell by cell */
+
   for (guint r = 0; r < self->runs->len; r++)
     {
       const PpFillableRun *run = pp_fillable_run (self, r);
-      guint n = (guint) (run->i1 - run->i0);
+      guint n = pp_fillable_count (run);
 
-      *area += CELL_AREA * n;
+      n_cells += n;
       for (guint k = run->first; k < run->first + n; k++)
-        *capacity += glue_in_cell (self, k);
+        glue += glue_in_cell (self, k);
     }
+  *area = CELL_AREA * n_cells;
+  *capacity = glue;
 }
 
 /* The greatest squared distance within a radius. */
@@ -234,7 +248,7 @@ find_row (GArray *runs,
     {
       guint middle = (low + high) / 2;
 
-      if (run_at (runs, middle)->row < row)
+      if (run_at (runs, middle)->span.j < row)
         low = middle + 1;
       else
         high = middle;
@@ -248,19 +262,19 @@ pp_fillable_glue_around (const PpFillable *self,
                          int               j,
                          double            radius)
 {
-  int column = i - self->i0, row = j - self->j0;
   int reach = (int) ceil (radius / PP_CELL), most = find_reach (radius);
   double sum = 0;
 
-  for (guint r = find_row (self->runs, row - reach); r < self->runs->len; r++)
+  for (guint r = find_row (self->runs, j - reach); r < self->runs->len; r++)
     {
       const PpFillableRun *run = pp_fillable_run (self, r);
+      PpSpan span = run->span;
 
-      if (run->row > row + reach)
+      if (span.j > j + reach)
         break;
-      for (int c = MAX (column - reach, run->i0); c < MIN (column + reach + 1, run->i1); c++)
-        if ((c - column) * (c - column) + (run->row - row) * (run->row - row) <= most)
-          sum += glue_in_cell (self, run->first + (guint) (c - run->i0));
+      for (int c = MAX (i - reach, span.i0); c < MIN (i + reach + 1, span.i1); c++)
+        if ((c - i) * (c - i) + (span.j - j) * (span.j - j) <= most)
+          sum += glue_in_cell (self, run->first + (guint) (c - span.i0));
     }
   return sum;
 }

@@ -2,9 +2,8 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Fillable cells stand on a grid of the piece's box, grown by one cell so that its border is never
- * fillable. The distance to the nearest cell that is not says how wide a dab may be there. Borrows
- * from the bed.
+ * The distance from a fillable cell to the nearest that is not says how wide a dab may be there.
+ * Borrows from the bed, and takes of its room.
  */
 #pragma once
 
@@ -12,28 +11,22 @@
 
 G_BEGIN_DECLS
 
-/* Fillable cells beside each other in a row, column i0 to i1 - 1 of the grid. */
+/* Fillable cells beside each other in a row. */
 typedef struct
 {
-  int            row;
-  int            i0;
-  int            i1;
-  guint          first;   /* in the bed */
-  const PpOwner *owner;   /* of each, and H */
+  PpSpan         span;
+  guint          first;    /* in the bed */
+  const PpOwner *owner;    /* of each, and H */
   const double  *below;
-  guint          root;    /* an earlier run of the same region, or itself */
-  int            squared; /* in cells: the greatest distance of its region */
+  const int     *squared;  /* in cells: distance to the nearest not fillable, up to what matters */
+  int            farthest; /* the greatest such distance of its region */
+  guint          root;     /* an earlier run of the same region, or itself */
 } PpFillableRun;
 
 typedef struct
 {
   const PpBed *bed;
   double       bond;    /* mm */
-  int          i0;      /* column and row of the grid's first cell */
-  int          j0;
-  int          width;
-  int          height;
-  int         *squared; /* in cells: distance to the nearest not fillable, as far as it matters */
   GArray      *runs;    /* PpFillableRun, row by row from the top, in each from the left */
 } PpFillable;
 
@@ -50,8 +43,7 @@ void   pp_fillable_clear (PpFillable  *self);
 void   pp_fillable_sum_up (const PpFillable *self,
                            double           *area,
                            double           *capacity);
-/* ml that it holds within `radius` mm of the middle of a cell, which is a column and a row of
- * cells of the panel. */
+/* ml that it holds within `radius` mm of the middle of a cell. */
 double pp_fillable_glue_around (const PpFillable *self,
                                 int               i,
                                 int               j,
@@ -67,12 +59,10 @@ pp_fillable_run (const PpFillable *self,
   return &g_array_index (self->runs, PpFillableRun, r);
 }
 
-/* Distances of a run's cells. */
-static inline const int *
-pp_fillable_squared (const PpFillable    *self,
-                     const PpFillableRun *run)
+static inline guint
+pp_fillable_count (const PpFillableRun *run)
 {
-  return self->squared + (gsize) run->row * (gsize) self->width + (gsize) run->i0;
+  return (guint) (run->span.i1 - run->span.i0);
 }
 
 G_END_DECLS

@@ -26,7 +26,7 @@ static double
 diameter_of (const PpFillableRun *run,
              double               dab)
 {
-  return fmin (dab, 2 * PP_CELL * sqrt (run->squared));
+  return fmin (dab, 2 * PP_CELL * sqrt (run->farthest));
 }
 
 /* Regions too small for a dab take none, unless all are: then the largest do. */
@@ -55,19 +55,14 @@ find_room (double diameter)
 
 static void
 places_init (Places *self,
-             guint   n)
+             guint   n,
+             PpRoom *room)
 {
-  double *columns = g_new (double, 4 * (gsize) n + 1); /* all in one, which `x` owns */
+  gsize column = n * sizeof (double);
 
-  *self = (Places) { 0, g_new (guint, n + 1), columns, columns + n, columns + 2 * (gsize) n,
-                     columns + 3 * (gsize) n };
-}
-
-static void
-places_clear (Places *self)
-{
-  g_free (self->cell);
-  g_free (self->x);
+  *self = (Places) { 0, pp_room_take (room, n * sizeof (guint)), pp_room_take (room, column),
+                     pp_room_take (room, column), pp_room_take (room, column),
+                     pp_room_take (room, column) };
 }
 
 static void
@@ -77,13 +72,11 @@ add_places (const PpFillable    *self,
             int                  least,
             Places              *places)
 {
-  const int *squared = pp_fillable_squared (self, run);
-
-  for (guint i = 0; i < (guint) (run->i1 - run->i0); i++)
+  for (guint i = 0; i < pp_fillable_count (run); i++)
     {
       guint p = places->n;
 
-      if (squared[i] < least)
+      if (run->squared[i] < least)
         continue;
       places->cell[p] = run->first + i;
       places->x[p] = self->bed->x[run->first + i];
@@ -102,7 +95,7 @@ find_places (const PpFillable *self,
   double least = find_least_diameter (self, dab, small), last = 0;
   int room = 0; /* for the last diameter */
 
-  places_init (places, self->bed->n);
+  places_init (places, self->bed->n, self->bed->room);
   for (guint r = 0; r < self->runs->len; r++)
     {
       const PpFillableRun *run = pp_fillable_run (self, r);
@@ -222,7 +215,6 @@ set_dabs (const PpFillable *self,
       joint->places[joint->n_places++] = make_dab (self, panel, &places, place);
       found = joint->n_places < PP_MAX_DABS && pick_next (&places, place, &place);
     }
-  places_clear (&places);
 }
 
 void

@@ -22,6 +22,7 @@ typedef struct
   PpCheck       *check;
   const PpCheck *previous; /* NULL: nothing of it holds */
   guint          n_both;   /* places in the stack that there are in both */
+  PpRoom        *room;     /* for the placement in hand */
   GPtrArray     *touched;  /* PpBody: something may have changed under and over it */
 } Stack;
 
@@ -29,9 +30,10 @@ static void
 stack_init (Stack         *self,
             PpCheck       *check,
             const PpCheck *previous,
+            PpRoom        *room,
             GPtrArray     *touched)
 {
-  *self = (Stack) { .check = check, .touched = touched };
+  *self = (Stack) { .check = check, .room = room, .touched = touched };
   if (previous == NULL || !pp_panel_has_same_ground (check->panel, previous->panel))
     return;
   self->previous = previous;
@@ -59,14 +61,16 @@ is_touched (const Stack  *self,
 }
 
 static void
-settle (PpCheck *check,
-        guint    index)
+settle (const Stack *self,
+        guint        index)
 {
-  g_autoptr (PpBed) bed = pp_under_make_bed (check->scene, check->rests, index);
+  PpCheck *check = self->check;
+  g_autoptr (PpBed) bed = pp_under_make_bed (check->scene, check->rests, index, self->room);
 
   check->rests[index] = pp_rest_new (check->scene, check->rests, index, bed);
   check->joints[index] = g_new0 (PpJoint, 1);
   pp_joint_find_places (check->joints[index], check->scene, bed, check->rests[index]);
+  pp_room_clear (self->room);
 }
 
 static void
@@ -86,7 +90,7 @@ settle_or_take_over (Stack *self,
 
   if (index >= self->n_both)
     {
-      settle (self->check, index);
+      settle (self, index);
       return;
     }
   before = self->previous->scene->bodies[index];
@@ -95,7 +99,7 @@ settle_or_take_over (Stack *self,
       take_over (self->check, self->previous, index);
       return;
     }
-  settle (self->check, index);
+  settle (self, index);
   if (now != before)
     {
       g_ptr_array_add (self->touched, (gpointer) before);
@@ -117,9 +121,10 @@ pp_settle_stack (PpCheck         *self,
                  GError         **error)
 {
   g_autoptr (GPtrArray) touched = g_ptr_array_new ();
+  g_autoptr (PpRoom) room = pp_room_new ();
   Stack stack;
 
-  stack_init (&stack, self, previous, touched);
+  stack_init (&stack, self, previous, room, touched);
   for (guint i = 0; i < self->n; i++)
     {
       if (g_cancellable_set_error_if_cancelled (cancellable, error))

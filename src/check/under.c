@@ -227,12 +227,13 @@ pp_under_find (const PpScene *scene,
 PpBed *
 pp_under_make_bed (const PpScene *scene,
                    PpRest       **rests,
-                   guint          index)
+                   guint          index,
+                   PpRoom        *room)
 {
   const PpCells *cells = scene->bodies[index]->cells;
-  double *below = g_new (double, cells->n_cells + 1);
-  PpOwner *owner = g_new (PpOwner, cells->n_cells + 1);
+  double *below = pp_room_take (room, cells->n_cells * sizeof *below);
+  PpOwner *owner = pp_room_take (room, cells->n_cells * sizeof *owner);
 
   pp_under_find (scene, rests, index, (PpStrips) { cells->spans, cells->n_spans }, below, owner);
-  return pp_bed_new (scene, index, below, owner);
+  return pp_bed_new (scene, index, below, owner, room);
 }

@@ -24,9 +24,11 @@ void   pp_under_find     (const PpScene *scene,
                           double        *height,
                           PpOwner       *owner);
 
-/* All that a placement finds under it, those before it being at rest. (transfer full) */
+/* All that a placement finds under it, those before it being at rest, until the room is cleared.
+ * (transfer full) */
 PpBed *pp_under_make_bed (const PpScene *scene,
                           PpRest       **rests,
-                          guint          index);
+                          guint          index,
+                          PpRoom        *room);
 
 G_END_DECLS

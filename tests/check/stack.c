@@ -163,13 +163,16 @@ make_panel (TestDraft *draft)
 static void
 settle (TestStack *self)
 {
+  g_autoptr (PpRoom) room = pp_room_new ();
+
   for (guint i = 0; i < self->scene->n_bodies; i++)
     {
-      g_autoptr (PpBed) bed = pp_under_make_bed (self->scene, self->rests, i);
+      g_autoptr (PpBed) bed = pp_under_make_bed (self->scene, self->rests, i, room);
 
       self->rests[i] = pp_rest_new (self->scene, self->rests, i, bed);
       self->joints[i] = g_new (PpJoint, 1);
       pp_joint_find_places (self->joints[i], self->scene, bed, self->rests[i]);
+      pp_room_clear (room);
     }
 }
 

@@ -4,6 +4,8 @@
  */
 #include "check/distance.h"
 
+#include <string.h>
+
 /* From every full square to every other, as the words say. */
 static int
 nearest_empty (const guint8 *full,
@@ -21,27 +23,86 @@ nearest_empty (const guint8 *full,
   return least;
 }
 
+/* Row by row; the grid's border is empty. */
+static guint
+find_spans (const guint8 *full,
+            int           width,
+            int           height,
+            PpSpan       *spans)
+{
+  guint n = 0;
+
+  for (int at = 1; at < width * height; at++)
+    {
+      if (full[at] && !full[at - 1])
+        spans[n++] = (PpSpan) { at / width, at % width, at % width };
+      if (full[at])
+        spans[n - 1].i1++;
+    }
+  return n;
+}
+
+/* Those beside each other that are one span, are two that touch. */
+static guint
+part_spans (PpSpan *spans,
+            guint   n)
+{
+  guint parted = n;
+
+  for (guint s = n; s-- > 0;)
+    if (spans[s].i1 - spans[s].i0 > 2)
+      {
+        memmove (spans + s + 1, spans + s, (parted - s) * sizeof *spans);
+        spans[s].i1 = spans[s + 1].i0 += 2;
+        parted++;
+      }
+  return parted;
+}
+
+static void
+compare_spans (const guint8 *full,
+               int           width,
+               int           height,
+               const PpSpan *spans,
+               guint         n_spans,
+               int           enough)
+{
+  g_autofree int *squared = g_new (int, width * height);
+  g_autofree int *farthest = g_new (int, n_spans + 1);
+  const int *next = squared;
+
+  pp_distance_squared (spans, n_spans, enough, squared, farthest);
+  for (guint s = 0; s < n_spans; s++)
+    {
+      int greatest = 0;
+
+      for (int i = spans[s].i0; i < spans[s].i1; i++)
+        {
+          int nearest = nearest_empty (full, width, height, i, spans[s].j);
+
+          if (enough < 128)
+            nearest = MIN (nearest, enough * enough);
+          greatest = MAX (greatest, nearest);
+          g_assert_cmpint (*next++, ==, nearest);
+        }
+      g_assert_cmpint (farthest[s], ==, greatest);
+    }
+}
+
 static void
 compare (const guint8 *full,
-         int             width,
-         int             height)
+         int           width,
+         int           height)
 {
   const int enough[] = { 1, 2, 5, 127, 128, 30000 };
+  g_autofree PpSpan *spans = g_new (PpSpan, width * height);
+  guint n = find_spans (full, width, height, spans);
 
   for (guint k = 0; k < G_N_ELEMENTS (enough); k++)
-    {
-      g_autofree int *squared = pp_distance_squared (full, width, height, enough[k]);
-
-      for (int y = 0; y < height; y++)
-        for (int x = 0; x < width; x++)
-          {
-            int nearest = nearest_empty (full, width, height, x, y);
-
-            if (enough[k] < 128)
-              nearest = MIN (nearest, enough[k] * enough[k]);
-            g_assert_cmpint (squared[y * width + x], ==, nearest);
-          }
-    }
+    compare_spans (full, width, height, spans, n, enough[k]);
+  n = part_spans (spans, n);
+  for (guint k = 0; k < G_N_ELEMENTS (enough); k++)
+    compare_spans (full, width, height, spans, n, enough[k]);
 }
 
 /* Seeded grids of every density, thin ones too. */
@@ -74,6 +135,9 @@ test_plain (void)
       full[y * 9 + x] = TRUE;
   compare (full, 9, 7);
   full[3 * 9 + 4] = FALSE;
+  compare (full, 9, 7);
+  for (int x = 1; x < 8; x++)
+    full[2 * 9 + x] = FALSE;
   compare (full, 9, 7);
 }
 
