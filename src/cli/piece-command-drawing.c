@@ -41,7 +41,6 @@ make (const char        *file,
     return pp_command_fail (file, error->message);
   draft.id = "drawing";
   draft.name = title;
-  draft.kind = PP_KIND_FILLER;
   draft.thickness = PP_USUAL_THICKNESS;
   made = pp_drawing_make (svg, part, &draft, &error);
   piece = made != NULL ? pp_answers_apply (answers, made, &error) : NULL;

@@ -144,7 +144,6 @@ make_one (const PpFound   *found,
 
   draft.id = id;
   draft.name = name;
-  draft.kind = PP_KIND_FILLER;
   draft.thickness = PP_USUAL_THICKNESS;
   draft.colour = NULL;
   made = pp_cutout_make (found, index, (PpRim) { wish->rim, wish->camera }, &draft, TRUE, at,

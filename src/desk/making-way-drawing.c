@@ -267,7 +267,6 @@ make (const PpMaking *making,
     }
   draft.id = "drawing";
   draft.name = making->drawing_name;
-  draft.kind = PP_KIND_FILLER;
   draft.thickness = USUAL_THICKNESS;
   return pp_drawing_make (making->drawing, making->element, &draft, error);
 }

@@ -62,7 +62,6 @@ make_one (const PpMaking *making,
                                 picking->found->outlines[piece]);
   draft.id = "picture";
   draft.name = name;
-  draft.kind = PP_KIND_FILLER;
   draft.thickness = USUAL_THICKNESS;
   draft.colour = NULL;
   return pp_cutout_make (picking->found, piece, rim, &draft, with_art, &at, error);

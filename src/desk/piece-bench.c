@@ -264,6 +264,7 @@ put_on_action (GtkWidget  *widget,
   self->step = self->kept = 0;
   g_array_append_val (self->steps, next);
   next = (PpMaking) { 0 };
+  g_clear_pointer (&self->piece, pp_piece_unref);
   go_to (self, 0);
   gtk_label_set_text (self->summary, said);
   gtk_widget_set_visible (GTK_WIDGET (self->summary), TRUE); /* beside what the next is missing */

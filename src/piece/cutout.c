@@ -10,6 +10,7 @@
 #include "art/taken.h"
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
+#include "piece/kind-guess.h"
 #include "piece/srgb.h"
 #include "shape/polygon.h"
 
@@ -277,6 +278,7 @@ pp_cutout_make (const PpFound *found,
     }
   if (draft->colour == NULL)
     made.colour = colour = mean_colour (found, piece);
+  made.kind = pp_kind_guess (outline);
   made.outline = outline;
   made.art = art;
   return pp_piece_new (&made, error);

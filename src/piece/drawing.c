@@ -14,6 +14,7 @@
 #include "panel/i18n.h"
 #include "panel/panel-error.h"
 #include "piece/frame.h"
+#include "piece/kind-guess.h"
 #include "piece/trace.h"
 #include "shape/polygon.h"
 
@@ -333,6 +334,7 @@ pp_drawing_make (GBytes        *svg,
     }
   if (element != NULL)
     cut = cut_off (art, outline);
+  piece.kind = pp_kind_guess (outline);
   piece.outline = outline;
   piece.art = cut != NULL ? cut : art;
   return pp_piece_new (&piece, error);

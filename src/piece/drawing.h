@@ -9,8 +9,8 @@
 
 G_BEGIN_DECLS
 
-/* A piece like `draft`, which says all but outline and art: its art is the drawing, its outline
- * the drawing's silhouette, within 0.05 mm up to 120 mm a side, sharp corners within 0.15. Covered
+/* A piece like `draft`, which says all but outline, kind and art: its kind is guessed, its art is
+ * the drawing, its outline the drawing's silhouette, within 0.05 mm up to 120 mm a side, sharp corners within 0.15. Covered
  * is what is at least half as opaque as the most opaque place, lines included; specks and pinholes
  * under 1 mm² are left out. `element` (nullable) is the id of the part of which the outline is
  * taken; then the drawing is cut off at it, and a part that is only a line counts with what it

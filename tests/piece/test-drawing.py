@@ -82,6 +82,18 @@ REFUSED = {
     'a scale beyond all': HEAD + 'width="1000000mm" height="1mm" viewBox="0 0 1 1">'
                                  '<rect width="1" height="1"/></svg>',
 }
+# What each looks like, for the maker to correct; plain cases, far from where one ends and the next begins.
+KINDS = {
+    'a rod': ('<rect width="90" height="5" transform="rotate(30)" x="20"/>', 'stem'),
+    'a bent rod': ('<path d="M10 40A45 45 0 0 1 95 50" fill="none" stroke="green" stroke-width="5"/>', 'stem'),
+    'a leaf': ('<ellipse cx="40" cy="40" rx="34" ry="12" transform="rotate(50 40 40)"/>', 'leaf'),
+    'a blade': ('<path d="M5 50Q50 40 95 50Q50 60 5 50Z"/>', 'leaf'),
+    'petals': (f'<polygon points="{points(STAR)}"/>', 'flower'),
+    'a pebble': ('<ellipse cx="50" cy="50" rx="20" ry="17"/>', 'filler'),
+    'a shard': ('<path d="M20 20L60 25L50 60L30 50Z"/>', 'filler'),
+}
+
+
 def run(folder, text, *options):
     path = os.path.join(folder, 'Wall fern.svg')
     with open(path, 'w', encoding='utf-8') as file:
@@ -119,10 +131,21 @@ def same_again(folder, piece, outline):
     return Polygon(rings[0], rings[1:]).hausdorff_distance(outline) < 0.4
 
 
+def check_kinds(folder):
+    for name, (text, kind) in KINDS.items():
+        done = run(folder, f'{HEAD}viewBox="0 -10 100 120">{text}</svg>', '--json')
+        guessed = json.loads(done.stdout)['pieces'][0]['kind'] if done.returncode == 0 else done.stderr
+        check(f'{name} looks like a {kind}', guessed == kind, guessed)
+    told, = json.loads(run(folder, f'{HEAD}viewBox="0 0 99 99">{KINDS["a leaf"][0]}</svg>', 'kind=bud',
+                           '--json').stdout)['pieces']
+    check('a kind that was told stays', told['kind'] == 'bud', told['kind'])
+
+
 def main():
     with tempfile.TemporaryDirectory() as folder:
         for name, (text, shape) in DRAWINGS.items():
             check_drawing(folder, name, HEAD + text + '</svg>', shape)
+        check_kinds(folder)
         for name, text in REFUSED.items():
             done = run(folder, text)
             words = done.stderr.decode()
