@@ -6,6 +6,8 @@
  * In a group the arrow keys choose, Tab passes over the others.
  * Properties: "sketch" (PpSketchKind), "words", and "hint" (nullable), a few words more under
  * them, which are also its description for those who hear it.
+ * Signals: "pointed" after a press with the pointer, once what follows from it is shown, also where
+ * it was chosen already: the keys may then go where the next is told, as Tab would bring them.
  */
 #pragma once
 

@@ -220,6 +220,15 @@ touch_cb (PpChoice          *choice,
   pp_piece_bench_change (self->bench, &next, "touch");
 }
 
+/* How much light is asked next. */
+static void
+touch_pointed_cb (PpChoice          *choice,
+                  PpMakingQuestions *self)
+{
+  if (choice != self->touches[PP_TOUCH_ALL])
+    gtk_widget_grab_focus (GTK_WIDGET (self->gap));
+}
+
 static void
 light_cb (PpChoice          *choice,
           PpMakingQuestions *self)
@@ -349,6 +358,8 @@ pp_making_questions_init (PpMakingQuestions *self)
   gtk_widget_init_template (GTK_WIDGET (self));
   add_choices (self, self->kind_box, self->kinds, kind_rows, N_KINDS, G_CALLBACK (kind_cb));
   add_choices (self, self->touch_box, self->touches, touch_rows, N_TOUCHES, G_CALLBACK (touch_cb));
+  for (guint i = 0; i < N_TOUCHES; i++)
+    g_signal_connect (self->touches[i], "pointed", G_CALLBACK (touch_pointed_cb), self);
   add_choices (self, self->light_box, self->lights, light_rows, N_LIGHTS, G_CALLBACK (light_cb));
   gtk_label_set_mnemonic_widget (self->name_title, GTK_WIDGET (self->name));
   gtk_accessible_update_relation (GTK_ACCESSIBLE (self->name), GTK_ACCESSIBLE_RELATION_LABELLED_BY,

@@ -99,6 +99,19 @@ recipe_cb (PpChoice       *choice,
   pp_piece_bench_change (self->bench, &next, "recipe");
 }
 
+/* Its first measure is asked next. */
+static void
+recipe_pointed_cb (PpChoice       *choice,
+                   PpMeasuresForm *self)
+{
+  for (guint i = 0; i < PP_N_MEASURES; i++)
+    if (self->entries[i] != NULL && gtk_widget_get_visible (GTK_WIDGET (self->entries[i])))
+      {
+        gtk_widget_grab_focus (GTK_WIDGET (self->entries[i]));
+        return;
+      }
+}
+
 static void
 measured_cb (PpFigureEntry  *entry,
              double          value,
@@ -167,6 +180,7 @@ new_recipe (PpMeasuresForm *self,
   gtk_check_button_set_group (GTK_CHECK_BUTTON (choice), recipe > 0
                               ? GTK_CHECK_BUTTON (self->recipes[0]) : NULL);
   g_signal_connect (choice, "toggled", G_CALLBACK (recipe_cb), self);
+  g_signal_connect (choice, "pointed", G_CALLBACK (recipe_pointed_cb), self);
   return choice;
 }
 

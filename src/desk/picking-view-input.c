@@ -181,7 +181,10 @@ drag_end_cb (GtkGestureDrag *drag,
   else if (self->tool == PP_TOOL_CHOOSE)
     {
       if (self->found != NULL && pp_found_at (self->found, at, &piece))
-        choose (self, piece);
+        {
+          choose (self, piece);
+          g_signal_emit (self, pp_picking_view_signals[PP_PICKING_PRESSED], 0);
+        }
     }
   else
     {

@@ -139,6 +139,7 @@ pp_picking_view_class_init (PpPickingViewClass *klass)
   object_class->dispose = pp_picking_view_dispose;
   object_class->finalize = pp_picking_view_finalize;
   pp_picking_view_signals[PP_PICKING_CHOSEN] = add_signal (object_class, "chosen", G_TYPE_UINT);
+  pp_picking_view_signals[PP_PICKING_PRESSED] = add_signal (object_class, "pressed", G_TYPE_NONE);
   pp_picking_view_signals[PP_PICKING_LEFT_OUT] = add_signal (object_class, "left-out", G_TYPE_UINT);
   pp_picking_view_signals[PP_PICKING_STROKE] = add_signal (object_class, "stroke", G_TYPE_POINTER);
   pp_picking_view_signals[PP_PICKING_MARKED] = add_signal (object_class, "marked", G_TYPE_BOOLEAN);

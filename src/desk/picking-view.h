@@ -5,7 +5,8 @@
  * Squared it shows the sheet in mm; while marks are set, or where it is not squared yet, the photo
  * as it is. It takes focus: what its tool does by the pointer, arrow keys and Return do too.
  * Signals: chosen (guint), left-out (guint), by number; stroke (gpointer PpStroke, borrowed), mm;
- * marked (gboolean stepped), pp_picking_view_get_marks() has them; tool, it is another now.
+ * marked (gboolean stepped), pp_picking_view_get_marks() has them; tool, it is another now;
+ * pressed, the chosen one, with the pointer.
  */
 #pragma once
 

@@ -391,6 +391,14 @@ chosen_cb (GtkWidget     *from,
   pp_piece_bench_amend (self->bench, &next);
 }
 
+/* Pressed to say more about it. */
+static void
+pressed_cb (PpPickingView *view,
+            PpPictureForm *self)
+{
+  pp_piece_bench_begin_asking (self->bench);
+}
+
 static void
 left_out_cb (GtkWidget     *from,
              guint          piece,
@@ -571,6 +579,7 @@ pp_picture_form_new (PpPieceBench *bench)
   g_signal_connect (self->work, "seen", G_CALLBACK (seen_cb), self);
   g_signal_connect (self->work, "done", G_CALLBACK (done_cb), self);
   g_signal_connect (self->view, "chosen", G_CALLBACK (chosen_cb), self);
+  g_signal_connect (self->view, "pressed", G_CALLBACK (pressed_cb), self);
   g_signal_connect (self->view, "left-out", G_CALLBACK (left_out_cb), self);
   g_signal_connect (self->view, "stroke", G_CALLBACK (stroke_cb), self);
   g_signal_connect (self->view, "marked", G_CALLBACK (marked_cb), self);

@@ -344,6 +344,13 @@ way_cb (PpChoice     *choice,
 }
 
 static void
+way_pointed_cb (PpChoice     *choice,
+                PpPieceBench *self)
+{
+  gtk_widget_child_focus (GTK_WIDGET (self->forms), GTK_DIR_TAB_FORWARD);
+}
+
+static void
 pressed_cb (PpPieceView  *view,
             double        x,
             double        y,
@@ -443,6 +450,7 @@ add_ways (PpPieceBench *self)
       self->ways[i] = choice;
       gtk_stack_add_named (self->forms, way->new_form (self), way->name);
       g_signal_connect (choice, "toggled", G_CALLBACK (way_cb), self);
+      g_signal_connect (choice, "pointed", G_CALLBACK (way_pointed_cb), self);
     }
   pp_shown_page_tell (self->forms);
   pp_shown_page_tell (self->views);
@@ -556,6 +564,13 @@ pp_piece_bench_amend (PpPieceBench   *self,
   pp_making_clear (&g_array_index (self->steps, PpMaking, self->step));
   g_array_index (self->steps, PpMaking, self->step) = copy;
   show (self);
+}
+
+void
+pp_piece_bench_begin_asking (PpPieceBench *self)
+{
+  g_return_if_fail (PP_IS_PIECE_BENCH (self));
+  gtk_widget_child_focus (GTK_WIDGET (self->questions), GTK_DIR_TAB_FORWARD);
 }
 
 void

@@ -39,6 +39,8 @@ void            pp_piece_bench_change       (PpPieceBench   *self,
  * otherwise, only more is known or something else is looked at. */
 void            pp_piece_bench_amend        (PpPieceBench   *self,
                                              const PpMaking *next);
+/* The keys go to the first of what is asked of every piece. */
+void            pp_piece_bench_begin_asking (PpPieceBench   *self);
 /* Shows `view` (transfer floating) in place of the piece while the way of this name is chosen. Once
  * a way, while its form is made. */
 void            pp_piece_bench_set_view     (PpPieceBench   *self,

@@ -26,10 +26,11 @@ PpOutline *pp_cutout_outline (const PpFound *found,
                               guint          piece,
                               PpRim          rim,
                               GError       **error);
-/* A piece like `draft`, which says all but outline, kind, art, and colour if it is NULL: its kind is
- * guessed, its art is what the photo shows of it, its colour the mean of that; without `with_art`,
- * which is much faster, it has none. `at`: where its origin, the middle of its area, lies in the squared frame. Returns
- * (transfer full). Errors: as above, as pp_piece_new(), and PP_PHOTO_ERROR_SIZE. */
+/* A piece like `draft`, which says all but outline, kind, art, and colour if it is NULL: its kind
+ * is guessed, its art is what the photo shows of it, its colour the mean of that; without
+ * `with_art`, which is much faster, it has none. `at`: where its origin, the middle of its area,
+ * lies in the squared frame. Returns (transfer full). Errors: as above, as pp_piece_new(), and
+ * PP_PHOTO_ERROR_SIZE. */
 PpPiece   *pp_cutout_make    (const PpFound *found,
                               guint          piece,
                               PpRim          rim,

@@ -62,6 +62,27 @@ def pressed(session):
     steps.end(desk)
 
 
+def led_on(session):
+    """After a press the keys are where the next is told; chosen by the keys, they stay."""
+    desk, path = open_bench(session, 'led')
+
+    def has_keys(role, name):
+        now = desk.get_focused()
+        return now is not None and (now.role, now.name) == (role, name)
+    for choice, field in (('Leaf', 'Length'), ('Its rim', 'Light under the high part'), ('Ring sheet', '12'),
+                          ('Ring sheet', '12')):
+        desk.press('radio', choice)
+        check(f'{choice} pressed: {field} is next', steps.is_true_soon(lambda: has_keys('text box', field)))
+    steps.tab_to(desk, 'what touches', lambda node: node.role == 'radio' and node.name == 'Its rim')
+    desk.key('Left')
+    desk.find('radio', 'Its middle', 'checked')
+    check('by the keys the next may be chosen too', not steps.is_true_soon(
+        lambda: not has_keys('radio', 'Its middle'), 2))
+    desk.key('Escape')
+    desk.press('label', 'Leave it')
+    steps.end(desk)
+
+
 def get_width(outline, up):
     x0, y0, x1, y1 = outline.bounds
     y = y1 - up * (y1 - y0)
@@ -113,7 +134,7 @@ def undo_in_bench(session):
     desk.find('label', lambda name: '× 2 3/4 in' in name)
     desk.key('Escape')
     desk.wait_gone('radio', 'From measures')
-    check('Escape leaves without a question where nothing changed', desk.find_now('button', 'Leave it') is None)
+    check('Escape leaves without a question where nothing changed', desk.find_now('label', 'Leave it') is None)
     desk.click(steps.get_pieces(desk)[0])
     desk.key('shift+Right')
     steps.check_saved(desk, path, 'a step on the glass is saved', lambda p: p['p0']['x'] != 60)
@@ -246,4 +267,4 @@ def shelf(session):
     steps.end(desk)
 
 
-run(Session(), [leaf, pressed, undo_in_bench, change, box, shelf])
+run(Session(), [leaf, pressed, led_on, undo_in_bench, change, box, shelf])
