@@ -4,8 +4,8 @@
  */
 #include "advise/glance-private.h"
 
-#include "check/refraction.h"
 #include "panel/tolerance.h"
+#include "shape/refraction.h"
 
 #define STEP 1.0        /* mm along the wire, straight on */
 #define STEP_ASLANT 3.0

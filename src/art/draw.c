@@ -10,6 +10,7 @@
 #include "art/draw.h"
 
 #include "art/draw-private.h"
+#include "shape/refraction.h"
 
 #define VEIL_FROM_BEHIND 0.55
 
@@ -89,12 +90,12 @@ get_wire_shift (const PpScene *scene,
 {
   const PpBackground *background = scene->panel->background;
   double steep = hypot (slant.x, slant.y);
-  double inside, shift;
+  double shift;
 
   if (steep < PP_TIE || scene->panel->wire == NULL)
     return (PpPoint) { 0, 0 };
-  inside = asin (sin (atan (steep)) / background->glass.refractive_index);
-  shift = scene->panel->wire->diameter / 2 * steep + background->thickness * tan (inside);
+  shift = scene->panel->wire->diameter / 2 * steep
+          + pp_refraction_shift (background->thickness, steep, background->glass.refractive_index);
   return (PpPoint) { shift * slant.x / steep, shift * slant.y / steep };
 }
 

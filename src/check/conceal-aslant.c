@@ -12,8 +12,8 @@
 #include "check/conceal-private.h"
 
 #include "check/finding.h"
-#include "check/refraction.h"
 #include "check/sight-leg.h"
+#include "shape/refraction.h"
 
 #define PART 0.5 /* mm */
 #define RADIANS (G_PI / 180)

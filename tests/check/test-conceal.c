@@ -4,7 +4,7 @@
  */
 #include "check/conceal-private.h"
 #include "check/questions.h"
-#include "check/refraction.h"
+#include "shape/refraction.h"
 
 #include "stack.h"
 

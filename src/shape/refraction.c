@@ -2,7 +2,7 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
-#include "check/refraction.h"
+#include "shape/refraction.h"
 
 #include <math.h>
 
