@@ -150,7 +150,7 @@ measure_corner (Overhang *self,
 
   if (pp_cover_contains (&self->background, p))
     return;
-  distance = pp_bands_nearest (self->background.bands, p, self->far, &self->near);
+  distance = pp_bands_nearest (self->background.bands, p, self->far, self->distance, &self->near);
   if (distance <= self->distance)
     return;
   self->distance = distance;

@@ -167,20 +167,33 @@ gap_to (const PpBands *self,
   return gap * gap;
 }
 
-/* From the band of the point up and down, for as long as a band can have a nearer side. */
+/* Whether a band can have a side that matters. */
+static gboolean
+may_matter (const PpBands *self,
+            guint          band,
+            double         y,
+            const Nearest *nearest,
+            double         enough)
+{
+  return nearest->least > enough * enough && gap_to (self, band, y) < nearest->least;
+}
+
+/* From the band of the point up and down. */
 double
 pp_bands_nearest (const PpBands *self,
                   PpPoint        p,
                   double         far,
+                  double         enough,
                   PpPoint       *where)
 {
   guint middle = pp_bands_at (self, p.y);
   Nearest nearest = { far * far, far, NULL };
 
   look_in (self, middle, p, &nearest);
-  for (guint band = middle; band > 0 && gap_to (self, band - 1, p.y) < nearest.least; band--)
-    look_in (self, band - 1, p, &nearest);
-  for (guint band = middle + 1; band < self->n && gap_to (self, band, p.y) < nearest.least; band++)
+  for (guint band = middle; band-- > 0 && may_matter (self, band, p.y, &nearest, enough);)
+    look_in (self, band, p, &nearest);
+  for (guint band = middle + 1;
+       band < self->n && may_matter (self, band, p.y, &nearest, enough); band++)
     look_in (self, band, p, &nearest);
   if (where != NULL && nearest.side != NULL)
     {
@@ -197,5 +210,5 @@ pp_bands_distance (const PpBands *self,
                    PpPoint        p,
                    double         far)
 {
-  return pp_bands_nearest (self, p, far, NULL);
+  return pp_bands_nearest (self, p, far, 0, NULL);
 }

@@ -31,10 +31,12 @@ void     pp_bands_unref    (PpBands         *self);
 double   pp_bands_distance (const PpBands *self,
                             PpPoint        p,
                             double         far);
-/* The same; `where` (nullable) gets the place on that side, unless none is nearer than `far`. */
+/* The same, or to some side that is no farther than `enough`, 0 for the nearest; `where` (nullable)
+ * gets the place on that side, unless none is nearer than `far`. */
 double   pp_bands_nearest  (const PpBands *self,
                             PpPoint        p,
                             double         far,
+                            double         enough,
                             PpPoint       *where);
 
 /* The band at a height, the first or the last beyond the outline. */
