@@ -15,6 +15,8 @@ bed_alloc (const PpBody *body,
 
   self->body = body;
   self->room = room;
+  self->n_runs_held = body->cells->n_spans;
+  self->runs = g_new (PpBedRun, self->n_runs_held);
   self->x = pp_room_take (room, column);
   self->y = pp_room_take (room, column);
   self->h = pp_room_take (room, column);
@@ -25,7 +27,6 @@ bed_alloc (const PpBody *body,
 /* `cell` is the body's own number of its first. */
 static void
 add_run (PpBed   *self,
-         GArray  *runs,
          PpBedRun run,
          guint    cell)
 {
@@ -39,15 +40,12 @@ add_run (PpBed   *self,
   for (guint k = run.first; k < run.first + run.n; k++)
     self->y[k] = row;
   self->n += run.n;
-  g_array_append_val (runs, run);
-}
-
-static gboolean
-is_bare (const PpCells *part,
-         int            i,
-         int            j)
-{
-  return part != NULL && pp_cells_contain (part, i, j);
+  if (self->n_runs == self->n_runs_held)
+    {
+      self->n_runs_held = 2 * self->n_runs + 1;
+      self->runs = g_renew (PpBedRun, self->runs, self->n_runs_held);
+    }
+  self->runs[self->n_runs++] = run;
 }
 
 /* Of a run, `n` cells from the one at `start` on. */
@@ -68,50 +66,89 @@ part_of_run (const PpBedRun *run,
 static const double bare_ground = 0;
 static const PpOwner bare_background = PP_OWNER (PP_OWNER_BACKGROUND, 0);
 
-/* Parts it where nothing lies, and where the pocket is. */
+/* Parts it where nothing lies. */
 static void
-part_run (PpBed         *self,
-          GArray        *runs,
-          const PpCells *part,
-          PpBedRun       run,
-          guint          cell)
+part_run (PpBed   *self,
+          PpBedRun run,
+          guint    cell)
+{
+  guint8 *owned = pp_room_take (self->room, run.n);
+  guint first, end = 0;
+
+  pp_loop_owned (run.owner, run.n, owned);
+  while (pp_loop_find_stretch (owned, run.n, &first, &end))
+    add_run (self, part_of_run (&run, first, end - first), cell + first);
+}
+
+/* And where the pocket is. */
+static void
+part_by_pocket (PpBed         *self,
+                const PpCells *part,
+                PpBedRun       run,
+                guint          cell)
 {
   guint start = 0;
 
   for (guint k = 0; k < run.n; k++)
     {
-      gboolean bare = is_bare (part, run.i0 + (int) k, run.j);
+      gboolean bare = pp_cells_contain (part, run.i0 + (int) k, run.j);
 
       if (!bare && run.owner[k] != PP_OWNER_NOTHING)
         continue;
       if (start < k)
-        add_run (self, runs, part_of_run (&run, start, k - start), cell + start);
+        add_run (self, part_of_run (&run, start, k - start), cell + start);
       if (bare)
-        add_run (self, runs, (PpBedRun) { .j = run.j, .i0 = run.i0 + (int) k, .n = 1,
-                                          .below = &bare_ground, .owner = &bare_background },
+        add_run (self, (PpBedRun) { .j = run.j, .i0 = run.i0 + (int) k, .n = 1,
+                                    .below = &bare_ground, .owner = &bare_background },
                  cell + k);
       start = k + 1;
     }
   if (start < run.n)
-    add_run (self, runs, part_of_run (&run, start, run.n - start), cell + start);
+    add_run (self, part_of_run (&run, start, run.n - start), cell + start);
+}
+
+/* Whether all its cells are the background's: then something lies in each. */
+static gboolean
+is_on_background (const PpScene *scene,
+                  PpSpan         span)
+{
+  const PpCells *cells = scene->background_cells;
+
+  for (guint k = pp_cells_find_row (cells, span.j);
+       k < cells->n_spans && cells->spans[k].j == span.j; k++)
+    if (cells->spans[k].i0 <= span.i0 && cells->spans[k].i1 >= span.i1)
+      return TRUE;
+  return FALSE;
+}
+
+static gboolean
+may_have_knot (const PpScene *scene,
+               PpSpan         span)
+{
+  for (guint i = 0; i < scene->n_knots; i++)
+    if (pp_cell_boxes_meet (scene->knot_cells[i]->box,
+                            (PpCellBox) { span.i0, span.j, span.i1, span.j + 1 }))
+      return TRUE;
+  return FALSE;
 }
 
 static void
 add_span (PpBed         *self,
-          GArray        *runs,
+          const PpScene *scene,
           const PpCells *part,
           PpSpan         span,
           guint          cell)
 {
   PpBedRun run = { .j = span.j, .i0 = span.i0, .n = (guint) (span.i1 - span.i0),
-                   .below = self->below + cell, .owner = self->owner + cell };
-  gboolean nothing;
+                   .below = self->below + cell, .owner = self->owner + cell,
+                   .has_knot = may_have_knot (scene, span) };
 
-  pp_loop_owners (run.owner, run.n, &nothing, &run.has_knot);
-  if (nothing || part != NULL)
-    part_run (self, runs, part, run, cell);
+  if (part != NULL)
+    part_by_pocket (self, part, run, cell);
+  else if (is_on_background (scene, span))
+    add_run (self, run, cell);
   else
-    add_run (self, runs, run, cell);
+    part_run (self, run, cell);
 }
 
 PpBed *
@@ -125,7 +162,6 @@ pp_bed_new (const PpScene *scene,
   int pocket = scene->pockets[index];
   const PpCells *part = pocket == PP_NO_INDEX ? NULL : scene->parts[pocket].cells;
   PpBed *self = bed_alloc (body, room);
-  GArray *runs = g_array_sized_new (FALSE, FALSE, sizeof (PpBedRun), body->cells->n_spans);
   guint cell = 0;
 
   self->below = below;
@@ -134,11 +170,9 @@ pp_bed_new (const PpScene *scene,
     {
       const PpSpan *span = &body->cells->spans[k];
 
-      add_span (self, runs, part, *span, cell);
+      add_span (self, scene, part, *span, cell);
       cell += (guint) (span->i1 - span->i0);
     }
-  self->n_runs = runs->len;
-  self->runs = (PpBedRun *) (gpointer) g_array_free (runs, FALSE);
   return self;
 }
 

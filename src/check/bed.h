@@ -36,6 +36,7 @@ typedef struct
   double       *h;         /* H - u, u being the underside, level */
   double       *gap;       /* to the piece at rest; set by settling */
   guint         n_runs;
+  guint         n_runs_held; /* there is memory for so many */
   PpBedRun     *runs;      /* row by row, in each from the left */
   double       *below;     /* H of all cells of the body, span by span */
   PpOwner      *owner;

@@ -11,8 +11,6 @@
 #include "check/finding.h"
 #include "check/loops.h"
 
-#include <string.h>
-
 #define CELL_AREA (PP_CELL * PP_CELL)
 #define MM3_PER_ML 1000.0
 
@@ -44,19 +42,14 @@ part_run (PpFillable     *self,
           double          fill_gap,
           guint8         *fills)
 {
-  const guint8 *first = fills, *end;
+  guint first, end = 0;
 
   pp_loop_no_more (self->bed->gap + of->first, of->n, fill_gap + PP_TIE, fills);
   for (guint k = 0; k < of->n && of->has_knot; k++)
     if (pp_owner_kind (of->owner[k]) == PP_OWNER_KNOT)
       fills[k] = FALSE;
-  while ((first = memchr (first, TRUE, of->n - (guint) (first - fills))) != NULL)
-    {
-      end = memchr (first, FALSE, of->n - (guint) (first - fills));
-      end = end != NULL ? end : fills + of->n;
-      add_stretch (self, of, (guint) (first - fills), (guint) (end - fills));
-      first = end;
-    }
+  while (pp_loop_find_stretch (fills, of->n, &first, &end))
+    add_stretch (self, of, first, end);
 }
 
 /* Most often a run is fillable wholly, or not at all. */

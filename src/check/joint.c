@@ -11,6 +11,8 @@
 #include "check/finding.h"
 #include "check/loops.h"
 
+#include <string.h>
+
 /* Where dabs may be centred, row by row from the top, each from the left. */
 typedef struct
 {
@@ -18,6 +20,7 @@ typedef struct
   guint  *cell;     /* in the bed */
   double *x;        /* mm from the centre of mass */
   double *y;
+  double *gap;
   double *diameter;
   double *score;    /* mm²; PP_LOOP_NEVER: not at all */
 } Places;
@@ -60,30 +63,53 @@ places_init (Places *self,
 {
   gsize column = n * sizeof (double);
 
-  *self = (Places) { 0, pp_room_take (room, n * sizeof (guint)), pp_room_take (room, column),
-                     pp_room_take (room, column), pp_room_take (room, column),
-                     pp_room_take (room, column) };
+  *self = (Places) {
+    .cell = pp_room_take (room, n * sizeof (guint)),
+    .x = pp_room_take (room, column),
+    .y = pp_room_take (room, column),
+    .gap = pp_room_take (room, column),
+    .diameter = pp_room_take (room, column),
+    .score = pp_room_take (room, column),
+  };
 }
 
+/* `n` cells of the bed from the `first` on. */
+static void
+add_stretch (const PpBed *bed,
+             guint        first,
+             guint        n,
+             double       diameter,
+             Places      *places)
+{
+  guint p = places->n;
+
+  memcpy (places->x + p, bed->x + first, n * sizeof (double));
+  memcpy (places->y + p, bed->y + first, n * sizeof (double));
+  memcpy (places->gap + p, bed->gap + first, n * sizeof (double));
+  for (guint i = 0; i < n; i++)
+    {
+      places->diameter[p + i] = diameter;
+      places->score[p + i] = PP_LOOP_FAR;
+    }
+  for (guint i = 0; i < n; i++)
+    places->cell[p + i] = first + i;
+  places->n += n;
+}
+
+/* `has_room` has room for each cell. */
 static void
 add_places (const PpFillable    *self,
             const PpFillableRun *run,
             double               diameter,
             int                  least,
+            guint8              *has_room,
             Places              *places)
 {
-  for (guint i = 0; i < pp_fillable_count (run); i++)
-    {
-      guint p = places->n;
+  guint n = pp_fillable_count (run), first, end = 0;
 
-      if (run->squared[i] < least)
-        continue;
-      places->cell[p] = run->first + i;
-      places->x[p] = self->bed->x[run->first + i];
-      places->y[p] = self->bed->y[run->first + i];
-      places->diameter[p] = diameter;
-      places->n++;
-    }
+  pp_loop_no_nearer (run->squared, n, least, has_room);
+  while (pp_loop_find_stretch (has_room, n, &first, &end))
+    add_stretch (self->bed, run->first + first, end - first, diameter, places);
 }
 
 static void
@@ -93,6 +119,7 @@ find_places (const PpFillable *self,
              Places           *places)
 {
   double least = find_least_diameter (self, dab, small), last = 0;
+  guint8 *has_room = pp_room_take (self->bed->room, self->bed->n);
   int room = 0; /* for the last diameter */
 
   places_init (places, self->bed->n, self->bed->room);
@@ -106,7 +133,7 @@ find_places (const PpFillable *self,
       if (diameter != last)
         room = find_room (diameter);
       last = diameter;
-      add_places (self, run, diameter, room, places);
+      add_places (self, run, diameter, room, has_room, places);
     }
 }
 
@@ -120,28 +147,20 @@ reach_of (const Places *places,
 /* The nearest to the centre of mass; if any place is in contact, of those. FALSE without a
  * place. */
 static gboolean
-pick_first (const PpBed  *bed,
-            const Places *places,
+pick_first (const Places *places,
             double        contact,
             guint        *which)
 {
-  const double *gap = bed->gap;
-  double least = INFINITY, least_touching = INFINITY;
+  double least, least_touching;
   gboolean any;
 
-  for (guint p = 0; p < places->n; p++)
-    {
-      double reach = reach_of (places, p);
-
-      least = MIN (least, reach);
-      if (reach < least_touching && !pp_is_over (gap[places->cell[p]], contact))
-        least_touching = reach;
-    }
-  any = isfinite (least_touching);
+  pp_loop_nearest (places->x, places->y, places->gap, places->n, contact + PP_TIE, &least,
+                   &least_touching);
+  any = least_touching < PP_LOOP_FAR;
   least = sqrt (any ? least_touching : least) + PP_TIE;
   for (guint p = 0; p < places->n; p++)
     if (reach_of (places, p) <= least * least
-        && (!any || !pp_is_over (gap[places->cell[p]], contact)))
+        && (!any || !pp_is_over (places->gap[p], contact)))
       {
         *which = p;
         return TRUE;
@@ -207,9 +226,7 @@ set_dabs (const PpFillable *self,
 
   find_places (self, pp_panel_get_limit (panel, PP_LIMIT_DAB),
                pp_panel_get_limit (panel, PP_LIMIT_DAB_SMALL), &places);
-  for (guint p = 0; p < places.n; p++)
-    places.score[p] = PP_LOOP_FAR;
-  found = pick_first (self->bed, &places, pp_panel_get_limit (panel, PP_LIMIT_CONTACT), &place);
+  found = pick_first (&places, pp_panel_get_limit (panel, PP_LIMIT_CONTACT), &place);
   while (found)
     {
       joint->places[joint->n_places++] = make_dab (self, panel, &places, place);

@@ -91,23 +91,6 @@ pp_loop_greatest (const double *x,
 }
 
 PP_WIDE void
-pp_loop_owners (const PpOwner *owners,
-                guint          n,
-                gboolean      *nothing,
-                gboolean      *knot)
-{
-  PpOwner any_nothing = 0, any_knot = 0;
-
-  for (guint i = 0; i < n; i++)
-    {
-      any_nothing |= owners[i] == PP_OWNER_NOTHING;
-      any_knot |= pp_owner_kind (owners[i]) == PP_OWNER_KNOT;
-    }
-  *nothing = any_nothing;
-  *knot = any_knot;
-}
-
-PP_WIDE void
 pp_loop_lay (const double *below,
              const double *underside,
              guint         n,
@@ -172,6 +155,7 @@ top_at (const PpLoopHeights *heights,
   return heights->top != NULL ? heights->top[i] : underside_at (heights, i) + heights->thickness;
 }
 
+/* What is even has them at its ends: no rounding turns an order round. */
 PP_WIDE void
 pp_loop_extremes (PpLoopPlane   plane,
                   PpLoopHeights heights,
@@ -181,6 +165,14 @@ pp_loop_extremes (PpLoopPlane   plane,
 {
   double base = DBL_MAX, top = -DBL_MAX;
 
+  if (heights.underside == NULL && heights.top == NULL)
+    {
+      double first = plane_at (&plane, 0), last = plane_at (&plane, (int) n - 1);
+
+      *least = first < last ? first : last;
+      *greatest = (first < last ? last : first) + heights.thickness;
+      return;
+    }
   for (int i = 0; i < (int) n; i++)
     {
       double above = plane_at (&plane, i);
@@ -261,6 +253,58 @@ pp_loop_no_more (const double *x,
 {
   for (guint i = 0; i < n; i++)
     no_more[i] = x[i] <= most;
+}
+
+PP_WIDE void
+pp_loop_no_less (const double *x,
+                 guint         n,
+                 double        least,
+                 guint8       *no_less)
+{
+  for (guint i = 0; i < n; i++)
+    no_less[i] = x[i] >= least;
+}
+
+PP_WIDE void
+pp_loop_no_nearer (const int *squared,
+                   guint      n,
+                   int        least,
+                   guint8    *no_nearer)
+{
+  for (guint i = 0; i < n; i++)
+    no_nearer[i] = squared[i] >= least;
+}
+
+PP_WIDE void
+pp_loop_owned (const PpOwner *owners,
+               guint          n,
+               guint8        *owned)
+{
+  for (guint i = 0; i < n; i++)
+    owned[i] = owners[i] != PP_OWNER_NOTHING;
+}
+
+PP_WIDE void
+pp_loop_nearest (const double *x,
+                 const double *y,
+                 const double *gap,
+                 guint         n,
+                 double        most,
+                 double       *least,
+                 double       *least_within)
+{
+  double all = PP_LOOP_FAR, within = PP_LOOP_FAR;
+
+  for (guint i = 0; i < n; i++)
+    {
+      double squared = x[i] * x[i] + y[i] * y[i];
+      double counted = gap[i] <= most ? squared : PP_LOOP_FAR;
+
+      all = squared < all ? squared : all;
+      within = counted < within ? counted : within;
+    }
+  *least = all;
+  *least_within = within;
 }
 
 PP_WIDE void

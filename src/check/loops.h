@@ -8,6 +8,8 @@
 
 #include "shape/ground.h"
 
+#include <string.h>
+
 G_BEGIN_DECLS
 
 /* Blocks of the points (x, y, h) of a programme: of each the bounds of their numbers. */
@@ -46,8 +48,8 @@ void   pp_loop_bound    (const double       *x,
                          guint               n,
                          const PpLoopBlocks *blocks,
                          guint               b);
-/* Of each of `n` >= 1 blocks what no h - a·x - b·y of its points exceeds, in floating point too, as
- * no rounding turns an order round. Gives the greatest of them. */
+/* Of each of `n` >= 1 blocks what no h - a·x - b·y of its points exceeds, in floating point too,
+ * as no rounding turns an order round. Gives the greatest of them. */
 double pp_loop_bounds   (const PpLoopBlocks *blocks,
                          guint               n,
                          double              a,
@@ -63,11 +65,6 @@ double pp_loop_highest  (const double *x,
 /* The greatest of `n` >= 1. */
 double pp_loop_greatest (const double *x,
                          guint         n);
-/* Whether a cell is nobody's, and whether one is a knot's. */
-void   pp_loop_owners   (const PpOwner *owners,
-                         guint          n,
-                         gboolean      *nothing,
-                         gboolean      *knot);
 /* x from `first` on, h = below - underside (nullable: 0). */
 void   pp_loop_lay      (const double *below,
                          const double *underside,
@@ -129,10 +126,49 @@ void   pp_loop_no_more  (const double *x,
                          guint         n,
                          double        most,
                          guint8       *no_more);
+/* Which of them are no less than `least`. */
+void   pp_loop_no_less  (const double *x,
+                         guint         n,
+                         double        least,
+                         guint8       *no_less);
+void   pp_loop_no_nearer (const int   *squared,
+                         guint         n,
+                         int           least,
+                         guint8       *no_nearer);
+/* Which of them are somebody's. */
+void   pp_loop_owned    (const PpOwner *owners,
+                         guint          n,
+                         guint8        *owned);
+/* The least x² + y², and the least where `gap` is no more than `most`; PP_LOOP_FAR for none. */
+void   pp_loop_nearest  (const double *x,
+                         const double *y,
+                         const double *gap,
+                         guint         n,
+                         double        most,
+                         double       *least,
+                         double       *least_within);
 /* Which of `n` - 1 sides between points that follow one another come within `reach` of 0. */
 void   pp_loop_within   (const double *aside,
                          guint         n,
                          double        reach,
                          guint8       *within);
+
+/* The stretch of TRUE that is next after the `end` of the one before, 0 for the first; FALSE
+ * without one. `which` is of `n`, each TRUE or FALSE. */
+static inline gboolean
+pp_loop_find_stretch (const guint8 *which,
+                      guint         n,
+                      guint        *first,
+                      guint        *end)
+{
+  const guint8 *start = *end < n ? memchr (which + *end, TRUE, n - *end) : NULL, *stop;
+
+  if (start == NULL)
+    return FALSE;
+  *first = (guint) (start - which);
+  stop = memchr (start, FALSE, n - *first);
+  *end = stop == NULL ? n : (guint) (stop - which);
+  return TRUE;
+}
 
 G_END_DECLS

@@ -149,6 +149,7 @@ typedef struct
   guint         n_blocks;
   PpLoopBlocks  blocks;
   double       *bounds; /* of each: no point of it stands higher */
+  guint8       *may;    /* whether it may reach as high as another is known to */
   guint         passes; /* over all of them, so far */
 } Points;
 
@@ -167,6 +168,7 @@ find_blocks (Points *self)
 
   self->n_blocks = n;
   self->bounds = columns;
+  self->may = g_new (guint8, n);
   self->blocks = (PpLoopBlocks) { columns + n, columns + 2 * n, columns + 3 * n, columns + 4 * n,
                                   columns + 5 * n };
   for (guint b = 0; b < n; b++)
@@ -211,19 +213,21 @@ highest (Points *points,
          guint  *which)
 {
   double least = highest_of (points, bound_blocks (points, s), s), greatest = -INFINITY;
-  guint k = 0;
+  guint k = 0, first, end = 0;
 
   points->passes++;
-  for (guint b = 0; b < points->n_blocks; b++)
-    {
-      double top = points->bounds[b] < least ? -HUGE_VAL : highest_of (points, b, s);
+  pp_loop_no_less (points->bounds, points->n_blocks, least, points->may);
+  while (pp_loop_find_stretch (points->may, points->n_blocks, &first, &end))
+    for (guint b = first; b < end; b++)
+      {
+        double top = highest_of (points, b, s);
 
-      if (top > greatest)
-        {
-          greatest = top;
-          k = b * BLOCK;
-        }
-    }
+        if (top > greatest)
+          {
+            greatest = top;
+            k = b * BLOCK;
+          }
+      }
   while (k + 1 < points->n && points->h[k] - s.a * points->x[k] - s.b * points->y[k] < greatest)
     k++;
   *which = k;
@@ -352,6 +356,7 @@ pp_lp_lowest_plane (const double *x,
   least = find_least_c (&points, working);
   s = find_least_slope (&points, working, least + PP_LP_OPTIMUM, &top);
   g_free (points.bounds);
+  g_free (points.may);
   if (passes != NULL)
     *passes = points.passes;
   return (PpPlane) { s.a, s.b, top };

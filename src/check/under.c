@@ -186,14 +186,15 @@ under_init (Under   *self,
   self->box = (PpCellBox) { G_MAXINT, cells.spans[0].j, G_MININT,
                             cells.spans[cells.n_spans - 1].j + 1 };
   self->open = g_array_sized_new (FALSE, FALSE, sizeof (Open), 2 * cells.n_spans);
+  g_array_set_size (self->open, cells.n_spans);
   for (guint k = 0; k < cells.n_spans; k++)
     {
-      Open open = { cells.spans[k], cell };
+      PpSpan span = cells.spans[k];
 
-      g_array_append_val (self->open, open);
-      self->box.i0 = MIN (self->box.i0, open.span.i0);
-      self->box.i1 = MAX (self->box.i1, open.span.i1);
-      cell += count_cells (&open.span);
+      g_array_index (self->open, Open, k) = (Open) { span, cell };
+      self->box.i0 = MIN (self->box.i0, span.i0);
+      self->box.i1 = MAX (self->box.i1, span.i1);
+      cell += count_cells (&span);
     }
 }
 
