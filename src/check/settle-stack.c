@@ -109,6 +109,21 @@ settle_or_take_over (Stack *self,
     g_ptr_array_add (self->touched, (gpointer) now);
 }
 
+/* Of the thread, from check to check: in a drag each settles a few placements only. */
+static PpRoom *
+get_room (void)
+{
+  static GPrivate kept = G_PRIVATE_INIT ((GDestroyNotify) pp_room_free);
+  PpRoom *room = g_private_get (&kept);
+
+  if (room == NULL)
+    {
+      room = pp_room_new ();
+      g_private_set (&kept, room);
+    }
+  return room;
+}
+
 /* Share of a check that settling is, for progress. */
 #define SETTLING 0.8
 
@@ -121,10 +136,9 @@ pp_settle_stack (PpCheck         *self,
                  GError         **error)
 {
   g_autoptr (GPtrArray) touched = g_ptr_array_new ();
-  g_autoptr (PpRoom) room = pp_room_new ();
   Stack stack;
 
-  stack_init (&stack, self, previous, room, touched);
+  stack_init (&stack, self, previous, get_room (), touched);
   for (guint i = 0; i < self->n; i++)
     {
       if (g_cancellable_set_error_if_cancelled (cancellable, error))
