@@ -12,8 +12,6 @@
 #include "check/said.h"
 #include "check/settle-stack.h"
 
-#include <string.h>
-
 static PpCheck *
 check_alloc (const PpPanel *panel,
              const PpCheck *previous)
@@ -83,7 +81,7 @@ find_unchanged (const PpCheck *self,
   for (guint i = 0; i < MIN (self->n, previous->n); i++)
     unchanged[i] = self->scene->bodies[i] == previous->scene->bodies[i]
                    && self->rests[i] == previous->rests[i]
-                   && memcmp (self->joints[i], previous->joints[i], sizeof (PpJoint)) == 0
+                   && self->joints[i] == previous->joints[i]
                    && pp_piece_names_agree (self->names, previous->names, i);
   return unchanged;
 }
@@ -159,7 +157,7 @@ check_clear (gpointer data)
   for (guint i = 0; i < self->n; i++)
     {
       pp_rest_unref (self->rests[i]);
-      g_free (self->joints[i]);
+      pp_joint_unref (self->joints[i]);
     }
   g_free (self->rests);
   g_free (self->joints);

@@ -8,12 +8,7 @@
 #include "check/finding.h"
 #include "check/mass.h"
 
-typedef struct
-{
-  double mass;   /* g */
-  double mass_x; /* g·mm, mass times its x */
-  double mass_z;
-} Load;
+#include <string.h>
 
 /* What the strength formulas need of a joint's dabs. */
 typedef struct
@@ -75,10 +70,10 @@ section_of (const PpDab *dabs,
 }
 
 static double
-utilisation_of (const PpDab *dabs,
-                guint        n,
-                const Load  *load,
-                double       working_stress)
+utilisation_of (const PpDab  *dabs,
+                guint         n,
+                const PpLoad *load,
+                double        working_stress)
 {
   const double newtons = PP_GRAVITY / 1000; /* a gram */
   Section section = section_of (dabs, n);
@@ -100,8 +95,7 @@ dabs_for_length (double length,
 static void
 take_dabs (PpJoint       *joint,
            const PpPanel *panel,
-           double         length,
-           const Load    *load)
+           double         length)
 {
   double strain = pp_panel_get_limit (panel, PP_LIMIT_STRAIN);
   guint least = dabs_for_length (length, pp_panel_get_limit (panel, PP_LIMIT_DAB_EVERY));
@@ -113,7 +107,7 @@ take_dabs (PpJoint       *joint,
     return;
   for (;; joint->n_dabs++)
     {
-      joint->utilisation = utilisation_of (joint->places, joint->n_dabs, load,
+      joint->utilisation = utilisation_of (joint->places, joint->n_dabs, &joint->load,
                                            panel->adhesive->working_stress);
       if (joint->n_dabs == joint->n_places || !pp_is_over (joint->utilisation, strain))
         break;
@@ -122,10 +116,32 @@ take_dabs (PpJoint       *joint,
     joint->volume += joint->places[d].volume;
 }
 
+/* Takes the joint. (transfer full) */
+static PpJoint *
+take_load (PpJoint       *joint,
+           const PpPanel *panel,
+           double         length,
+           const PpLoad  *load)
+{
+  PpJoint *other;
+
+  if (memcmp (&joint->load, load, sizeof *load) == 0)
+    return joint;
+  if (!isnan (joint->load.mass)) /* of a check before */
+    {
+      other = g_atomic_rc_box_dup (sizeof *joint, joint);
+      pp_joint_unref (joint);
+      joint = other;
+    }
+  joint->load = *load;
+  take_dabs (joint, panel, length);
+  return joint;
+}
+
 static void
-add_load (Load       *self,
-          const Load *other,
-          double      share)
+add_load (PpLoad       *self,
+          const PpLoad *other,
+          double        share)
 {
   self->mass += share * other->mass;
   self->mass_x += share * other->mass_x;
@@ -135,8 +151,8 @@ add_load (Load       *self,
 /* Glue carries, not touch: what lies under a dab's centre gets the share of its area. */
 static void
 hand_on (const PpJoint *joint,
-         const Load    *load,
-         Load          *loads)
+         const PpLoad  *load,
+         PpLoad        *loads)
 {
   double area = 0;
 
@@ -156,19 +172,19 @@ pp_joints_take_loads (PpJoint      **joints,
                       PpRest       **rests,
                       const PpScene *scene)
 {
-  g_autofree Load *loads = g_new0 (Load, scene->n_bodies);
+  g_autofree PpLoad *loads = g_new0 (PpLoad, scene->n_bodies);
 
   for (guint i = scene->n_bodies; i-- > 0;)
     {
       const PpBody *body = scene->bodies[i];
-      Load own;
+      PpLoad own;
 
       if (rests[i]->state == PP_STATE_FLOATS)
         continue;
-      own = (Load) { body->mass, body->mass * body->centroid.x,
+      own = (PpLoad) { body->mass, body->mass * body->centroid.x,
                      body->mass * pp_mass_height_of (rests[i], body) };
       add_load (&loads[i], &own, 1);
-      take_dabs (joints[i], scene->panel, body->length, &loads[i]);
+      joints[i] = take_load (joints[i], scene->panel, body->length, &loads[i]);
       hand_on (joints[i], &loads[i], loads);
     }
 }

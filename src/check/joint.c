@@ -234,22 +234,37 @@ set_dabs (const PpFillable *self,
     }
 }
 
-void
-pp_joint_find_places (PpJoint       *self,
-                      const PpScene *scene,
-                      const PpBed   *bed,
-                      const PpRest  *rest)
+PpJoint *
+pp_joint_new (const PpScene *scene,
+              const PpBed   *bed,
+              const PpRest  *rest)
 {
   const PpPanel *panel = scene->panel;
+  PpJoint *self = g_atomic_rc_box_new0 (PpJoint);
   PpFillable fillable;
 
-  *self = (PpJoint) { .utilisation = NAN };
+  self->load = (PpLoad) { NAN, NAN, NAN };
+  self->utilisation = NAN;
   if (rest->state == PP_STATE_FLOATS)
-    return;
+    return self;
   pp_fillable_init (&fillable, bed, panel->adhesive->fill_gap,
                     pp_panel_get_limit (panel, PP_LIMIT_BOND),
                     pp_panel_get_limit (panel, PP_LIMIT_DAB));
   pp_fillable_sum_up (&fillable, &self->area, &self->capacity);
   set_dabs (&fillable, panel, self);
   pp_fillable_clear (&fillable);
+  return self;
+}
+
+PpJoint *
+pp_joint_ref (PpJoint *self)
+{
+  return g_atomic_rc_box_acquire (self);
+}
+
+void
+pp_joint_unref (PpJoint *self)
+{
+  if (self != NULL)
+    g_atomic_rc_box_release (self);
 }

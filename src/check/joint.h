@@ -23,26 +23,39 @@ typedef struct
   PpOwner owner;     /* whose cell lies at its centre */
 } PpDab;
 
+/* What hangs on a joint: only its mass and first moments enter the stresses. */
+typedef struct
+{
+  double mass;   /* g; NAN: not known yet */
+  double mass_x; /* g·mm, mass times its x */
+  double mass_z;
+} PpLoad;
+
+/* Counted atomically, and once its load is known immutable. */
 typedef struct
 {
   double   area;        /* mm², fillable */
   double   capacity;    /* ml that the fillable gap holds */
   guint    n_places;    /* dabs there is room for, at most PP_MAX_DABS */
   PpDab    places[PP_MAX_DABS];
+  PpLoad   load;        /* with the piece itself */
   guint    n_dabs;      /* of places, those it takes */
   double   volume;      /* ml, of those */
   double   utilisation; /* share of the working stress; NAN without a dab */
 } PpJoint;
 
-/* The upward pass: `self` gets area, capacity and places; n_dabs and volume are 0, utilisation is
- * NAN. Of a piece that rests on nothing all are 0. */
-void pp_joint_find_places (PpJoint       *self,
-                           const PpScene *scene,
-                           const PpBed   *bed,
-                           const PpRest  *rest);
-/* The downward pass over all placements of the scene, bottom first in both arrays. */
-void pp_joints_take_loads (PpJoint      **joints,
-                           PpRest       **rests,
-                           const PpScene *scene);
+/* The upward pass: finds area, capacity and places; n_dabs and volume are 0, load and utilisation
+ * NAN. Of a piece that rests on nothing all else is 0. (transfer full) */
+PpJoint *pp_joint_new         (const PpScene *scene,
+                               const PpBed   *bed,
+                               const PpRest  *rest);
+PpJoint *pp_joint_ref         (PpJoint       *self);
+void     pp_joint_unref       (PpJoint       *self);
+/* The downward pass over all placements of the scene, bottom first in both arrays. A joint whose
+ * load is known is one of a check of a panel on the same ground: it stays if it carries as much,
+ * or else another is put in its place. */
+void     pp_joints_take_loads (PpJoint      **joints,
+                               PpRest       **rests,
+                               const PpScene *scene);
 
 G_END_DECLS

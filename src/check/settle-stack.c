@@ -68,8 +68,7 @@ settle (const Stack *self,
   g_autoptr (PpBed) bed = pp_under_make_bed (check->scene, check->rests, index, self->room);
 
   check->rests[index] = pp_rest_new (check->scene, check->rests, index, bed);
-  check->joints[index] = g_new0 (PpJoint, 1);
-  pp_joint_find_places (check->joints[index], check->scene, bed, check->rests[index]);
+  check->joints[index] = pp_joint_new (check->scene, bed, check->rests[index]);
   pp_room_clear (self->room);
 }
 
@@ -79,7 +78,7 @@ take_over (PpCheck       *check,
            guint          index)
 {
   check->rests[index] = pp_rest_ref (previous->rests[index]);
-  check->joints[index] = g_memdup2 (previous->joints[index], sizeof (PpJoint));
+  check->joints[index] = pp_joint_ref (previous->joints[index]);
 }
 
 static void

@@ -170,8 +170,7 @@ settle (TestStack *self)
       g_autoptr (PpBed) bed = pp_under_make_bed (self->scene, self->rests, i, room);
 
       self->rests[i] = pp_rest_new (self->scene, self->rests, i, bed);
-      self->joints[i] = g_new (PpJoint, 1);
-      pp_joint_find_places (self->joints[i], self->scene, bed, self->rests[i]);
+      self->joints[i] = pp_joint_new (self->scene, bed, self->rests[i]);
       pp_room_clear (room);
     }
 }
@@ -199,7 +198,7 @@ test_stack_free (TestStack *self)
   for (guint i = 0; i < self->scene->n_bodies; i++)
     {
       pp_rest_unref (self->rests[i]);
-      g_free (self->joints[i]);
+      pp_joint_unref (self->joints[i]);
     }
   g_free (self->rests);
   g_free (self->joints);
