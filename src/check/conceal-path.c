@@ -403,6 +403,5 @@ pp_path_look (PpPath           *self,
   self->share = self->length > 0 ? self->hidden / self->length : 1;
   self->n_exposed = exposed->len;
   self->exposed = (PpExposed *) (gpointer) g_array_free (exposed, FALSE);
-  pp_path_kept_end (walk.kept);
   return walk.kept;
 }

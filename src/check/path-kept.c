@@ -12,6 +12,9 @@
 /* mm. Were it more, more sides would be asked for nothing; were it less, all more often. */
 #define SLACK 0.5
 
+/* Answers from before to one that was asked for, beyond which all are given anew. */
+#define MOST_ANSWERS 3
+
 typedef struct
 {
   PpPoint  at;
@@ -112,9 +115,10 @@ pp_path_kept_take (PpPathKept       *self,
   PpKnown *known = g_new0 (PpKnown, 1);
 
   known->outline = cover->outline;
-  known->before = before != NULL ? before->answers : NULL;
-  known->answers = g_array_sized_new (FALSE, FALSE, sizeof (Answer),
-                                      known->before != NULL ? known->before->len : 0);
+  known->shared = before != NULL && before->answers->len <= MOST_ANSWERS * before->n_asked;
+  known->answers = known->shared ? g_array_ref (before->answers)
+                                 : g_array_new (FALSE, FALSE, sizeof (Answer));
+  known->n_before = known->answers->len;
   known->sides = before != NULL && self->stays[leg]
                      ? g_array_ref (before->sides)
                      : pp_cover_find_sides (cover, at->from, at->direction, at->length, asides,
@@ -137,11 +141,11 @@ static const Answer *
 find_answer (PpKnown *self,
              PpPoint  p)
 {
-  guint n = self->before != NULL ? self->before->len : 0;
+  guint n = self->n_before;
 
   for (guint i = 0, at = self->next; i < n; i++, at++)
     {
-      const Answer *answer = &g_array_index (self->before, Answer, at < n ? at : at - n);
+      const Answer *answer = &g_array_index (self->answers, Answer, at < n ? at : at - n);
       double dx = p.x - answer->at.x, dy = p.y - answer->at.y;
 
       if (dx * dx + dy * dy > answer->safe * answer->safe)
@@ -152,6 +156,17 @@ find_answer (PpKnown *self,
   return NULL;
 }
 
+/* The path before keeps its own. */
+static void
+stop_sharing (PpKnown *self)
+{
+  GArray *answers = g_array_copy (self->answers);
+
+  g_array_unref (self->answers);
+  self->answers = answers;
+  self->shared = FALSE;
+}
+
 gboolean
 pp_known_contains (PpKnown       *self,
                    const PpCover *cover,
@@ -160,18 +175,12 @@ pp_known_contains (PpKnown       *self,
   const Answer *known = find_answer (self, p);
   Answer answer;
 
+  self->n_asked++;
   if (known != NULL)
-    answer = *known;
-  else
-    answer = (Answer) { p, find_safe (cover, p), pp_cover_contains (cover, p) };
+    return known->covered;
+  answer = (Answer) { p, find_safe (cover, p), pp_cover_contains (cover, p) };
+  if (self->shared)
+    stop_sharing (self);
   g_array_append_val (self->answers, answer);
   return answer.covered;
-}
-
-void
-pp_path_kept_end (PpPathKept *self)
-{
-  for (guint leg = 0; leg < PP_MOST_LEGS; leg++)
-    for (guint i = 0; i < self->known[leg]->len; i++)
-      ((PpKnown *) g_ptr_array_index (self->known[leg], i))->before = NULL;
 }

@@ -15,8 +15,10 @@ typedef struct
   const PpOutline *outline; /* borrowed, as a name */
   GArray          *sides;   /* PpCoverSide, those that may cut the leg */
   GArray          *answers; /* whether it covers a place, and how far about that the same holds */
-  const GArray    *before;  /* answers of the path before, while that is at hand; nullable */
-  guint            next;    /* of these, the one that comes next if all is asked as before */
+  gboolean         shared;  /* they are those of the path before, no more */
+  guint            n_before; /* of them from the path before */
+  guint            n_asked;  /* along this one */
+  guint            next;     /* the one that comes next if all is asked as before */
 } PpKnown;
 
 PpPathKept *pp_path_kept_new  (void);
@@ -36,7 +38,5 @@ PpKnown    *pp_path_kept_take (PpPathKept        *self,
 gboolean    pp_known_contains (PpKnown           *self,
                                const PpCover     *cover,
                                PpPoint            p);
-/* Lets go of what was before. */
-void        pp_path_kept_end  (PpPathKept        *self);
 
 G_END_DECLS
