@@ -112,8 +112,7 @@ say_findings (PpCheck       *self,
     }
   for (guint i = 0; i < G_N_ELEMENTS (questions); i++)
     questions[i] (&findings, self);
-  pp_findings_keep_said (&findings);
-  g_ptr_array_sort (findings.list, pp_finding_compare);
+  pp_findings_sort (&findings);
   self->findings = g_ptr_array_ref (findings.list);
   pp_findings_clear (&findings);
 }

@@ -9,7 +9,6 @@
 
 #include "panel/i18n.h"
 #include "panel/measure.h"
-#include "panel/tally.h"
 
 #define MOST_COUNTED 8 /* flowers; above, the eye does not count */
 
@@ -50,6 +49,36 @@ ask_group (PpFindings    *findings,
     text = g_strdup_printf (_("%u flowers stand together. An odd number looks livelier: one more, "
                               "one fewer, or group them another way."), group->flowers);
   pp_findings_add (findings, finding, text);
+}
+
+static gboolean
+say_group_again (PpFindings    *findings,
+                 const PpGroup *group)
+{
+  if (group->stays)
+    return pp_findings_say_again (findings, PP_SAID_OF_GROUP, group->members[0]);
+  pp_findings_say_anew (findings, PP_SAID_OF_GROUP, group->members[0]);
+  return FALSE;
+}
+
+/* Said of the placements that groups begin with. */
+static void
+ask_groups (PpFindings          *findings,
+            const PpScene       *scene,
+            const PpComposition *composition)
+{
+  for (guint i = 0, k = 0; i < scene->n_bodies; i++)
+    {
+      if (k == composition->n_groups || composition->groups[k].members[0] > i)
+        {
+          pp_findings_say_anew (findings, PP_SAID_OF_GROUP, i);
+          continue;
+        }
+      if (!say_group_again (findings, &composition->groups[k]))
+        ask_group (findings, scene, &composition->groups[k]);
+      k++;
+    }
+  pp_findings_end_kind (findings, PP_SAID_OF_GROUP);
 }
 
 static void
@@ -128,28 +157,14 @@ ask_stock (PpFindings    *findings,
                                     pp_piece_get_title (piece), placed, piece->count));
 }
 
-/* Copies placed of each tray piece, by id; asking the panel for each would take the product of
- * both lists. (transfer full) */
-static GHashTable *
-count_placed (const PpPanel *panel)
-{
-  GHashTable *counts = pp_tally_new ();
-
-  for (guint i = 0; i < panel->placements->len; i++)
-    pp_tally_add (counts, pp_panel_placement (panel, i)->piece);
-  return counts;
-}
-
 void
 pp_ask_composition (PpFindings    *findings,
                     const PpCheck *check)
 {
   const PpScene *scene = check->scene;
   const PpComposition *composition = check->composition;
-  g_autoptr (GHashTable) counts = count_placed (scene->panel);
 
-  for (guint i = 0; i < composition->n_groups; i++)
-    ask_group (findings, scene, &composition->groups[i]);
+  ask_groups (findings, scene, composition);
   for (guint i = 0; i < scene->n_bodies; i++)
     if (!pp_findings_say_again (findings, PP_SAID_OF_OVERHANG, i))
       ask_overhang (findings, scene, i, composition->overhang[i]);
@@ -158,6 +173,6 @@ pp_ask_composition (PpFindings    *findings,
     {
       const PpPiece *piece = pp_panel_piece (scene->panel, i);
 
-      ask_stock (findings, scene, piece, pp_tally_get (counts, piece->id));
+      ask_stock (findings, scene, piece, pp_piece_names_get_copies (check->names, piece));
     }
 }

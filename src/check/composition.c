@@ -204,6 +204,36 @@ find_groups (Composing *composing)
       }
 }
 
+static gboolean
+has_same_members (const Composing *self,
+                  const PpGroup   *a,
+                  const PpGroup   *b)
+{
+  if (a->n_members != b->n_members)
+    return FALSE;
+  for (guint i = 0; i < a->n_members; i++)
+    if (a->members[i] != b->members[i] || !has_stayed (self, a->members[i]))
+      return FALSE;
+  return TRUE;
+}
+
+static void
+compare_groups (const Composing *self)
+{
+  const PpComposition *now = self->now, *previous = self->previous;
+
+  for (guint k = 0, before = 0; previous != NULL && k < now->n_groups; k++)
+    {
+      PpGroup *group = &now->groups[k];
+
+      while (before < previous->n_groups
+             && previous->groups[before].members[0] < group->members[0])
+        before++;
+      group->stays = before < previous->n_groups
+                     && has_same_members (self, group, &previous->groups[before]);
+    }
+}
+
 /* The two areas come by different sums: without the bounds the lesser part could be less than 0 by
  * rounding. */
 static PpSpread
@@ -279,6 +309,7 @@ pp_composition_new (const PpScene       *scene,
 
   self->asked = g_array_new (FALSE, FALSE, sizeof (PpNearness));
   find_groups (&composing);
+  compare_groups (&composing);
   weigh_all (&composing);
   self->vase_ratio = find_vase_ratio (scene);
   self->overhang = g_new0 (double, scene->n_bodies);

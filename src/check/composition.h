@@ -14,6 +14,7 @@ typedef struct
   guint       n_members;
   guint      *members; /* indices of placements, rising */
   guint       flowers;
+  gboolean    stays;   /* of the same pieces in the same places as one of the scene before */
 } PpGroup;
 
 /* Whether two placements were found within the distance of a group. */

@@ -47,6 +47,7 @@ struct _PpPieceNames
 {
   const PpScene *scene;
   GHashTable    *counts; /* placements by plain name */
+  GHashTable    *copies; /* by the id of the piece */
   char         **names;  /* counted, with their places; NULL: not asked for, or alone with it */
 };
 
@@ -58,7 +59,7 @@ has_same_pieces (const PpScene *a,
   if (a->n_bodies != b->n_bodies)
     return FALSE;
   for (guint i = 0; i < a->n_bodies; i++)
-    if (a->bodies[i]->piece != b->bodies[i]->piece)
+    if (a->bodies[i] != b->bodies[i] && a->bodies[i]->piece != b->bodies[i]->piece)
       return FALSE;
   return TRUE;
 }
@@ -70,11 +71,18 @@ count_names (PpPieceNames       *self,
   if (previous != NULL && has_same_pieces (self->scene, previous->scene))
     {
       self->counts = g_hash_table_ref (previous->counts);
+      self->copies = g_hash_table_ref (previous->copies);
       return;
     }
   self->counts = pp_tally_new ();
+  self->copies = pp_tally_new ();
   for (guint i = 0; i < self->scene->n_bodies; i++)
-    pp_tally_add (self->counts, pp_piece_get_title (self->scene->bodies[i]->piece));
+    {
+      const PpPiece *piece = self->scene->bodies[i]->piece;
+
+      pp_tally_add (self->counts, pp_piece_get_title (piece));
+      pp_tally_add (self->copies, piece->id);
+    }
 }
 
 PpPieceNames *
@@ -104,6 +112,7 @@ pp_piece_names_free (PpPieceNames *self)
     g_clear_pointer (&self->names[i], g_ref_string_release);
   g_free (self->names);
   g_hash_table_unref (self->counts);
+  g_hash_table_unref (self->copies);
   g_free (self);
 }
 
@@ -120,6 +129,13 @@ pp_piece_names_agree (const PpPieceNames *a,
                       guint               index)
 {
   return a->counts == b->counts || has_plain_name (a, index) == has_plain_name (b, index);
+}
+
+guint
+pp_piece_names_get_copies (const PpPieceNames *self,
+                           const PpPiece      *piece)
+{
+  return pp_tally_get (self->copies, piece->id);
 }
 
 static const char *

@@ -19,6 +19,9 @@ char *pp_piece_name_of (const PpScene *scene,
 PpPieceNames *pp_piece_names_new  (const PpScene      *scene,
                                    const PpPieceNames *previous);
 void          pp_piece_names_free (PpPieceNames       *self);
+/* How many placements there are of a piece of the tray. */
+guint         pp_piece_names_get_copies (const PpPieceNames *self,
+                                         const PpPiece      *piece);
 /* Whether a body that is the same in both, on the same glass and in the same units, has one
  * name. */
 gboolean      pp_piece_names_agree (const PpPieceNames *a,
@@ -28,5 +31,7 @@ gboolean      pp_piece_names_agree (const PpPieceNames *a,
 char         *pp_findings_name    (const PpFindings   *findings,
                                    const PpScene      *scene,
                                    guint               index);
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpPieceNames, pp_piece_names_free)
 
 G_END_DECLS

@@ -17,20 +17,26 @@ typedef enum
   PP_SAID_OF_REST,
   PP_SAID_OF_JOINT,
   PP_SAID_OF_OVERHANG,
+  PP_SAID_OF_GROUP, /* of its first member */
   PP_N_SAID,
 } PpSaidKind;
 
 /* Of `n` placements. (transfer full) */
 PpSaid   *pp_said_new           (guint       n);
 void      pp_said_free          (PpSaid     *self);
-/* Begins with what a kind of question says of a placement. TRUE: it was said, as before. */
+/* Begins with what a kind of question says of a placement. */
+void      pp_findings_say_anew  (PpFindings *findings,
+                                 PpSaidKind  kind,
+                                 guint       index);
+/* Likewise; TRUE: it was said, as before. */
 gboolean  pp_findings_say_again (PpFindings *findings,
                                  PpSaidKind  kind,
                                  guint       index);
 /* Ends the kind of question, after the last placement. */
 void      pp_findings_end_kind  (PpFindings *findings,
                                  PpSaidKind  kind);
-/* Keeps what was said, before it is sorted. */
-void      pp_findings_keep_said (PpFindings *findings);
+/* Keeps what was said, and sorts it by pp_finding_compare (), equals in the order in which they
+ * were said. */
+void      pp_findings_sort      (PpFindings *findings);
 
 G_END_DECLS

@@ -21,11 +21,15 @@ static void
 answer_init (Answer    *self,
              TestDraft *draft)
 {
+  g_autoptr (PpPieceNames) names = NULL;
+
   self->stack = test_stack_new (draft);
+  names = pp_piece_names_new (self->stack->scene, NULL);
   self->composition = pp_composition_new (self->stack->scene, NULL, NULL);
   pp_findings_init (&self->findings, self->stack->panel);
   pp_ask_composition (&self->findings, &(PpCheck) { .scene = self->stack->scene,
-                                                    .composition = self->composition });
+                                                    .composition = self->composition,
+                                                    .names = names });
 }
 
 static void
