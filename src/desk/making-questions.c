@@ -79,12 +79,16 @@ show_estimates (PpMakingQuestions *self,
 {
   PpUnits units = pp_piece_bench_get_units (self->bench);
   double gap, mass = pp_piece_get_mass (piece);
+  g_autofree char *weight = pp_figure_format (units == PP_UNITS_INCH ? mass / PP_GRAMS_PER_OUNCE
+                                                                     : round (mass));
 
   pp_touch_of_piece (piece, &gap);
   set_estimate (self->gap, pp_length_format_bare (gap, units));
   set_estimate (self->thickness, pp_length_format_bare (piece->thickness, units));
-  set_estimate (self->weight, pp_figure_format (units == PP_UNITS_INCH ? mass / PP_GRAMS_PER_OUNCE
-                                                                       : round (mass)));
+  if (isnan (piece->mass))
+    pp_figure_entry_set_estimate (self->weight, weight);
+  else
+    g_object_set (self->weight, "placeholder", weight, NULL);
   gtk_entry_set_placeholder_text (GTK_ENTRY (self->name), piece->name);
 }
 

@@ -206,15 +206,12 @@ static GtkWidget *
 new_form (PpPieceBench *bench)
 {
   PpLadderForm *self = g_object_new (PP_TYPE_LADDER_FORM, NULL);
-  GtkWidget *hint = g_object_new (GTK_TYPE_LABEL, "xalign", 0.0, "wrap", TRUE,
-                                  "max-width-chars", 36,
-                                  "label", _("Lay the piece on the ladder, its foot on the lowest "
-                                             "rung, and read off how wide it is at each. Or press "
-                                             "on the drawing where it ends."), NULL);
 
   self->bench = bench;
-  gtk_widget_add_css_class (hint, "pp-hint");
-  gtk_box_append (GTK_BOX (self), hint);
+  pp_making_way_add_hint (GTK_BOX (self), _("Lay the piece on the ladder, its foot on the lowest "
+                                            "rung, and read off how wide it is at each. Or press "
+                                            "on the drawing where it ends."));
+  pp_making_way_add_hint (GTK_BOX (self), _("Its blank sheet is printed under Sheets."));
   add_rungs (self);
   self->colours = PP_COLOUR_ROW (pp_colour_row_new ());
   g_signal_connect (self->colours, "chosen", G_CALLBACK (coloured_cb), self);

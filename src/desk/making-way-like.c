@@ -139,6 +139,14 @@ chosen_cb (PpPieceShelf  *shelf,
   pp_piece_bench_change (self->bench, &next, "like");
 }
 
+/* How large it is comes next. */
+static void
+pointed_cb (PpPieceShelf *shelf,
+            PpLikeForm   *self)
+{
+  gtk_widget_grab_focus (GTK_WIDGET (self->size));
+}
+
 static void
 sized_cb (PpFigureEntry *entry,
           double         value,
@@ -198,6 +206,7 @@ new_form (PpPieceBench *bench)
   add_size (self);
   gtk_box_append (GTK_BOX (self), GTK_WIDGET (self->shelf));
   g_signal_connect (self->shelf, "chosen", G_CALLBACK (chosen_cb), self);
+  g_signal_connect (self->shelf, "pointed", G_CALLBACK (pointed_cb), self);
   g_signal_connect_object (bench, "changed", G_CALLBACK (show_cb), self, 0);
   return GTK_WIDGET (self);
 }

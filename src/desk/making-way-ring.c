@@ -29,7 +29,9 @@ struct _PpRingForm
   GtkBox         parent_instance;
   PpPieceBench  *bench; /* outlives it */
   gboolean       is_showing;
+  GtkWidget     *titles[N];
   PpFigureEntry *entries[N];
+  GtkWidget     *halves; /* whether half hours are asked too */
   PpColourRow   *colours;
 };
 
@@ -70,6 +72,25 @@ name_spoke (guint spoke)
   return g_strdup_printf (spoke % 2 == 0 ? "%u" : "%u½", hour);
 }
 
+/* Twelve hours are enough for most pieces; a half hour that was read is not hidden. */
+static void
+show_halves (PpRingForm *self)
+{
+  const PpMaking *making = pp_piece_bench_get_making (self->bench);
+  gboolean is_any_read = FALSE, is_shown;
+
+  for (guint i = 1; i < N; i += 2)
+    is_any_read = is_any_read || !isnan (making->spokes[i]);
+  is_shown = is_any_read || gtk_check_button_get_active (GTK_CHECK_BUTTON (self->halves));
+  for (guint i = 1; i < N; i += 2)
+    {
+      gtk_widget_set_visible (self->titles[i], is_shown);
+      gtk_widget_set_visible (GTK_WIDGET (self->entries[i]), is_shown);
+    }
+  gtk_check_button_set_active (GTK_CHECK_BUTTON (self->halves), is_shown);
+  gtk_widget_set_sensitive (self->halves, !is_any_read);
+}
+
 static void
 show_cb (PpPieceBench *bench,
          PpRingForm   *self)
@@ -77,6 +98,7 @@ show_cb (PpPieceBench *bench,
   const PpMaking *making = pp_piece_bench_get_making (bench);
 
   self->is_showing = TRUE;
+  show_halves (self);
   for (guint i = 0; i < N; i++)
     {
       g_autofree char *figure = pp_length_format_bare (get_reach (making, i),
@@ -146,6 +168,7 @@ new_half (PpRingForm *self,
       gtk_widget_add_css_class (title, "pp-field-title");
       gtk_widget_set_valign (title, GTK_ALIGN_START);
       gtk_label_set_xalign (GTK_LABEL (title), 1);
+      self->titles[i] = title;
       self->entries[i] = g_object_new (PP_TYPE_LENGTH_ENTRY, "may-be-empty", TRUE, "titled-by",
                                        title, NULL);
       pp_length_entry_set_units (PP_LENGTH_ENTRY (self->entries[i]),
@@ -168,21 +191,21 @@ add_spokes (PpRingForm *self)
   gtk_box_append (GTK_BOX (halves), new_half (self, 0));
   gtk_box_append (GTK_BOX (halves), new_half (self, N / 2));
   gtk_box_append (GTK_BOX (self), halves);
+  self->halves = gtk_check_button_new_with_label (_("Half hours too"));
+  g_signal_connect_swapped (self->halves, "toggled", G_CALLBACK (show_halves), self);
+  gtk_box_append (GTK_BOX (self), self->halves);
 }
 
 static GtkWidget *
 new_form (PpPieceBench *bench)
 {
   PpRingForm *self = g_object_new (PP_TYPE_RING_FORM, NULL);
-  GtkWidget *hint = g_object_new (GTK_TYPE_LABEL, "xalign", 0.0, "wrap", TRUE,
-                                  "max-width-chars", 36,
-                                  "label", _("Lay the piece on the ring sheet and read off, at the "
-                                             "hours of a clock, how far it reaches. Or press on "
-                                             "the drawing where it ends."), NULL);
 
   self->bench = bench;
-  gtk_widget_add_css_class (hint, "pp-hint");
-  gtk_box_append (GTK_BOX (self), hint);
+  pp_making_way_add_hint (GTK_BOX (self), _("Lay the piece on the ring sheet and read off, at the "
+                                            "hours of a clock, how far it reaches. Or press on "
+                                            "the drawing where it ends."));
+  pp_making_way_add_hint (GTK_BOX (self), _("Its blank sheet is printed under Sheets."));
   add_spokes (self);
   self->colours = PP_COLOUR_ROW (pp_colour_row_new ());
   g_signal_connect (self->colours, "chosen", G_CALLBACK (coloured_cb), self);

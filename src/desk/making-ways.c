@@ -35,3 +35,16 @@ pp_making_way_find (const char *name)
       return i;
   g_return_val_if_reached (0);
 }
+
+void
+pp_making_way_add_hint (GtkBox     *form,
+                        const char *words)
+{
+  GtkWidget *hint = g_object_new (GTK_TYPE_LABEL, "label", words, "xalign", 0.0, "wrap", TRUE,
+                                  "max-width-chars", 36, NULL);
+
+  g_return_if_fail (GTK_IS_BOX (form));
+
+  gtk_widget_add_css_class (hint, "pp-hint");
+  gtk_box_append (form, hint);
+}

@@ -58,4 +58,8 @@ extern const PpMakingWay pp_making_way_ladder;
 extern const PpMakingWay pp_making_way_picture;
 extern const PpMakingWay pp_making_way_drawing;
 
+/* A few words at the top of a form. */
+void pp_making_way_add_hint (GtkBox     *form,
+                             const char *words);
+
 G_END_DECLS

@@ -9,13 +9,12 @@
 #include "desk/making-ways.h"
 
 PpMaking
-pp_making_new (guint   way,
-               PpUnits units)
+pp_making_new (guint way)
 {
   PpMeasures measures = pp_measures_draft (PP_RECIPE_LEAF);
   PpMaking self = { .way = way, .answers = pp_answers_draft (), .name = g_strdup (""),
                     .offcut = NAN, .size = NAN, .recipe = measures.recipe,
-                    .ladder = NAN, .picking = pp_picking_new (units) };
+                    .ladder = NAN, .picking = pp_picking_new () };
 
   memcpy (self.measures, measures.measures, sizeof self.measures);
   for (guint i = 0; i < PP_SHEET_SPOKES; i++)
@@ -26,10 +25,9 @@ pp_making_new (guint   way,
 }
 
 PpMaking
-pp_making_of (const PpPiece *piece,
-              PpUnits        units)
+pp_making_of (const PpPiece *piece)
 {
-  PpMaking self = pp_making_new (pp_making_way_find ("like"), units);
+  PpMaking self = pp_making_new (pp_making_way_find ("like"));
 
   pp_making_set_like (&self, piece);
   pp_making_set_text (&self.name, piece->name);
@@ -40,7 +38,7 @@ pp_making_of (const PpPiece *piece,
 PpMaking
 pp_making_next (const PpMaking *self)
 {
-  PpMaking next = pp_making_new (self->way, PP_UNITS_MM);
+  PpMaking next = pp_making_new (self->way);
 
   pp_picking_clear (&next.picking);
   next.picking = pp_picking_next (&self->picking);

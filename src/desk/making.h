@@ -50,11 +50,9 @@ typedef struct
 } PpMaking;
 
 /* Nothing told; ends with pp_making_clear(). */
-PpMaking  pp_making_new   (guint            way,
-                           PpUnits          units);
+PpMaking  pp_making_new   (guint            way);
 /* Of a piece that is there already: like it, with its count and name. */
-PpMaking  pp_making_of    (const PpPiece   *piece,
-                           PpUnits          units);
+PpMaking  pp_making_of    (const PpPiece   *piece);
 /* The next one after it: made in the same way of the same glass, all else to be told. */
 PpMaking  pp_making_next  (const PpMaking  *self);
 PpMaking  pp_making_copy  (const PpMaking  *self);

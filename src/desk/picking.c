@@ -6,12 +6,9 @@
 
 #include "desk/picking.h"
 
+#include "desk/sheet-choice.h"
 #include "shape/polygon.h"
-
-/* What the sheet has on A4 and on Letter. */
-#define FRAME_WIDTH 180.0
-#define FRAME_HEIGHT_A4 240.0
-#define FRAME_HEIGHT_LETTER 220.0
+#include "sheet/frame-sheet.h"
 
 #define TRIES 16 /* a side of the box of a piece, for a place on it */
 
@@ -34,10 +31,12 @@ free_picked (gpointer data)
 }
 
 PpPicking
-pp_picking_new (PpUnits units)
+pp_picking_new (void)
 {
+  PpPaper paper = pp_sheet_usual_paper ();
+
   return (PpPicking) {
-    .frame = { FRAME_WIDTH, units == PP_UNITS_INCH ? FRAME_HEIGHT_LETTER : FRAME_HEIGHT_A4 },
+    .frame = pp_frame_sheet_measure (&paper),
     .dpi = NAN,
     .length = NAN,
     .lens = NAN,
@@ -51,7 +50,7 @@ pp_picking_new (PpUnits units)
 PpPicking
 pp_picking_next (const PpPicking *self)
 {
-  PpPicking next = pp_picking_new (PP_UNITS_MM);
+  PpPicking next = pp_picking_new ();
 
   next.scale = self->scale;
   next.frame = self->frame;

@@ -56,7 +56,8 @@ typedef struct
   char           *said;       /* why nothing could be found; NULL */
 } PpPicking;
 
-PpPicking pp_picking_new       (PpUnits          units);
+/* Between the discs as the photo frame is printed. */
+PpPicking pp_picking_new       (void);
 /* For another picture, taken in the same way. */
 PpPicking pp_picking_next      (const PpPicking *self);
 PpPicking pp_picking_copy      (const PpPicking *self);

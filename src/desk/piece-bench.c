@@ -218,9 +218,13 @@ put (PpPieceBench *self)
   g_autofree char *label = NULL;
   GError *error = NULL;
   PpPanel *next;
+  GtkWidget *wrong;
 
   pp_typing_finish (GTK_ROOT (self));
-  if (gtk_widget_get_visible (GTK_WIDGET (self->missing)))
+  wrong = pp_typing_find_fault (GTK_WIDGET (self));
+  if (wrong != NULL)
+    gtk_widget_grab_focus (wrong);
+  if (wrong != NULL || gtk_widget_get_visible (GTK_WIDGET (self->missing)))
     return FALSE;
   next = pp_making_put (pp_piece_bench_get_making (self), self->piece, self->id,
                         pp_document_get_panel (self->document), &label, &error);
@@ -279,7 +283,7 @@ left_cb (int      answer,
 
   if (answer == 0)
     gtk_window_destroy (GTK_WINDOW (self));
-  else if (answer == 1)
+  else if (answer == 2)
     gtk_widget_activate_action (GTK_WIDGET (self), "bench.put", NULL);
 }
 
@@ -287,8 +291,8 @@ left_cb (int      answer,
 static gboolean
 pp_piece_bench_close_request (GtkWindow *window)
 {
-  static const char *const buttons[] = { N_("Leave it"), N_("Put in the tray"), NULL };
-  const char *const labels[] = { _(buttons[0]), _(buttons[1]), NULL };
+  const char *const labels[] = { _("Throw it away"), _("Go on making it"), _("Put in the tray"),
+                                 NULL };
   PpPieceBench *self = PP_PIECE_BENCH (window);
   const PpAsk ask = { _("The piece is not in the tray yet."), NULL, labels, 0 };
 
@@ -483,16 +487,13 @@ pp_piece_bench_new (GtkWindow  *parent,
 {
   PpPieceBench *self;
   const PpPiece *old = NULL;
-  PpUnits units;
   PpMaking first;
 
   g_return_val_if_fail (PP_IS_DOCUMENT (document), NULL);
 
   if (piece != NULL)
     old = pp_panel_find_piece (pp_document_get_panel (document), piece, NULL);
-  units = pp_document_get_panel (document)->units;
-  first = old != NULL ? pp_making_of (old, units)
-                      : pp_making_new (pp_making_way_find ("measures"), units);
+  first = old != NULL ? pp_making_of (old) : pp_making_new (pp_making_way_find ("measures"));
   self = g_object_new (PP_TYPE_PIECE_BENCH, "transient-for", parent, NULL);
   set_size (self, parent);
   self->document = g_object_ref (document);

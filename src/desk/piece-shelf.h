@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Signals: chosen (gpointer PpPiece), borrowed, as the choice goes from one to another;
- * activated (gpointer PpPiece), by Return or a double press.
+ * Signals: chosen (gpointer PpPiece), borrowed, as the choice goes from one to another; pointed,
+ * after a press on one; activated (gpointer PpPiece), by Return or a double press.
  */
 #pragma once
 

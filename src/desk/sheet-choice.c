@@ -6,7 +6,11 @@
 
 #include "desk/sheet-choice.h"
 
+#include "desk/file-words.h"
+#include "desk/settings.h"
 #include "panel/i18n.h"
+
+#include <gtk/gtk.h>
 
 static const PpSheetFormat formats[] = {
   { PP_SHEET_PDF, "pdf", N_("PDF, all pages in one file") },
@@ -69,4 +73,28 @@ pp_sheet_papers (guint *n)
 {
   *n = G_N_ELEMENTS (papers);
   return papers;
+}
+
+char *
+pp_sheet_dup_paper (void)
+{
+  g_autofree char *kept = pp_settings_dup_text (PP_SETTINGS_PAPER);
+  PpPaper paper;
+
+  if (pp_paper_parse (kept, &paper))
+    return g_steal_pointer (&kept);
+  return g_strdup (pp_file_paper_of (gtk_paper_size_get_default ()));
+}
+
+PpPaper
+pp_sheet_usual_paper (void)
+{
+  g_autofree char *id = pp_sheet_dup_paper ();
+  PpPaper paper = { 0, 0 };
+
+  pp_paper_parse (id, &paper);
+  for (guint i = 0; i < G_N_ELEMENTS (papers); i++)
+    if (g_str_equal (papers[i].id, id) && pp_settings_get_flag (PP_SETTINGS_SIDEWAYS))
+      return (PpPaper) { paper.height, paper.width };
+  return paper;
 }

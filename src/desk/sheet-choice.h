@@ -41,6 +41,11 @@ typedef struct
 } PpSheetPaper;
 
 const PpSheetPaper *pp_sheet_papers (guint *n);
+/* What is printed on: the paper kept, or the usual one of the system, as pp_paper_parse() takes it.
+ * (transfer full) */
+char               *pp_sheet_dup_paper (void);
+/* The same as the sheet is read. */
+PpPaper             pp_sheet_usual_paper (void);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PpSheetChoice, pp_sheet_choice_free)
 

@@ -292,29 +292,22 @@ add_rows (PpSheetsForm *self)
     gtk_box_append (self->blanks, add_row (self, blanks[i], TRUE));
 }
 
-/* The one kept, or the usual one of the system; one of the maker's own goes into the fields. */
+/* One of the maker's own goes into the fields. */
 static guint
 find_paper (PpSheetsForm *self)
 {
-  g_autofree char *kept = pp_settings_dup_text (PP_SETTINGS_PAPER);
-  const char *usual = pp_file_paper_of (gtk_paper_size_get_default ());
+  g_autofree char *kept = pp_sheet_dup_paper ();
   guint n;
   const PpSheetPaper *papers = pp_sheet_papers (&n);
-  PpPaper own;
+  PpPaper own = { 0, 0 };
 
   for (guint i = 0; i < n; i++)
     if (g_str_equal (papers[i].id, kept))
       return i;
-  if (pp_paper_parse (kept, &own))
-    {
-      pp_figure_entry_set_value (self->across, own.width);
-      pp_figure_entry_set_value (self->down, own.height);
-      return n;
-    }
-  for (guint i = 0; i < n; i++)
-    if (g_str_equal (papers[i].id, usual))
-      return i;
-  return 0;
+  pp_paper_parse (kept, &own);
+  pp_figure_entry_set_value (self->across, own.width);
+  pp_figure_entry_set_value (self->down, own.height);
+  return n;
 }
 
 static void

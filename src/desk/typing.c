@@ -55,3 +55,18 @@ pp_typing_finish (GtkRoot *root)
   if (PP_IS_NOTE_VIEW (focus))
     pp_note_view_commit (PP_NOTE_VIEW (focus));
 }
+
+GtkWidget *
+pp_typing_find_fault (GtkWidget *widget)
+{
+  GtkWidget *found = NULL;
+
+  if (!gtk_widget_get_mapped (widget))
+    return NULL;
+  if (PP_IS_FIGURE_ENTRY (widget))
+    return pp_figure_entry_has_fault (PP_FIGURE_ENTRY (widget)) ? widget : NULL;
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL && found == NULL;
+       child = gtk_widget_get_next_sibling (child))
+    found = pp_typing_find_fault (child);
+  return found;
+}

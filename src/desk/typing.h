@@ -12,6 +12,9 @@ G_BEGIN_DECLS
  * stays there. */
 void        pp_typing_finish (GtkRoot *root);
 
+/* The first field under `widget` that shows what is wrong with it; NULL: none. (transfer none) */
+GtkWidget  *pp_typing_find_fault (GtkWidget *widget);
+
 /* Has `key_cb` called for each key before the text of `field` sees it, which takes undo for its own
  * even where it keeps no history. The handler is that of GtkEventControllerKey::key-pressed. */
 void        pp_typing_ask_first (GtkEditable *field,

@@ -7,9 +7,12 @@
  */
 #include "config.h"
 
+#include "sheet/frame-sheet.h"
+
 #include "panel/i18n.h"
 #include "panel/measure.h"
 #include "piece/discs.h"
+#include "sheet/furniture.h"
 #include "sheet/kinds.h"
 #include "sheet/text.h"
 
@@ -53,8 +56,8 @@ draw_words (PpBook     *book,
 }
 
 static char *
-measure_new (PpBook *book,
-             PpBox   frame)
+words_new (PpBook *book,
+           PpBox   frame)
 {
   g_autofree char *across = pp_length_format (pp_box_width (frame), PP_UNITS_MM);
   g_autofree char *down = pp_length_format (pp_box_height (frame), PP_UNITS_MM);
@@ -72,21 +75,37 @@ measure_new (PpBook *book,
                             "the page; measure both ways before you trust it."), across, down);
 }
 
+static PpPoint
+measure (PpBox paper,
+         PpBox area)
+{
+  double across = pp_box_width (paper) - PP_DISCS_ACROSS - 2 * LEAST_MARGIN;
+  double down = pp_box_height (area) - PP_DISCS_ACROSS;
+
+  return (PpPoint) { floor (across / STEP) * STEP, floor (down / STEP) * STEP };
+}
+
+PpPoint
+pp_frame_sheet_measure (const PpPaper *paper)
+{
+  const PpBook book = { .paper = { 0, 0, paper->width, paper->height } };
+
+  return measure (book.paper, pp_furniture_get_area (&book, NULL));
+}
+
 static void
 draw_sheet (PpBook *book)
 {
-  double width, height;
-  PpPoint middle;
+  PpPoint size, middle;
   PpBox frame;
-  g_autofree char *measure = NULL;
+  g_autofree char *words = NULL;
 
   /* A heading would cost 10 mm of frame. */
   pp_book_begin_page (book, NULL);
-  width = floor ((pp_box_width (book->paper) - PP_DISCS_ACROSS - 2 * LEAST_MARGIN) / STEP) * STEP;
-  height = floor ((pp_box_height (book->area) - PP_DISCS_ACROSS) / STEP) * STEP;
+  size = measure (book->paper, book->area);
   middle = (PpPoint) { pp_box_middle (book->paper).x, pp_box_middle (book->area).y };
-  frame = (PpBox) { middle.x - width / 2, middle.y - height / 2, middle.x + width / 2,
-                    middle.y + height / 2 };
+  frame = (PpBox) { middle.x - size.x / 2, middle.y - size.y / 2, middle.x + size.x / 2,
+                    middle.y + size.y / 2 };
   draw_disc (book, (PpPoint) { frame.x0, frame.y0 }, TRUE);
   draw_disc (book, (PpPoint) { frame.x1, frame.y0 }, FALSE);
   draw_disc (book, (PpPoint) { frame.x0, frame.y1 }, FALSE);
@@ -94,8 +113,8 @@ draw_sheet (PpBook *book)
   draw_words (book, _("Lay the pieces apart from each other inside the four discs, front up. Light "
                       "from all sides, the camera straight above and far, all four discs in the "
                       "picture."), frame, frame.y0);
-  measure = measure_new (book, frame);
-  draw_words (book, measure, frame, frame.y1);
+  words = words_new (book, frame);
+  draw_words (book, words, frame, frame.y1);
 }
 
 const PpSheetKind pp_frame_sheet = { "frame", N_("Photo frame"), draw_sheet };

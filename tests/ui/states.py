@@ -240,7 +240,7 @@ def piece_bench(session):
     desk.key('Escape')
     desk.find('label', steps.begins('The piece is not in the tray yet'))
     yield desk, 'piece bench, left'
-    desk.press('label', 'Leave it')
+    desk.press('label', 'Throw it away')
     steps.wait_alone(desk)
     desk.key('ctrl+q')
 
@@ -274,7 +274,7 @@ def piece_picture(session):
     desk.find('label', '4 pieces in it')
     yield desk, 'pieces found in a picture'
     desk.key('Escape')
-    desk.press('label', 'Leave it')
+    desk.press('label', 'Throw it away')
     steps.wait_alone(desk)
     desk.key('ctrl+q')
 

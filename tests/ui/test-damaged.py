@@ -95,7 +95,7 @@ def open_bench(desk, way):
 
 def leave_bench(desk):
     desk.key('Escape')
-    desk.press('label', 'Leave it')
+    desk.press('label', 'Throw it away')
     desk.wait_gone('radio', 'From measures')
 
 

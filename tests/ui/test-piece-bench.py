@@ -69,6 +69,12 @@ def led_on(session):
     def has_keys(role, name):
         now = desk.get_focused()
         return now is not None and (now.role, now.name) == (role, name)
+    desk.press('radio', 'Leaf')
+    desk.type('abc')
+    desk.press('button', 'Put in the tray')
+    check('what cannot be read is not put in the tray: the keys are where it stands',
+          steps.is_true_soon(lambda: has_keys('text box', 'Length')), desk.get_focused())
+    desk.key('Escape')
     for choice, field in (('Leaf', 'Length'), ('Its rim', 'Light under the high part'), ('Ring sheet', '12'),
                           ('Ring sheet', '12')):
         desk.press('radio', choice)
@@ -79,7 +85,7 @@ def led_on(session):
     check('by the keys the next may be chosen too', not steps.is_true_soon(
         lambda: not has_keys('radio', 'Its middle'), 2))
     desk.key('Escape')
-    desk.press('label', 'Leave it')
+    desk.press('label', 'Throw it away')
     steps.end(desk)
 
 
@@ -106,7 +112,7 @@ def leaf(session):
     fill(desk, 'Name', 'Water dock')
     fill(desk, 'How many', '4')
     fill(desk, 'Weight', '1.5 oz')
-    fill(desk, 'of how many', '3')
+    fill(desk, 'pieces weighed', '3')
     desk.key('ctrl+Return')
     desk.find('list item', steps.begins('Water dock, '))
     tray = save_until(desk, path, lambda tray: 'Water dock' in tray and tray)
@@ -134,7 +140,7 @@ def undo_in_bench(session):
     desk.find('label', lambda name: '× 2 3/4 in' in name)
     desk.key('Escape')
     desk.wait_gone('radio', 'From measures')
-    check('Escape leaves without a question where nothing changed', desk.find_now('label', 'Leave it') is None)
+    check('Escape leaves without a question where nothing changed', desk.find_now('label', 'Throw it away') is None)
     desk.click(steps.get_pieces(desk)[0])
     desk.key('shift+Right')
     steps.check_saved(desk, path, 'a step on the glass is saved', lambda p: p['p0']['x'] != 60)

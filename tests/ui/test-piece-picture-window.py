@@ -329,7 +329,7 @@ def leave(desk):
     # where a field has the focus the first Escape is the field's
     desk.click(desk.find('radio', 'From a picture'))
     desk.key('Escape')
-    desk.press('button', steps.begins('Leave it'))
+    desk.press('button', steps.begins('Throw it away'))
     desk.wait_gone('radio', 'From a picture')
 
 

@@ -27,7 +27,7 @@ NEW_USER = 2    # times as long as one who knows the program
 # scales, a spoke or rung read off, five pieces laid out and photographed and the file brought over.
 TAKEN_UP, RULER, SCALES, READ_OFF, PHOTO = 5, 6, 10, 3, 180
 CLOSE = 0.11    # mm: an outline of straight sides may lie this far inside the curve
-FRAME = (180, 220)
+FRAME = (180, 240)
 MARGIN = 12     # px about the picture in its view
 ROW = 60        # px from the top of a dialog for a file to the first row of its list
 
@@ -204,6 +204,7 @@ def like_another(desk):
         desk.type(piece.way.split()[-1].lower())
         see(desk, f'like {piece.way}')
         desk.press('grid cell', steps.begins(f'{piece.way}, '))
+        desk.find('label', lambda name, way=piece.way: name.startswith(f'{way}: '))
         put(desk, 'Its longer side', piece.fields[0][1])
         answer(desk, piece)
         put_on(desk, piece)
