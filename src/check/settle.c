@@ -102,26 +102,63 @@ find_ends (const PpBed    *bed,
   return TRUE;
 }
 
-/* Contact cells: whose they are, and the hull of their centres. Those between the ends of a run
- * are no corners of it. */
-static void
-find_contacts (PpRest      *self,
-               const PpBed *bed,
-               double       contact)
+/* The rows between which a column of cells has contact. */
+typedef struct
 {
-  g_autoptr (GArray) owners = g_array_new (FALSE, FALSE, sizeof (PpOwner));
-  g_autofree PpPoint *touching = g_new (PpPoint, 2 * bed->n_runs);
-  guint n = 0, ends[2];
+  int first;
+  int last;
+} Column;
 
+/* Of all columns that the body has. (transfer full) */
+static Column *
+find_columns (const PpBed *bed,
+              double       contact,
+              GArray      *owners)
+{
+  const PpCellBox *box = &bed->body->cells->box;
+  Column *columns = g_new (Column, box->i1 - box->i0);
+  guint ends[2];
+
+  for (int i = 0; i < box->i1 - box->i0; i++)
+    columns[i] = (Column) { G_MAXINT, G_MININT };
   for (guint r = 0; r < bed->n_runs; r++)
     {
       const PpBedRun *run = &bed->runs[r];
 
       if (!find_ends (bed, run, contact, owners, ends))
         continue;
-      for (guint e = 0; e < (ends[0] == ends[1] ? 1 : 2); e++)
-        touching[n++] = (PpPoint) { pp_cell_centre (run->i0 + (int) (ends[e] - run->first)),
-                                    pp_cell_centre (run->j) };
+      for (guint e = 0; e < 2; e++)
+        {
+          Column *column = &columns[run->i0 - box->i0 + (int) (ends[e] - run->first)];
+
+          column->first = MIN (column->first, run->j);
+          column->last = MAX (column->last, run->j);
+        }
+    }
+  return columns;
+}
+
+/* Contact cells: whose they are, and the hull of their centres. Those between the ends of a run or
+ * of a column are no corners of it, and the columns are in the order that it is found in. */
+static void
+find_contacts (PpRest      *self,
+               const PpBed *bed,
+               double       contact)
+{
+  const PpCellBox *box = &bed->body->cells->box;
+  g_autoptr (GArray) owners = g_array_new (FALSE, FALSE, sizeof (PpOwner));
+  g_autofree Column *columns = find_columns (bed, contact, owners);
+  g_autofree PpPoint *touching = g_new (PpPoint, 2 * (box->i1 - box->i0));
+  guint n = 0;
+
+  for (int i = box->i0; i < box->i1; i++)
+    {
+      const Column *column = &columns[i - box->i0];
+
+      if (column->first <= column->last)
+        touching[n++] = (PpPoint) { pp_cell_centre (i), pp_cell_centre (column->first) };
+      if (column->first < column->last)
+        touching[n++] = (PpPoint) { pp_cell_centre (i), pp_cell_centre (column->last) };
     }
   g_array_sort (owners, compare_owners);
   self->n_rests_on = owners->len;

@@ -102,6 +102,16 @@ compare_points (gconstpointer a,
   return p->y < q->y ? -1 : p->y > q->y;
 }
 
+static gboolean
+are_in_order (const PpPoint *points,
+              guint          n)
+{
+  for (guint i = 1; i < n; i++)
+    if (compare_points (&points[i - 1], &points[i]) > 0)
+      return FALSE;
+  return TRUE;
+}
+
 /* Andrew's monotone chain: one chain over the points in the order given. */
 static guint
 add_chain (const PpPoint *points,
@@ -131,7 +141,8 @@ pp_convex_hull (PpPoint *points,
   guint n = 0, n_distinct = 0;
 
   g_return_val_if_fail (n_points > 0, 0);
-  qsort (points, n_points, sizeof *points, compare_points);
+  if (!are_in_order (points, n_points))
+    qsort (points, n_points, sizeof *points, compare_points);
   for (guint i = 0; i < n_points; i++)
     if (n_distinct == 0 || compare_points (&points[n_distinct - 1], &points[i]) != 0)
       points[n_distinct++] = points[i];
