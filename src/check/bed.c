@@ -37,8 +37,7 @@ add_run (PpBed   *self,
   run.first = self->n;
   pp_loop_lay (run.below, underside, run.n, pp_cell_centre (run.i0), body->centroid.x,
                self->x + run.first, self->h + run.first);
-  for (guint k = run.first; k < run.first + run.n; k++)
-    self->y[k] = row;
+  pp_loop_fill (row, run.n, self->y + run.first);
   self->n += run.n;
   if (self->n_runs == self->n_runs_held)
     {

@@ -91,6 +91,15 @@ pp_loop_greatest (const double *x,
 }
 
 PP_WIDE void
+pp_loop_fill (double  value,
+              guint   n,
+              double *x)
+{
+  for (guint i = 0; i < n; i++)
+    x[i] = value;
+}
+
+PP_WIDE void
 pp_loop_lay (const double *below,
              const double *underside,
              guint         n,

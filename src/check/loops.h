@@ -65,6 +65,9 @@ double pp_loop_highest  (const double *x,
 /* The greatest of `n` >= 1. */
 double pp_loop_greatest (const double *x,
                          guint         n);
+void   pp_loop_fill     (double        value,
+                         guint         n,
+                         double       *x);
 /* x from `first` on, h = below - underside (nullable: 0). */
 void   pp_loop_lay      (const double *below,
                          const double *underside,
