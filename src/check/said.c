@@ -127,7 +127,7 @@ part_places (const PpFindings *findings,
 {
   const PpSaid *before = findings->before;
   GArray *again = findings->said->again;
-  guint *places = g_new (guint, findings->list->len), n = 0;
+  guint *places = g_new (guint, findings->list->len + 1), n = 0; /* one at least: not NULL */
   g_autofree guint *now = g_new0 (guint, before != NULL ? before->list->len : 0); /* from 1 */
 
   for (guint k = 0; k < again->len; k++)
