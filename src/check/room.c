@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * One block, as large as all that was wanted at a time so far. What is wanted beyond it is got bit
- * by bit; then the block grows.
+ * One block, as large as all that was wanted at a time so far, up to a bound. What is wanted beyond
+ * it is got bit by bit; then the block grows.
  */
 #include "check/room.h"
 
@@ -16,6 +16,7 @@
 #endif
 
 #define ALIGNMENT 32
+#define MOST_KEPT (64 << 20) /* bytes: what one huge piece needs is not held until the thread ends */
 
 struct _PpRoom
 {
@@ -68,7 +69,7 @@ void
 pp_room_clear (PpRoom *self)
 {
   g_ptr_array_set_size (self->beyond, 0);
-  if (self->beyond_size > 0 && !APART)
+  if (self->beyond_size > 0 && self->size + self->beyond_size <= MOST_KEPT && !APART)
     {
       g_free (self->block);
       self->size += self->beyond_size;

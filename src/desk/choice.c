@@ -6,6 +6,8 @@
 
 #include "desk/choice.h"
 
+#include "desk/pointed.h"
+
 struct _PpChoice
 {
   GtkCheckButton parent_instance;
@@ -25,7 +27,6 @@ enum
 };
 
 static GParamSpec *props[N_PROPS];
-static guint pointed_signal;
 
 static void
 set_hint (PpChoice   *self,
@@ -66,25 +67,6 @@ pp_choice_set_property (GObject      *object,
     }
 }
 
-static gboolean
-tell_pointed (gpointer data)
-{
-  if (gtk_check_button_get_active (data) && gtk_widget_get_mapped (data))
-    g_signal_emit (data, pointed_signal, 0);
-  return G_SOURCE_REMOVE;
-}
-
-/* Before the check button itself has taken the press. */
-static void
-released_cb (GtkGestureClick *click,
-             int              n_presses,
-             double           x,
-             double           y,
-             PpChoice        *self)
-{
-  g_idle_add_full (G_PRIORITY_DEFAULT, tell_pointed, g_object_ref (self), g_object_unref);
-}
-
 static void
 pp_choice_class_init (PpChoiceClass *klass)
 {
@@ -101,19 +83,15 @@ pp_choice_class_init (PpChoiceClass *klass)
   props[PROP_HINT] = g_param_spec_string ("hint", NULL, NULL, NULL,
                                           G_PARAM_WRITABLE | G_PARAM_STATIC_STRINGS);
   g_object_class_install_properties (object_class, N_PROPS, props);
-  pointed_signal = g_signal_new ("pointed", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL,
-                                 NULL, NULL, G_TYPE_NONE, 0);
+  pp_pointed_add_signal (object_class);
 }
 
 static void
 pp_choice_init (PpChoice *self)
 {
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
-  GtkGesture *click = gtk_gesture_click_new ();
 
-  gtk_event_controller_set_propagation_phase (GTK_EVENT_CONTROLLER (click), GTK_PHASE_CAPTURE);
-  g_signal_connect (click, "released", G_CALLBACK (released_cb), self);
-  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (click));
+  pp_pointed_watch (GTK_WIDGET (self), GTK_WIDGET (self));
   self->sketch = g_object_new (PP_TYPE_SKETCH, "visible", FALSE, NULL);
   self->words = GTK_LABEL (gtk_label_new (NULL));
   self->hint = GTK_LABEL (gtk_label_new (NULL));

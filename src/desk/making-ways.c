@@ -40,11 +40,12 @@ void
 pp_making_way_add_hint (GtkBox     *form,
                         const char *words)
 {
-  GtkWidget *hint = g_object_new (GTK_TYPE_LABEL, "label", words, "xalign", 0.0, "wrap", TRUE,
-                                  "max-width-chars", 36, NULL);
+  GtkWidget *hint;
 
-  g_return_if_fail (GTK_IS_BOX (form));
+  g_return_if_fail (GTK_IS_BOX (form) && words != NULL);
 
+  hint = g_object_new (GTK_TYPE_LABEL, "label", words, "xalign", 0.0, "wrap", TRUE,
+                       "max-width-chars", 36, NULL);
   gtk_widget_add_css_class (hint, "pp-hint");
   gtk_box_append (form, hint);
 }

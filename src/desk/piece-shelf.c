@@ -9,6 +9,7 @@
 #include "desk/piece-shelf.h"
 
 #include "desk/piece-thumb.h"
+#include "desk/pointed.h"
 #include "desk/template.h"
 #include "desk/tray-words.h"
 #include "panel/i18n.h"
@@ -70,7 +71,6 @@ G_DEFINE_FINAL_TYPE (PpPieceShelf, pp_piece_shelf, GTK_TYPE_WIDGET)
 enum
 {
   CHOSEN,
-  POINTED,
   ACTIVATED,
   N_SIGNALS,
 };
@@ -153,30 +153,11 @@ stop_search_cb (GtkSearchEntry *entry,
     gtk_widget_activate_action (GTK_WIDGET (entry), "window.close", NULL);
 }
 
-static gboolean
-tell_pointed (gpointer self)
-{
-  g_signal_emit (self, signals[POINTED], 0);
-  return G_SOURCE_REMOVE;
-}
-
-/* Once the grid has taken the press. */
-static void
-released_cb (GtkGestureClick *click,
-             int              n_presses,
-             double           x,
-             double           y,
-             PpPieceShelf    *self)
-{
-  g_idle_add_full (G_PRIORITY_DEFAULT, tell_pointed, g_object_ref (self), g_object_unref);
-}
-
 static void
 setup_cb (GtkSignalListItemFactory *factory,
           GtkListItem              *row,
           PpPieceShelf             *self)
 {
-  GtkGesture *click = gtk_gesture_click_new ();
   GtkWidget *tile = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
   GtkWidget *thumb = pp_piece_thumb_new ();
   GtkWidget *name = gtk_label_new (NULL), *words = gtk_label_new (NULL);
@@ -190,9 +171,7 @@ setup_cb (GtkSignalListItemFactory *factory,
   gtk_box_append (GTK_BOX (tile), thumb);
   gtk_box_append (GTK_BOX (tile), name);
   gtk_box_append (GTK_BOX (tile), words);
-  gtk_event_controller_set_propagation_phase (GTK_EVENT_CONTROLLER (click), GTK_PHASE_CAPTURE);
-  g_signal_connect (click, "released", G_CALLBACK (released_cb), self);
-  gtk_widget_add_controller (tile, GTK_EVENT_CONTROLLER (click));
+  pp_pointed_watch (tile, GTK_WIDGET (self));
   gtk_list_item_set_child (row, tile);
 }
 
@@ -259,8 +238,7 @@ pp_piece_shelf_class_init (PpPieceShelfClass *klass)
   G_OBJECT_CLASS (klass)->dispose = pp_piece_shelf_dispose;
   signals[CHOSEN] = g_signal_new ("chosen", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL,
                                   NULL, NULL, G_TYPE_NONE, 1, G_TYPE_POINTER);
-  signals[POINTED] = g_signal_new ("pointed", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL,
-                                   NULL, NULL, G_TYPE_NONE, 0);
+  pp_pointed_add_signal (G_OBJECT_CLASS (klass));
   signals[ACTIVATED] = g_signal_new ("activated", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0,
                                      NULL, NULL, NULL, G_TYPE_NONE, 1, G_TYPE_POINTER);
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
