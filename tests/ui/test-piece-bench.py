@@ -79,6 +79,10 @@ def led_on(session):
                           ('Ring sheet', '12')):
         desk.press('radio', choice)
         check(f'{choice} pressed: {field} is next', steps.is_true_soon(lambda: has_keys('text box', field)))
+    desk.press('radio', 'From a picture')
+    frame = [desk.find('text box', name).get_text() for name in ('Between the discs, across', 'and down')]
+    check('the frame is as large as it prints on A4: 180 by 240 mm', frame == ['7 1/16', '9 7/16'], frame)
+    desk.press('radio', 'Ring sheet')
     steps.tab_to(desk, 'what touches', lambda node: node.role == 'radio' and node.name == 'Its rim')
     desk.key('Left')
     desk.find('radio', 'Its middle', 'checked')
