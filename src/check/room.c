@@ -16,7 +16,7 @@
 #endif
 
 #define ALIGNMENT 32
-#define MOST_KEPT (64 << 20) /* bytes: what one huge piece needs is not held until the thread ends */
+#define MOST_KEPT (64 << 20) /* bytes: a huge piece's are not held until the thread ends */
 
 struct _PpRoom
 {
