@@ -291,14 +291,15 @@ left_cb (int      answer,
 static gboolean
 pp_piece_bench_close_request (GtkWindow *window)
 {
-  const char *const labels[] = { _("Throw it away"), _("Go on making it"), _("Put in the tray"),
-                                 NULL };
   PpPieceBench *self = PP_PIECE_BENCH (window);
+  const char *labels[] = { _("Throw it away"), _("Go on making it"), NULL, NULL };
   const PpAsk ask = { _("The piece is not in the tray yet."), NULL, labels, 0 };
 
   pp_typing_finish (GTK_ROOT (self));
   if (self->step == self->kept)
     return FALSE;
+  if (!gtk_widget_get_visible (GTK_WIDGET (self->missing)))
+    labels[2] = _("Put in the tray");
   pp_ask (window, &ask, left_cb, g_object_ref (self));
   return TRUE;
 }
