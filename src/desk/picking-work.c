@@ -117,8 +117,10 @@ static gboolean
 is_alike (const PpPicking *a,
           const PpPicking *b)
 {
-  return is_squared_alike (a, b) && a->more == b->more && a->strokes->len == b->strokes->len
-         && memcmp (a->strokes->data, b->strokes->data, a->strokes->len * sizeof (PpStroke)) == 0;
+  guint n = a->strokes->len;
+
+  return is_squared_alike (a, b) && a->more == b->more && n == b->strokes->len
+         && (n == 0 || memcmp (a->strokes->data, b->strokes->data, n * sizeof (PpStroke)) == 0);
 }
 
 /* With what of an answer before can be kept for the question. */
