@@ -17,6 +17,7 @@ import pseudo
 
 UI = pseudo.ROOT / 'tests' / 'ui'
 sys.path.insert(0, str(UI))
+import panels   # noqa: E402
 import session  # noqa: E402
 import sight    # noqa: E402
 import states   # noqa: E402
@@ -27,7 +28,8 @@ import tap      # noqa: E402
 # the buttons of a window.
 NOT_OURS = ('Petalpane', 'petalpane', 'petalbox', 'Minimize the window', 'Minimize', 'Maximize the window', 'Maximize',
             'Close the window', 'Close', 'Ctrl', 'Shift', 'Alt', 'Page Up', 'Page Down', 'Home', 'End',
-            'Delete', 'Return', 'Escape', 'Space', 'Left', 'Right', 'Up', 'Down', 'Menu', 'Tab', 'Towpath')
+            'Delete', 'Return', 'Escape', 'Space', 'Left', 'Right', 'Up', 'Down', 'Menu', 'Tab', 'Towpath',
+            '(None)')  # behind what is chosen in each list that drops down
 # names that GTK gives to widgets without one, and to colours
 BY_GTK = re.compile(r'(?:Gtk|Pp)[A-Z]\w*|Red \d+%, Green \d+%, Blue \d+%')
 LEAST_TEXTS = 30  # that are read off the plainest page
@@ -38,16 +40,23 @@ places = {}  # where things stand, by their English names
 
 def get_names():
     files = [*(pseudo.ROOT / 'samples').glob('*.petalpane'), session.BUILD / 'data' / 'starter' / 'starter.petalbox']
-    return {name for path in files for name in pseudo.find_names(json.loads(path.read_text(encoding='utf-8')))}
+    return {path.name for path in files}.union(
+        *(pseudo.find_names(json.loads(path.read_text(encoding='utf-8'))) for path in files))
 
 
-NAMES = (*get_names(), *NOT_OURS)
+names_given = {*get_names(), *NOT_OURS}
+
+
+def write_panel(folder, name, placements, **more):
+    """As that of panels.py: what a maker calls a file is nobody's to translate."""
+    names_given.add(name)
+    return panels.write_panel(folder, name, placements, **more)
 
 
 def set_words(node, name, words):
     for text in (name, words):
         texts.add(text)
-        plain = [word for word in pseudo.find_plain(BY_GTK.sub(' ', text), NAMES)]
+        plain = [word for word in pseudo.find_plain(BY_GTK.sub(' ', text), names_given)]
         if plain:
             seen.setdefault(text, plain)
     node.name, node.words = pseudo.read_back(name), pseudo.read_back(words)
@@ -89,6 +98,7 @@ def use(language, folder):
     session.Session.set_env = set_env
     sight.set_words, sight.take_box = set_words, take_box
     steps.place_by_keys = place_by_keys
+    states.write_panel = write_panel
     if language == 'he':
         # GTK goes by the locale, of which a bare machine has none
         subprocess.run(['localedef', '-i', 'he_IL', '-f', 'UTF-8', pathlib.Path(folder) / 'he_IL.UTF-8'], check=False,

@@ -4,7 +4,7 @@
 """As in states.py, each a generator."""
 import steps
 from desk import Desk
-from panels import write_panel
+from panels import make_panel, write_box, write_panel
 from session import wait_for
 from states import SAMPLE
 
@@ -102,8 +102,15 @@ def refused(session):
 def box(session):
     desk = steps.open_file(session, SAMPLE, len(steps.read(SAMPLE)['placements']))
     desk.key('ctrl+b')
-    wait_for('the box', lambda: len(desk.look()) > 1)
-    desk.find_still('button', 'One to the tray', None)
+    desk.find(None, steps.begins('The box is empty'))
+    yield desk, 'box, empty'
+    steps.close(desk)
+    write_box(session.folder / 'data' / 'petalpane' / 'box.petalbox', make_panel([])['tray'])
+    desk.key('ctrl+b')
+    desk.click(desk.find_still('label', 'Cornflower'))
+    desk.find_still('button', 'One to the tray')
+    desk.park()
+    desk.wait_gone('label', 'Cornflower, 6 left')  # the tooltip
     yield desk, 'box'
     steps.close(desk)
     desk.key('ctrl+q')

@@ -1,4 +1,4 @@
-# panels.py: panels made up for the window to open
+# panels.py: panels and boxes made up for the window to open
 #
 # SPDX-License-Identifier: GPL-3.0-or-later
 import json
@@ -25,4 +25,10 @@ def make_panel(placements, units='mm', **more):
 def write_panel(folder, name, placements, **more):
     path = folder / name
     path.write_text(json.dumps(make_panel(placements, **more)), encoding='utf-8')
+    return path
+
+
+def write_box(path, pieces):
+    path.parent.mkdir(parents=True, exist_ok=True)
+    path.write_text(json.dumps({'format': 'petalpane-box', 'version': 1, 'pieces': pieces}), encoding='utf-8')
     return path

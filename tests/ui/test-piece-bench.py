@@ -8,7 +8,7 @@ import json
 import shapely.geometry
 
 import steps
-from panels import make_panel, write_panel
+from panels import make_panel, write_box, write_panel
 from session import Session, wait_for
 from tap import check, run
 
@@ -212,12 +212,6 @@ def make_own():
     """Pieces with names that no tray has."""
     given = {piece['id']: piece for piece in make_panel([])['tray']}
     return [{**given[piece], 'name': name, 'count': count} for piece, name, count in OWN]
-
-
-def write_box(path, pieces):
-    path.parent.mkdir(parents=True, exist_ok=True)
-    path.write_text(json.dumps({'format': 'petalpane-box', 'version': 1, 'pieces': pieces}))
-    return path
 
 
 def read_box(path):
