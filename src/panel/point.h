@@ -48,11 +48,20 @@ pp_sincos_degrees (double  degrees,
     }
 }
 
+/* Of what is far from the ends of a double's range, against which hypot () guards at several times
+ * the price. */
+static inline double
+pp_length (double x,
+           double y)
+{
+  return sqrt (x * x + y * y);
+}
+
 static inline double
 pp_point_distance (PpPoint a,
                    PpPoint b)
 {
-  return hypot (a.x - b.x, a.y - b.y);
+  return pp_length (a.x - b.x, a.y - b.y);
 }
 
 /* Twice the signed area of the triangle o, a, b: positive where the turn from a to b about o is
@@ -81,14 +90,14 @@ static inline PpBox
 pp_box_add_point (PpBox   box,
                   PpPoint p)
 {
-  return (PpBox) { fmin (box.x0, p.x), fmin (box.y0, p.y), fmax (box.x1, p.x), fmax (box.y1, p.y) };
+  return (PpBox) { MIN (box.x0, p.x), MIN (box.y0, p.y), MAX (box.x1, p.x), MAX (box.y1, p.y) };
 }
 
 static inline PpBox
 pp_box_union (PpBox a,
               PpBox b)
 {
-  return (PpBox) { fmin (a.x0, b.x0), fmin (a.y0, b.y0), fmax (a.x1, b.x1), fmax (a.y1, b.y1) };
+  return (PpBox) { MIN (a.x0, b.x0), MIN (a.y0, b.y0), MAX (a.x1, b.x1), MAX (a.y1, b.y1) };
 }
 
 /* Grown by `margin` on every side; a negative margin shrinks. */

@@ -7,6 +7,49 @@
 #include "shape/polygon.h"
 #include "shape/wide.h"
 
+static double
+square (double x)
+{
+  return x * x;
+}
+
+/* mm over which a lifted end is even. */
+static double
+get_flat (const PpHeights *self)
+{
+  return isnan (self->form->flat) ? (self->end - self->start) / 2 : self->form->flat;
+}
+
+/* What the way over which a form rises is to be multiplied by, so that it runs from 0 to 1, or -1
+ * to 1: a division for every cell of every piece would cost as much as all else there. 0 where a
+ * form has no room to rise. */
+static double
+get_rate (const PpHeights *self)
+{
+  double length = self->end - self->start, over = 0;
+
+  switch (self->form->kind)
+    {
+    case PP_FORM_FLAT:
+    case PP_FORM_MEASURED:
+      break;
+    case PP_FORM_CUPPED:
+      over = self->reach - self->form->foot;
+      break;
+    case PP_FORM_DOMED:
+      over = square (self->reach);
+      break;
+    case PP_FORM_ARCHED:
+    case PP_FORM_CURLED:
+      over = length / 2;
+      break;
+    case PP_FORM_LIFTED:
+      over = length - get_flat (self);
+      break;
+    }
+  return over > 0 ? 1 / over : 0;
+}
+
 void
 pp_heights_init (PpHeights     *self,
                  const PpPiece *piece)
@@ -23,13 +66,8 @@ pp_heights_init (PpHeights     *self,
     .end = box.y1,
   };
   for (guint i = 0; i < n; i++)
-    self->reach = fmax (self->reach, hypot (p[i].x, p[i].y));
-}
-
-static double
-square (double x)
-{
-  return x * x;
+    self->reach = fmax (self->reach, pp_length (p[i].x, p[i].y));
+  self->rate = get_rate (self);
 }
 
 /* Asked for every cell of every piece: without a root where none is needed. */
@@ -70,31 +108,22 @@ underside_of (const PpHeights *self,
               PpPoint          own)
 {
   const PpForm *form = self->form;
-  double length = self->end - self->start;
-  double along = length > 0 ? 2 * (own.y - (self->start + self->end) / 2) / length : 0;
-  double flat = isnan (form->flat) ? length / 2 : form->flat;
+  double from_middle = own.y - (self->start + self->end) / 2;
 
   switch (kind)
     {
     case PP_FORM_FLAT:
       return 0;
     case PP_FORM_CUPPED:
-      if (form->foot >= self->reach)
-        return 0;
-      return form->rise * square (MAX (sqrt (reach_squared (own)) - form->foot, 0)
-                                 / (self->reach - form->foot));
+      return form->rise * square (MAX (sqrt (reach_squared (own)) - form->foot, 0) * self->rate);
     case PP_FORM_DOMED:
-      if (self->reach <= 0)
-        return form->rise;
-      return form->rise * (1 - reach_squared (own) / square (self->reach));
+      return form->rise * (1 - reach_squared (own) * self->rate);
     case PP_FORM_ARCHED:
-      return form->rise * (1 - square (along));
+      return form->rise * (1 - square (from_middle * self->rate));
     case PP_FORM_CURLED:
-      return form->rise * square (along);
+      return form->rise * square (from_middle * self->rate);
     case PP_FORM_LIFTED:
-      if (flat >= length)
-        return 0;
-      return form->rise * square (MAX (own.y - self->start - flat, 0) / (length - flat));
+      return form->rise * square (MAX (own.y - self->start - get_flat (self), 0) * self->rate);
     case PP_FORM_MEASURED:
       return grid_height (form->grid, own);
     }
@@ -190,7 +219,7 @@ grid_steepest (const PpHeightGrid *grid)
         if (i + 1 < grid->n_rows)
           down = fmax (down, fabs (at[grid->n_columns] - at[0]));
       }
-  return hypot (across, down) / grid->step;
+  return pp_length (across, down) / grid->step;
 }
 
 /* Of rise · t², t growing from 0 to `greatest` at a rate of `rate` a mm. */
@@ -205,62 +234,43 @@ square_steepest (double rise,
 double
 pp_heights_get_steepest (const PpHeights *self)
 {
-  const PpForm *form = self->form;
-  double length = self->end - self->start, reach = self->reach;
-  double flat = isnan (form->flat) ? length / 2 : form->flat;
-  double off = fabs (self->start + self->end) / 2;
+  double rise = self->form->rise, rate = self->rate, reach = self->reach;
 
-  switch (form->kind)
+  switch (self->form->kind)
     {
     case PP_FORM_FLAT:
       return 0;
     case PP_FORM_CUPPED:
-      return form->foot >= reach ? 0 : square_steepest (form->rise, 1, 1 / (reach - form->foot));
+      return square_steepest (rise, 1, rate);
     case PP_FORM_DOMED:
-      return reach <= 0 ? 0 : square_steepest (form->rise, 1, 1 / reach);
+      return square_steepest (rise, reach, rate);
     case PP_FORM_ARCHED:
     case PP_FORM_CURLED:
-      return length <= 0 ? 0 : square_steepest (form->rise, 2 * (reach + off) / length, 2 / length);
+      return square_steepest (rise, (reach + fabs (self->start + self->end) / 2) * rate, rate);
     case PP_FORM_LIFTED:
-      if (flat >= length)
-        return 0;
-      return square_steepest (form->rise, fmax (reach - self->start - flat, 0) / (length - flat),
-                              1 / (length - flat));
+      return square_steepest (rise, MAX (reach - self->start - get_flat (self), 0) * rate, rate);
     case PP_FORM_MEASURED:
-      return grid_steepest (form->grid);
+      return grid_steepest (self->form->grid);
     }
   g_return_val_if_reached (0);
-}
-
-/* Of rise · t², t growing by `rate` a mm at most. */
-static double
-square_bend (double rise,
-             double rate)
-{
-  return 2 * fabs (rise) * square (rate);
 }
 
 double
 pp_heights_get_bend (const PpHeights *self)
 {
-  const PpForm *form = self->form;
-  double length = self->end - self->start;
-  double flat = isnan (form->flat) ? length / 2 : form->flat;
+  double rise = self->form->rise;
 
-  switch (form->kind)
+  switch (self->form->kind)
     {
     case PP_FORM_FLAT:
       return 0;
-    case PP_FORM_CUPPED:
-      return form->foot >= self->reach ? 0
-             : square_bend (form->rise, 1 / (self->reach - form->foot));
     case PP_FORM_DOMED:
-      return self->reach <= 0 ? 0 : square_bend (form->rise, 1 / self->reach);
+      return 2 * fabs (rise) * self->rate;
+    case PP_FORM_CUPPED:
     case PP_FORM_ARCHED:
     case PP_FORM_CURLED:
-      return length <= 0 ? 0 : square_bend (form->rise, 2 / length);
     case PP_FORM_LIFTED:
-      return flat >= length ? 0 : square_bend (form->rise, 1 / (length - flat));
+      return 2 * fabs (rise) * square (self->rate);
     case PP_FORM_MEASURED:
       return INFINITY;
     }

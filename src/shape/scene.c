@@ -5,14 +5,14 @@
 #include "shape/scene.h"
 
 #include "shape/polygon.h"
+#include "shape/wide.h"
 
-/* Of the cells of one span. Gives `sum` with their undersides added to it, one by one. */
-static double
+/* Of the cells of one span. */
+static void
 find_heights_of (PpBody       *self,
                  const PpSpan *span,
                  guint         cell,
-                 PpPoint       step,
-                 double        sum)
+                 PpPoint       step)
 {
   guint n = (guint) (span->i1 - span->i0);
   PpPoint first = pp_frame_to_piece (&self->frame, (PpPoint) { pp_cell_centre (span->i0),
@@ -23,9 +23,6 @@ find_heights_of (PpBody       *self,
     pp_heights_fill (&self->heights, first, step, n, underside);
   if (self->top != NULL)
     pp_heights_fill_top (&self->heights, first, step, n, underside, self->top + cell);
-  for (guint i = 0; underside != NULL && i < n; i++)
-    sum += underside[i];
-  return sum;
 }
 
 /* Once for each cell, for they are asked again and again. */
@@ -34,7 +31,6 @@ find_heights (PpBody *self)
 {
   const PpPoint origin = pp_frame_to_piece (&self->frame, (PpPoint) { 0, 0 });
   const PpPoint right = pp_frame_to_piece (&self->frame, (PpPoint) { PP_CELL, 0 });
-  double sum = 0;
   guint cell = 0;
 
   if (!pp_body_is_flat (self))
@@ -47,11 +43,11 @@ find_heights (PpBody *self)
     {
       const PpSpan *span = &self->cells->spans[k];
 
-      sum = find_heights_of (self, span, cell,
-                             (PpPoint) { right.x - origin.x, right.y - origin.y }, sum);
+      find_heights_of (self, span, cell, (PpPoint) { right.x - origin.x, right.y - origin.y });
       cell += (guint) (span->i1 - span->i0);
     }
-  self->mean_underside = cell > 0 ? sum / cell : 0;
+  if (self->underside != NULL && cell > 0)
+    self->mean_underside = pp_wide_sum (self->underside, cell) / cell;
 }
 
 /* What goes by the piece alone. `like` (nullable): a body of the same piece, already measured. */

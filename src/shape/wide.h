@@ -15,3 +15,7 @@
 #else
 #define PP_WIDE
 #endif
+
+/* Of `n` numbers. In several sums side by side: a single one would wait for itself at each step. */
+double pp_wide_sum (const double *x,
+                    guint         n);
