@@ -6,17 +6,24 @@
 
 #define MOST 4096 /* bands */
 
-/* A side and the bands in which it lies. */
+/* The bands that a point or a side comes within reach of. */
 typedef struct
 {
-  PpSide side;
-  guint  from;
-  guint  to;
+  guint from;
+  guint to;
 } Within;
 
-/* Of all sides, ring by ring. (transfer full) */
+static Within
+find_within (const PpBands *self,
+             PpPoint        p,
+             double         reach)
+{
+  return (Within) { pp_bands_at (self, p.y - reach), pp_bands_at (self, p.y + reach) };
+}
+
+/* Those of all sides, ring by ring, each side counted in each of its bands. (transfer full) */
 static Within *
-find_within (const PpBands   *self,
+count_sides (PpBands         *self,
              const PpOutline *outline,
              double           reach,
              guint            n_sides)
@@ -27,33 +34,46 @@ find_within (const PpBands   *self,
     {
       guint n;
       const PpPoint *p = pp_outline_get_ring (outline, ring, &n);
+      Within start = find_within (self, p[0], reach);
 
-      for (guint i = 0; i + 1 < n; i++)
-        *next++ = (Within) { { p[i], p[i + 1] },
-                             pp_bands_at (self, MIN (p[i].y, p[i + 1].y) - reach),
-                             pp_bands_at (self, MAX (p[i].y, p[i + 1].y) + reach) };
+      for (guint i = 1; i < n; i++)
+        {
+          Within end = find_within (self, p[i], reach);
+
+          *next = (Within) { MIN (start.from, end.from), MAX (start.to, end.to) };
+          for (guint band = next->from; band <= next->to; band++)
+            self->first[band]++;
+          next++;
+          start = end;
+        }
     }
   return within;
 }
 
-/* Counted first, then kept from where its band begins on. */
+/* From counts to where each band ends, and from there back to where it begins, with one side after
+ * the other from the last on. */
 static void
-keep_sides (PpBands      *self,
-            const Within *within,
-            guint         n)
+keep_sides (PpBands         *self,
+            const PpOutline *outline,
+            const Within    *within,
+            guint            n_sides)
 {
-  g_autofree guint *at = NULL;
-
-  for (guint i = 0; i < n; i++)
-    for (guint band = within[i].from; band <= within[i].to; band++)
-      self->first[band + 1]++;
-  for (guint band = 0; band < self->n; band++)
-    self->first[band + 1] += self->first[band];
+  for (guint band = 1; band <= self->n; band++)
+    self->first[band] += self->first[band - 1];
   self->sides = g_new (PpSide, self->first[self->n]);
-  at = g_memdup2 (self->first, self->n * sizeof (guint));
-  for (guint i = 0; i < n; i++)
-    for (guint band = within[i].from; band <= within[i].to; band++)
-      self->sides[at[band]++] = within[i].side;
+  for (guint ring = pp_outline_get_n_rings (outline); ring-- > 0;)
+    {
+      guint n;
+      const PpPoint *p = pp_outline_get_ring (outline, ring, &n);
+
+      for (guint i = n - 1; i-- > 0;)
+        {
+          Within side = within[--n_sides];
+
+          for (guint band = side.from; band <= side.to; band++)
+            self->sides[--self->first[band]] = (PpSide) { p[i], p[i + 1] };
+        }
+    }
 }
 
 /* In how many bands a side may lie on the average. */
@@ -91,9 +111,10 @@ pp_bands_new (const PpOutline *outline,
   self->n = count_bands (outline, &n_sides);
   self->start = box.y0;
   self->step = fmax (pp_box_height (box), reach) / self->n;
+  self->per_mm = 1 / self->step;
   self->first = g_new0 (guint, self->n + 1);
-  within = find_within (self, outline, reach, n_sides);
-  keep_sides (self, within, n_sides);
+  within = count_sides (self, outline, reach, n_sides);
+  keep_sides (self, outline, within, n_sides);
   return self;
 }
 

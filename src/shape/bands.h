@@ -14,11 +14,12 @@ G_BEGIN_DECLS
 /* Immutable, counted. */
 typedef struct
 {
-  double  start; /* mm, y of the first band */
-  double  step;
+  double  start;  /* mm, y of the first band */
+  double  step;   /* mm */
+  double  per_mm; /* bands */
   guint   n;
-  guint  *first; /* of each band: its first side; n + 1 long */
-  PpSide *sides; /* band after band, in the order of the rings */
+  guint  *first;  /* of each band: its first side; n + 1 long */
+  PpSide *sides;  /* band after band, in the order of the rings */
 } PpBands;
 
 /* A side counts as in a band that it comes within `reach` mm of. (transfer full) */
@@ -44,7 +45,7 @@ static inline guint
 pp_bands_at (const PpBands *self,
              double         y)
 {
-  double band = (y - self->start) / self->step;
+  double band = (y - self->start) * self->per_mm;
 
   return band < 1 ? 0 : band >= self->n ? self->n - 1 : (guint) band;
 }
