@@ -88,7 +88,6 @@ typedef struct
   double  distance;
   PpPoint at;
   PpPoint near; /* on the background, nearest to the corner measured last */
-  double  far;  /* mm from it, at most, to the corner in hand */
 } Overhang;
 
 /* Whether a side of the background comes into the box. */
@@ -142,19 +141,22 @@ has_outside (const PpScene  *scene,
   return pp_region_get_area (outside) > PP_TIE;
 }
 
-static void
+/* A corner no farther from a place on the background than the farthest so far is need not be
+ * measured. Gives whether it is farther. */
+static gboolean
 measure_corner (Overhang *self,
                 PpPoint   p)
 {
-  double distance;
+  double far = pp_point_distance (p, self->near) + PP_TIE, distance;
 
-  if (pp_cover_contains (&self->background, p))
-    return;
-  distance = pp_bands_nearest (self->background.bands, p, self->far, self->distance, &self->near);
+  if (far <= self->distance || pp_cover_contains (&self->background, p))
+    return FALSE;
+  distance = pp_bands_nearest (self->background.bands, p, far, self->distance, &self->near);
   if (distance <= self->distance)
-    return;
+    return FALSE;
   self->distance = distance;
   self->at = p;
+  return TRUE;
 }
 
 /* The corner farthest beyond the background's box, most often the farthest from the background. */
@@ -178,26 +180,42 @@ guess_farthest (const PpPoint *p,
   return farthest;
 }
 
-/* A corner no farther from a place on the background than the farthest so far is need not be
- * measured. */
+static PpPoint
+find_farthest_along (const PpPoint *p,
+                     guint          n,
+                     PpPoint        from,
+                     PpPoint        to)
+{
+  double most = -INFINITY;
+  PpPoint farthest = p[0];
+
+  for (guint i = 0; i + 1 < n; i++)
+    {
+      double along = p[i].x * (to.x - from.x) + p[i].y * (to.y - from.y);
+
+      if (along > most)
+        farthest = p[i];
+      most = MAX (most, along);
+    }
+  return farthest;
+}
+
 double
 pp_overhang_of (const PpScene *scene,
                 const PpBody  *body)
 {
-  Overhang overhang = { .background = pp_cover_of_background (scene), .far = INFINITY,
+  Overhang overhang = { .background = pp_cover_of_background (scene),
                         .near = { INFINITY, INFINITY } };
   guint n;
   const PpPoint *p = pp_outline_get_ring (body->outline, 0, &n);
 
   if (is_plainly_inside (scene, &overhang.background, body->box))
     return PP_NO_OVERHANG;
-  measure_corner (&overhang, guess_farthest (p, n, overhang.background.box));
+  for (PpPoint next = guess_farthest (p, n, overhang.background.box);
+       measure_corner (&overhang, next);)
+    next = find_farthest_along (p, n, overhang.near, overhang.at);
   for (guint i = 0; i + 1 < n; i++)
-    {
-      overhang.far = pp_point_distance (p[i], overhang.near) + PP_TIE;
-      if (overhang.far > overhang.distance)
-        measure_corner (&overhang, p[i]);
-    }
+    measure_corner (&overhang, p[i]);
   if ((overhang.distance > 0 || may_bridge (scene, body)) && has_outside (scene, body, &overhang))
     return overhang.distance;
   return PP_NO_OVERHANG;
