@@ -37,7 +37,7 @@ static gboolean
 may_hide (const Looking      *self,
           const PpMidsurface *piece)
 {
-  double far = self->steep * fmax (fabs (piece->lowest), fabs (piece->highest)) + self->shifted
+  double far = self->steep * MAX (fabs (piece->lowest), fabs (piece->highest)) + self->shifted
                + PP_TIE;
 
   for (guint leg = 0; leg < self->n_legs; leg++)
@@ -177,7 +177,7 @@ shift_of (const PpPanel *panel,
           PpPoint        slant)
 {
   const PpBackground *back = panel->background;
-  double steep = hypot (slant.x, slant.y), bent, far;
+  double steep = pp_length (slant.x, slant.y), bent, far;
 
   if (steep <= 0)
     return (PpPoint) { 0, 0 };
@@ -211,8 +211,8 @@ looking_init (Looking       *self,
     .run = pp_run_hung (scene, hang),
     .screens = g_ptr_array_new (),
     .changed = g_ptr_array_new (),
-    .steep = hypot (most.slant.x, most.slant.y),
-    .shifted = hypot (most.shift.x, most.shift.y),
+    .steep = pp_length (most.slant.x, most.slant.y),
+    .shifted = pp_length (most.shift.x, most.shift.y),
   };
   for (guint k = 0; k < PP_N_VIEWS; k++)
     self->views[k] = aslant_of (panel, keeping->now->views[k].sideways,
@@ -272,7 +272,7 @@ find_worst (const PpView *views)
   guint i = 0;
 
   for (guint k = 0; k < PP_N_VIEWS; k++)
-    least = fmin (least, views[k].share);
+    least = MIN (least, views[k].share);
   while (pp_is_over (views[i].share, least))
     i++;
   return views[i];

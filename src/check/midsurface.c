@@ -34,16 +34,16 @@ bound_form (const PpForm *form,
     return;
   if (form->kind != PP_FORM_MEASURED)
     {
-      *least = fmin (0, form->rise);
-      *greatest = fmax (0, form->rise);
+      *least = MIN (0, form->rise);
+      *greatest = MAX (0, form->rise);
       return;
     }
   *least = INFINITY;
   *greatest = -INFINITY;
   for (guint i = 0; i < form->grid->n_rows * form->grid->n_columns; i++)
     {
-      *least = fmin (*least, form->grid->heights[i]);
-      *greatest = fmax (*greatest, form->grid->heights[i]);
+      *least = MIN (*least, form->grid->heights[i]);
+      *greatest = MAX (*greatest, form->grid->heights[i]);
     }
 }
 
@@ -65,7 +65,7 @@ pp_midsurface_make (const PpRest *rest,
 
   self.plane.c += body->piece->thickness / 2 - base->a * body->centroid.x
                   - base->b * body->centroid.y;
-  self.steepest = pp_heights_get_steepest (&body->heights) + hypot (base->a, base->b);
+  self.steepest = pp_heights_get_steepest (&body->heights) + pp_length (base->a, base->b);
   level = self.plane.c + base->a * middle.x + base->b * middle.y;
   bound_form (&body->piece->form, &least, &greatest);
   self.lowest = level - half + least - PP_CURVE_TOLERANCE;
@@ -81,8 +81,8 @@ pp_midsurface_get_shadow (const PpMidsurface *self,
   double x0 = self->lowest * slant.x, x1 = self->highest * slant.x;
   double y0 = self->lowest * slant.y, y1 = self->highest * slant.y;
 
-  return pp_box_grow ((PpBox) { box.x0 - fmax (x0, x1), box.y0 - fmax (y0, y1),
-                                box.x1 - fmin (x0, x1), box.y1 - fmin (y0, y1) }, PP_TIE);
+  return pp_box_grow ((PpBox) { box.x0 - MAX (x0, x1), box.y0 - MAX (y0, y1),
+                                box.x1 - MIN (x0, x1), box.y1 - MIN (y0, y1) }, PP_TIE);
 }
 
 /* A line of sight over the heights that it is followed through, in the panel frame and, as it is
@@ -154,8 +154,8 @@ clip_line (Line  *line,
     return;
   a = (least - PP_TIE - start) / slant;
   b = (greatest + PP_TIE - start) / slant;
-  line->from = fmax (line->from, fmin (a, b));
-  line->to = fmin (line->to, fmax (a, b));
+  line->from = MAX (line->from, MIN (a, b));
+  line->to = MIN (line->to, MAX (a, b));
 }
 
 /* The surface lies `before` mm over the line at one height and `after` at another, one of them less
@@ -207,14 +207,14 @@ clip_to_reach (const PpMidsurface *self,
   double middle = -(x * line->slant.x + y * line->slant.y) / steep2;
   double half2 = middle * middle - (x * x + y * y - reach * reach) / steep2;
 
-  line->from = fmax (line->from, half2 >= 0 ? middle - sqrt (half2) : (double) INFINITY);
-  line->to = fmin (line->to, half2 >= 0 ? middle + sqrt (half2) : (double) -INFINITY);
+  line->from = MAX (line->from, half2 >= 0 ? middle - sqrt (half2) : (double) INFINITY);
+  line->to = MIN (line->to, half2 >= 0 ? middle + sqrt (half2) : (double) -INFINITY);
 }
 
 static double
 get_steepness (PpPoint slant)
 {
-  return hypot (slant.x, slant.y);
+  return pp_length (slant.x, slant.y);
 }
 
 static gboolean
@@ -234,7 +234,7 @@ gap_between (double a0,
              double b0,
              double b1)
 {
-  return fmax (fmin (b0, b1) - fmax (a0, a1), fmin (a0, a1) - fmax (b0, b1));
+  return MAX (MIN (b0, b1) - MAX (a0, a1), MIN (a0, a1) - MAX (b0, b1));
 }
 
 /* Whether the line passes beside the piece's own box. */
@@ -247,13 +247,13 @@ passes_beside (const PpMidsurface *self,
   PpPoint start = line->own_start, slant = line->own_slant;
   double dx = middle.x - start.x, dy = middle.y - start.y;
   double wide = pp_box_width (box) * fabs (slant.y) + pp_box_height (box) * fabs (slant.x);
-  double across = fabs (dx * slant.y - dy * slant.x) - wide / 2;
+  double across = (fabs (dx * slant.y - dy * slant.x) - wide / 2) / get_steepness (slant);
   double x = gap_between (start.x + self->lowest * slant.x, start.x + self->highest * slant.x,
                           box.x0, box.x1);
   double y = gap_between (start.y + self->lowest * slant.y, start.y + self->highest * slant.y,
                           box.y0, box.y1);
 
-  return fmax (across / get_steepness (slant), fmax (x, y)) >= PP_TIE;
+  return MAX (across, MAX (x, y)) >= PP_TIE;
 }
 
 /* A line steeper than the surface anywhere is meets it once at most, from under it to over it. */
@@ -311,7 +311,7 @@ pp_midsurface_get_fold (const PpMidsurface *self,
   if (pp_body_is_flat (self->body))
     return 0;
   return fmax (0, self->steepest * get_steepness (slant) - 1)
-         * hypot (pp_box_width (box), pp_box_height (box));
+         * pp_length (pp_box_width (box), pp_box_height (box));
 }
 
 double

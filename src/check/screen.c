@@ -27,7 +27,7 @@ find_loose (double length,
             double steepest,
             double bend)
 {
-  return fmin (bend * length * length / 8, steepest * length / 2);
+  return MIN (bend * length * length / 8, steepest * length / 2);
 }
 
 /* The rim in the making. */
@@ -54,7 +54,7 @@ add_side (Rim    *self,
 
       g_array_append_val (self->points, p);
     }
-  self->screen->loose = fmax (self->screen->loose,
+  self->screen->loose = MAX (self->screen->loose,
                               find_loose (length / n, self->steepest, self->bend));
 }
 

@@ -5,55 +5,38 @@
  * Whatever is moved on the panel moves its centre of mass, and with it the hook and all of the hung
  * wire, but by a hair. So of each part it is found whether it is hidden, and stays so wherever the
  * leg lies within SLACK; for the few parts for which that depends on where it lies, the screens are
- * asked each time that it depends on. What was found holds until the leg has moved farther, or a
- * screen has changed that comes over it.
+ * asked each time that it depends on (sight-seen.h). What was found of a part holds until the leg
+ * has moved farther, or a screen has changed that comes over the part.
  */
 #include "check/sight-leg.h"
 
-#include "check/finding.h"
+#include "check/sight-seen.h"
 
 /* mm. Were it more, more parts would be asked for each time; were it less, all would be looked at
  * again more often. */
 #define SLACK 0.05
 
-/* Light: two products of the same factors in different orders differ by less. */
-#define ROUNDING (PP_TIE / 2)
-
-/* On what it depends whether a part is hidden on one line: first of each line an entry without a
- * screen, then the screens. In the order of the parts, of each in that of the lines. */
+/* From the first on, up to the end, which is none of them. */
 typedef struct
 {
-  guint     part;
-  guint     line;
-  double    through; /* the light that comes through all screens that are surely before it */
-  PpScreen *screen;  /* counted */
-} Open;
+  guint first;
+  guint end;
+} Parts;
 
-/* What a view shows wherever the leg lies. Counted. */
+/* A view for which not all of before holds. */
 typedef struct
 {
-  guint   n_hidden; /* parts, surely */
-  GArray *open;     /* Open */
-} Seen;
+  guint      view;
+  Parts      parts; /* of which it does not */
+  PpSightRow row;   /* those alone */
+} Look;
 
 struct _PpSightLeg
 {
   PpSightRow leg; /* as it lay when it was looked at */
   guint      n_views;
-  Seen      *seen[];
+  PpSeen    *seen[];
 };
-
-static void
-open_clear (gpointer data)
-{
-  g_clear_pointer (&((Open *) data)->screen, pp_screen_unref);
-}
-
-static void
-seen_clear (gpointer data)
-{
-  g_array_unref (((Seen *) data)->open);
-}
 
 /* The leg where the lines of sight of a view leave the front face. */
 static PpSightRow
@@ -68,17 +51,6 @@ row_of (const PpSightRow *leg,
   return row;
 }
 
-static PpPoint
-point_of (const PpSightRow *row,
-          double            part,
-          guint             line)
-{
-  double along = part * row->spacing, aside = row->asides[line];
-
-  return (PpPoint) { row->from.x + along * row->direction.x + aside * row->normal.x,
-                     row->from.y + along * row->direction.y + aside * row->normal.y };
-}
-
 /* Its lines, and as far about them as they may move. */
 static PpBox
 box_of (const PpSightRow *row)
@@ -86,9 +58,19 @@ box_of (const PpSightRow *row)
   PpBox box = pp_box_empty ();
 
   for (guint k = 0; k < PP_N_LINES; k++)
-    box = pp_box_add_point (pp_box_add_point (box, point_of (row, 0, k)),
-                            point_of (row, row->n, k));
+    box = pp_box_add_point (pp_box_add_point (box, pp_sight_row_point (row, 0, k)),
+                            pp_sight_row_point (row, row->n, k));
   return pp_box_grow (box, SLACK + PP_TIE);
+}
+
+static gboolean
+is_point_near (const PpSightRow *now,
+               const PpSightRow *before,
+               guint             part,
+               guint             line)
+{
+  return pp_point_distance (pp_sight_row_point (now, part, line),
+                            pp_sight_row_point (before, part, line)) <= SLACK - PP_TIE;
 }
 
 /* Whether no part lies farther than SLACK from where it lay. */
@@ -99,96 +81,56 @@ has_hardly_moved (const PpSightRow *now,
   if (now->n != before->n)
     return FALSE;
   for (guint k = 0; k < PP_N_LINES; k++)
-    if (pp_point_distance (point_of (now, 0, k), point_of (before, 0, k)) > SLACK - PP_TIE
-        || pp_point_distance (point_of (now, now->n, k), point_of (before, now->n, k))
-               > SLACK - PP_TIE)
+    if (!is_point_near (now, before, 0, k) || !is_point_near (now, before, now->n, k))
       return FALSE;
   return TRUE;
 }
 
-static gboolean
-comes_over (GPtrArray        *screens,
-            const PpSightRow *row)
+/* That with so much of the leg before it, the first or the last beyond it. */
+static guint
+part_at (const PpSightRow *row,
+         double            along)
+{
+  return (guint) CLAMP (floor (along / row->spacing), 0, row->n - 1.0);
+}
+
+/* Those whose middles may come into the box. */
+static Parts
+find_parts_in (const PpSightRow *row,
+               PpBox             box)
+{
+  PpPoint middle = pp_box_middle (box), direction = row->direction;
+  double along = (middle.x - row->from.x) * direction.x + (middle.y - row->from.y) * direction.y;
+  double half = (pp_box_width (box) * fabs (direction.x)
+                 + pp_box_height (box) * fabs (direction.y)) / 2 + SLACK + PP_TIE;
+
+  if (row->spacing <= 0)
+    return (Parts) { 0, row->n };
+  return (Parts) { part_at (row, along - half), part_at (row, along + half) + 1 };
+}
+
+/* Those over which a screen may come or, as it was `seen`, might have, and all between them. */
+static Parts
+find_parts_under (GPtrArray        *screens,
+                  const PpSightRow *row,
+                  const PpSeen     *seen)
 {
   PpBox box = box_of (row);
+  Parts parts = { row->n, 0 };
 
   for (guint i = 0; i < screens->len; i++)
-    if (pp_box_meets (pp_screen_get_shadow (g_ptr_array_index (screens, i), row->slant), box))
-      return TRUE;
-  return FALSE;
-}
-
-static gboolean
-is_surely_hidden (const PpSightRow *row,
-                  guint             part,
-                  guint             line)
-{
-  return row->most[(gsize) line * row->n + part] <= row->opaque + PP_TIE - ROUNDING;
-}
-
-static gboolean
-is_surely_shown (const PpSightRow *row,
-                 guint             part)
-{
-  for (guint k = 0; k < PP_N_LINES; k++)
-    if (row->least[(gsize) k * row->n + part] > row->opaque + PP_TIE + ROUNDING)
-      return TRUE;
-  return FALSE;
-}
-
-static void
-add_open (Seen             *self,
-          const PpSightRow *row,
-          guint             part,
-          guint             line,
-          const PpScreen   *screen)
-{
-  Open open = { part, line, row->most[(gsize) line * row->n + part],
-                screen != NULL ? pp_screen_ref ((PpScreen *) screen) : NULL };
-
-  g_array_append_val (self->open, open);
-}
-
-static int
-compare_open (gconstpointer a,
-              gconstpointer b)
-{
-  const Open *p = a, *q = b;
-
-  if (p->part != q->part)
-    return p->part < q->part ? -1 : 1;
-  if (p->line != q->line)
-    return p->line < q->line ? -1 : 1;
-  return (p->screen != NULL) - (q->screen != NULL);
-}
-
-/* A part is hidden where all lines are. */
-static Seen *
-seen_new (const PpSightRow *row)
-{
-  Seen *self = g_atomic_rc_box_new0 (Seen);
-
-  self->open = g_array_new (FALSE, FALSE, sizeof (Open));
-  g_array_set_clear_func (self->open, open_clear);
-  for (guint i = 0; i < row->n; i++)
-    if (!is_surely_shown (row, i))
-      {
-        guint n_before = self->open->len;
-
-        for (guint k = 0; k < PP_N_LINES; k++)
-          if (!is_surely_hidden (row, i, k))
-            add_open (self, row, i, k, NULL);
-        self->n_hidden += self->open->len == n_before;
-      }
-  for (guint d = 0; d < row->doubts->len; d++)
     {
-      const PpSightDoubt *doubt = &g_array_index (row->doubts, PpSightDoubt, d);
+      PpBox shadow = pp_screen_get_shadow (g_ptr_array_index (screens, i), row->slant);
+      Parts under;
 
-      if (!is_surely_shown (row, doubt->part) && !is_surely_hidden (row, doubt->part, doubt->line))
-        add_open (self, row, doubt->part, doubt->line, doubt->screen);
+      if (!pp_box_meets (shadow, box))
+        continue;
+      under = find_parts_in (row, shadow);
+      parts.first = MIN (parts.first, under.first);
+      parts.end = MAX (parts.end, under.end);
     }
-  g_array_sort (self->open, compare_open);
-  return self;
+  pp_seen_widen (seen, screens, &parts.first, &parts.end);
+  return parts;
 }
 
 /* Slant and shift that no view has more of, in amount. */
@@ -201,10 +143,10 @@ find_most (const PpSightThrough *through)
     {
       PpAslant view = through->views[v];
 
-      most.slant.x = fmax (most.slant.x, fabs (view.slant.x));
-      most.slant.y = fmax (most.slant.y, fabs (view.slant.y));
-      most.shift.x = fmax (most.shift.x, fabs (view.shift.x));
-      most.shift.y = fmax (most.shift.y, fabs (view.shift.y));
+      most.slant.x = MAX (most.slant.x, fabs (view.slant.x));
+      most.slant.y = MAX (most.slant.y, fabs (view.slant.y));
+      most.shift.x = MAX (most.shift.x, fabs (view.shift.x));
+      most.shift.y = MAX (most.shift.y, fabs (view.shift.y));
     }
   return most;
 }
@@ -212,50 +154,88 @@ find_most (const PpSightThrough *through)
 /* Dims each row by the screens that come over it. */
 static void
 dim_rows (const PpSightRow     *leg,
-          const PpSightRow     *rows,
+          const Look           *looks,
           guint                 n,
           const PpSightThrough *through)
 {
   PpAslant most = find_most (through);
   PpSightRoom room = { 0 };
+  g_autofree PpBox *boxes = g_new (PpBox, n);
 
+  for (guint l = 0; l < n; l++)
+    boxes[l] = box_of (&looks[l].row);
   for (guint i = 0; i < through->screens->len; i++)
     {
       const PpScreen *screen = g_ptr_array_index (through->screens, i);
 
-      pp_sight_room_take (&room, screen, leg, most.slant, most.shift);
-      for (guint r = 0; r < n; r++)
-        if (pp_box_meets (pp_screen_get_shadow (screen, rows[r].slant), box_of (&rows[r])))
-          pp_sight_row_dim (&rows[r], &room);
+      for (guint l = 0; l < n; l++)
+        {
+          if (!pp_box_meets (pp_screen_get_shadow (screen, looks[l].row.slant), boxes[l]))
+            continue;
+          if (room.screen != screen)
+            pp_sight_room_take (&room, screen, leg, most.slant, most.shift);
+          pp_sight_row_dim (&looks[l].row, &room);
+        }
     }
   pp_sight_room_clear (&room);
 }
 
-/* Views for which nothing of before holds: their rows have room for light. */
-static void
-look (PpSightLeg           *self,
-      PpSightRow           *rows,
-      const guint          *views,
-      guint                 n,
-      const PpSightThrough *through)
+/* Gives the rows room for light, and all of it. (transfer full) */
+static double *
+light_rows (Look  *looks,
+            guint  n)
 {
-  gsize n_light = PP_N_LINES * (gsize) self->leg.n;
-  g_autofree double *light = g_new (double, 2 * n * n_light);
+  gsize n_light = 0;
+  double *light, *next;
 
-  for (gsize i = 0; i < 2 * n * n_light; i++)
+  for (guint l = 0; l < n; l++)
+    n_light += 2 * PP_N_LINES * (gsize) looks[l].row.n;
+  light = next = g_new (double, n_light);
+  for (gsize i = 0; i < n_light; i++)
     light[i] = 1;
-  for (guint r = 0; r < n; r++)
+  for (guint l = 0; l < n; l++)
     {
-      rows[r].most = light + 2 * r * n_light;
-      rows[r].least = rows[r].most + n_light;
-      rows[r].doubts = g_array_new (FALSE, FALSE, sizeof (PpSightDoubt));
+      looks[l].row.most = next;
+      looks[l].row.least = next + PP_N_LINES * (gsize) looks[l].row.n;
+      next = looks[l].row.least + PP_N_LINES * (gsize) looks[l].row.n;
     }
-  dim_rows (&self->leg, rows, n, through);
-  for (guint r = 0; r < n; r++)
+  return light;
+}
+
+/* `previous` (nullable): of which all holds that is not looked at. */
+static void
+look_at (PpSightLeg           *self,
+         Look                 *looks,
+         guint                 n,
+         const PpSightThrough *through,
+         const PpSightLeg     *previous)
+{
+  g_autofree double *light = light_rows (looks, n);
+
+  for (guint l = 0; l < n; l++)
+    looks[l].row.doubts = g_array_new (FALSE, FALSE, sizeof (PpSightDoubt));
+  dim_rows (&self->leg, looks, n, through);
+  for (guint l = 0; l < n; l++)
     {
-      self->seen[views[r]] = seen_new (&rows[r]);
-      g_array_unref (rows[r].doubts);
+      guint view = looks[l].view;
+
+      self->seen[view] = pp_seen_new (&looks[l].row, looks[l].parts.first, self->leg.n,
+                                      previous != NULL ? previous->seen[view] : NULL);
+      g_array_unref (looks[l].row.doubts);
     }
+}
+
+/* Some parts of it alone. */
+static PpSightRow
+part_of_row (const PpSightRow *row,
+             Parts             parts)
+{
+  PpSightRow part = *row;
+
+  part.from.x += parts.first * row->spacing * row->direction.x;
+  part.from.y += parts.first * row->spacing * row->direction.y;
+  part.n = parts.end - parts.first;
+  return part;
 }
 
 PpSightLeg *
@@ -263,25 +243,29 @@ pp_sight_leg_new (const PpSightRow     *leg,
                   const PpSightThrough *through,
                   const PpSightLeg     *previous)
 {
-  gboolean stays = previous != NULL && has_hardly_moved (leg, &previous->leg);
-  PpSightLeg *self = g_malloc (sizeof *self + through->n_views * sizeof (Seen *));
-  g_autofree PpSightRow *rows = g_new (PpSightRow, through->n_views);
-  g_autofree guint *views = g_new (guint, through->n_views);
+  PpSightLeg *self = g_malloc (sizeof *self + through->n_views * sizeof (PpSeen *));
+  g_autofree Look *looks = g_new (Look, through->n_views);
   guint n = 0;
 
-  self->leg = stays ? previous->leg : *leg;
+  if (previous != NULL && !has_hardly_moved (leg, &previous->leg))
+    previous = NULL;
+  self->leg = previous != NULL ? previous->leg : *leg;
   self->leg.slack = SLACK;
   self->n_views = through->n_views;
   for (guint v = 0; v < through->n_views; v++)
     {
-      rows[n] = row_of (&self->leg, &through->views[v]);
-      if (stays && !comes_over (through->changed, &rows[n]))
-        self->seen[v] = g_atomic_rc_box_acquire (previous->seen[v]);
+      PpSightRow row = row_of (&self->leg, &through->views[v]);
+      Parts parts = previous != NULL ? find_parts_under (through->changed, &row,
+                                                         previous->seen[v])
+                                     : (Parts) { 0, row.n };
+
+      if (parts.first < parts.end)
+        looks[n++] = (Look) { v, parts, part_of_row (&row, parts) };
       else
-        views[n++] = v;
+        self->seen[v] = pp_seen_ref (previous->seen[v]);
     }
   if (n > 0)
-    look (self, rows, views, n, through);
+    look_at (self, looks, n, through, previous);
   return self;
 }
 
@@ -291,83 +275,8 @@ pp_sight_leg_free (PpSightLeg *self)
   if (self == NULL)
     return;
   for (guint v = 0; v < self->n_views; v++)
-    g_atomic_rc_box_release_full (self->seen[v], seen_clear);
+    pp_seen_unref (self->seen[v]);
   g_free (self);
-}
-
-/* As straight as the page has it: screen after screen, until it is dark enough. */
-static gboolean
-is_behind (const PpSightRow *row,
-           GPtrArray        *screens,
-           PpPoint           start)
-{
-  double through = 1;
-
-  for (guint i = 0; i < screens->len && pp_is_over (through, row->opaque); i++)
-    {
-      const PpScreen *screen = g_ptr_array_index (screens, i);
-
-      if (pp_screen_hides (screen, start, row->slant))
-        through *= screen->cover.transmittance;
-    }
-  return !pp_is_over (through, row->opaque);
-}
-
-/* Of one line's entries, first to last - 1. What is dark enough stays so, whatever else is before
- * it. */
-static gboolean
-is_line_hidden (GArray           *open,
-                const PpSightRow *row,
-                GPtrArray        *screens,
-                guint             first,
-                guint             last)
-{
-  const Open *line = &g_array_index (open, Open, first);
-  PpPoint start = point_of (row, line->part + 0.5, line->line);
-  double through = line->through, dark = row->opaque + PP_TIE - ROUNDING;
-
-  for (guint i = first + 1; i < last && through >= dark; i++)
-    {
-      PpScreen *screen = g_array_index (open, Open, i).screen;
-
-      if (pp_screen_hides (screen, start, row->slant))
-        through *= screen->cover.transmittance;
-    }
-  if (fabs (through - row->opaque - PP_TIE) <= ROUNDING)
-    return is_behind (row, screens, start);
-  return !pp_is_over (through, row->opaque);
-}
-
-/* Where the next line begins. */
-static guint
-find_line_end (GArray *open,
-               guint   i)
-{
-  for (i++; i < open->len && g_array_index (open, Open, i).screen != NULL; i++)
-    ;
-  return i;
-}
-
-static guint
-count_hidden (const Seen       *self,
-              const PpSightRow *row,
-              GPtrArray        *screens)
-{
-  guint count = self->n_hidden;
-
-  for (guint i = 0, next; i < self->open->len;)
-    {
-      guint part = g_array_index (self->open, Open, i).part;
-      gboolean hidden = TRUE;
-
-      for (; i < self->open->len && g_array_index (self->open, Open, i).part == part; i = next)
-        {
-          next = find_line_end (self->open, i);
-          hidden = hidden && is_line_hidden (self->open, row, screens, i, next);
-        }
-      count += hidden;
-    }
-  return count;
 }
 
 void
@@ -380,6 +289,6 @@ pp_sight_leg_get_shares (const PpSightLeg     *self,
     {
       PpSightRow row = row_of (leg, &through->views[v]);
 
-      shares[v] = (double) count_hidden (self->seen[v], &row, through->screens) / leg->n;
+      shares[v] = (double) pp_seen_count_hidden (self->seen[v], &row, through->screens) / leg->n;
     }
 }

@@ -268,12 +268,13 @@ mark_fold (Marking *self,
   for (guint r = 0, i = 0; r < screen->n_rings; r++, i++)
     for (; i + 1 < screen->ends[r]; i++)
       {
-        double a = aside_of (self, i), b = aside_of (self, i + 1);
+        Place a = { along_of (row, screen, i), aside_of (self, i) };
+        Place b = { along_of (row, screen, i + 1), aside_of (self, i + 1) };
 
-        if (MIN (a, b) > far || MAX (a, b) < -far)
+        if (MIN (a.aside, b.aside) > far || MAX (a.aside, b.aside) < -far)
           continue;
-        from = fmin (from, fmin (along_of (row, screen, i), along_of (row, screen, i + 1)));
-        to = fmax (to, fmax (along_of (row, screen, i), along_of (row, screen, i + 1)));
+        from = MIN (from, MIN (a.along, b.along));
+        to = MAX (to, MAX (a.along, b.along));
       }
   if (from > to)
     return;
@@ -336,7 +337,7 @@ pp_sight_room_take (PpSightRoom      *self,
                     PpPoint           shift)
 {
   guint n = screen->ends[screen->n_rings - 1];
-  double steep = hypot (slant.x, slant.y), far = hypot (shift.x, shift.y);
+  double steep = pp_length (slant.x, slant.y), far = pp_length (shift.x, shift.y);
   double reach = find_reach (leg, find_near (leg, screen, steep)) + far + PP_TIE;
   PpSightRow straight = *leg;
 
@@ -375,7 +376,7 @@ pp_sight_row_dim (const PpSightRow *self,
                   PpSightRoom      *room)
 {
   const PpScreen *screen = room->screen;
-  double near = find_near (self, screen, hypot (self->slant.x, self->slant.y));
+  double near = find_near (self, screen, pp_length (self->slant.x, self->slant.y));
   double fold = screen->is_piece ? pp_midsurface_get_fold (&screen->piece, self->slant) : 0;
   Marking lines[PP_N_LINES];
 

@@ -35,6 +35,18 @@ typedef struct
   GArray *doubts;    /* PpSightDoubt: what lies between */
 } PpSightRow;
 
+/* On one of its lines, so many parts from its start. */
+static inline PpPoint
+pp_sight_row_point (const PpSightRow *self,
+                    double            part,
+                    guint             line)
+{
+  double along = part * self->spacing, aside = self->asides[line];
+
+  return (PpPoint) { self->from.x + along * self->direction.x + aside * self->normal.x,
+                     self->from.y + along * self->direction.y + aside * self->normal.y };
+}
+
 /* The screen in hand, and what the marking of parts needs room for; all 0 to begin with. */
 typedef struct
 {

@@ -33,6 +33,8 @@ static const Row rows[] = {
   { "strewn", 8, 0.6 },
   { "free", 9, 25 },
   { "free", 10, 0.6 },
+  { "steep", 11, 6 },
+  { "steep", 12, 0.6 },
 };
 
 #define STREWN 200
@@ -111,12 +113,40 @@ load (const char *name)
   return pp_panel_load (path, NULL);
 }
 
+#define STEEPER 4
+
+/* Pieces that lines of sight meet more than once, looked at from far aside. */
+static PpPanel *
+new_steep (void)
+{
+  PpPanel *panel = meadow_new (STREWN, MEADOW_ROOM);
+  PpDisplay display = *panel->display;
+  g_autoptr (PpDisplay) aslant = NULL;
+
+  display.sideways = 60;
+  display.updown = 40;
+  aslant = pp_display_new (&display, NULL);
+  panel = meadow_step (panel, pp_edit_set_display (panel, aslant, NULL));
+  for (guint i = 0; i < panel->tray->len; i++)
+    {
+      PpPiece draft = *pp_panel_piece (panel, i);
+      g_autoptr (PpPiece) piece = NULL;
+
+      draft.form.rise *= STEEPER;
+      piece = pp_piece_new (&draft, NULL);
+      panel = meadow_step (panel, pp_edit_set_piece (panel, piece, NULL));
+    }
+  return panel;
+}
+
 /* The panel of a row. */
 static PpPanel *
 invent (const char *name)
 {
   if (g_str_equal (name, "strewn"))
     return meadow_new (STREWN, MEADOW_ROOM);
+  if (g_str_equal (name, "steep"))
+    return new_steep ();
   return g_str_equal (name, "free") ? new_free () : load (name);
 }
 
