@@ -42,7 +42,7 @@ typedef struct
   Screen   background; /* once more, to tell what is beyond it */
   GArray  *screens;    /* Screen, the darkest first: they are soonest enough */
   double   opaque;
-  double   asides[N_LINES]; /* mm */
+  double   asides[N_LINES]; /* mm; the wire's radius is the last */
   PpLeg    leg;             /* in hand */
   guint    n_begun;         /* legs */
   PpPathKept *kept;
@@ -238,6 +238,24 @@ is_live (Walk   *self,
   return covered;
 }
 
+/* Whether a screen neither covers nor cuts any line of the leg. */
+static gboolean
+is_beside (const Walk   *self,
+           const Screen *screen)
+{
+  const PpLeg *leg = &self->leg;
+
+  return pp_cover_is_beside (&screen->cover, leg->from, leg->direction, leg->length,
+                             self->asides[N_LINES - 1] + 2 * PP_TIE);
+}
+
+static void
+pass_by (Screen *screen)
+{
+  for (guint k = 0; k < N_LINES; k++)
+    screen->lines[k] = (Stretch) { .known = TRUE };
+}
+
 static void
 begin_leg (Walk *self,
            PpLeg leg)
@@ -256,6 +274,11 @@ begin_leg (Walk *self,
     {
       Screen *screen = &g_array_index (self->screens, Screen, i);
 
+      if (is_beside (self, screen))
+        {
+          pass_by (screen);
+          continue;
+        }
       cut_by_screen (self, screen);
       for (guint k = 0; k < N_LINES; k++)
         if (is_live (self, screen, k))

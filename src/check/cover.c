@@ -208,23 +208,6 @@ may_cut (InLine a,
          && MIN (a.along, b.along) <= length + reach && MAX (a.along, b.along) >= -reach;
 }
 
-/* Whether the whole box stays farther from the lines than `reach`. */
-static gboolean
-passes_box (PpBox   box,
-            PpPoint start,
-            PpPoint direction,
-            double  length,
-            double  reach)
-{
-  InLine middle = to_line (pp_box_middle (box), start, direction);
-  double width = pp_box_width (box) / 2, height = pp_box_height (box) / 2;
-  double along = width * fabs (direction.x) + height * fabs (direction.y);
-  double aside = width * fabs (direction.y) + height * fabs (direction.x);
-
-  return fabs (middle.aside) > aside + reach || middle.along < -along - reach
-         || middle.along > length + along + reach;
-}
-
 static void
 cut_line (const PpCover *self,
           Cutting        cutting,
@@ -262,6 +245,22 @@ find_reach (const PpCover *self,
   return reach;
 }
 
+gboolean
+pp_cover_is_beside (const PpCover *self,
+                    PpPoint        start,
+                    PpPoint        direction,
+                    double         length,
+                    double         reach)
+{
+  InLine middle = to_line (pp_box_middle (self->box), start, direction);
+  double width = pp_box_width (self->box) / 2, height = pp_box_height (self->box) / 2;
+  double along = width * fabs (direction.x) + height * fabs (direction.y);
+  double aside = width * fabs (direction.y) + height * fabs (direction.x);
+
+  return fabs (middle.aside) > aside + reach || middle.along < -along - reach
+         || middle.along > length + along + reach;
+}
+
 GArray *
 pp_cover_find_sides (const PpCover *self,
                      PpPoint        start,
@@ -274,7 +273,7 @@ pp_cover_find_sides (const PpCover *self,
   GArray *sides = g_array_new (FALSE, FALSE, sizeof (PpCoverSide));
   double reach = find_reach (self, asides, n_lines) + slack;
 
-  if (passes_box (self->box, start, direction, length, reach))
+  if (pp_cover_is_beside (self, start, direction, length, reach))
     return sides;
   for (guint r = 0; r < pp_outline_get_n_rings (self->outline); r++)
     {

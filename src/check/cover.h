@@ -49,6 +49,13 @@ gboolean pp_cover_contains (const PpCover   *self,
 double   pp_cover_distance (const PpCover   *self,
                             PpPoint          p,
                             double           far);
+/* Whether its box stays farther than `reach` from a line, from `start` along the unit vector
+ * `direction`. */
+gboolean pp_cover_is_beside (const PpCover  *self,
+                            PpPoint          start,
+                            PpPoint          direction,
+                            double           length,
+                            double           reach);
 /* The sides (PpCoverSide) that may cut lines `asides` mm beside the one from `start` along the unit
  * vector `direction`, or that in which no point of them moves farther than `slack`. They borrow
  * from the outline. (transfer full) */
