@@ -6,6 +6,8 @@
 
 #include "check/loops.h"
 
+#include <string.h>
+
 static PpBed *
 bed_alloc (const PpBody *body,
            PpRoom       *room)
@@ -17,8 +19,6 @@ bed_alloc (const PpBody *body,
   self->room = room;
   self->n_runs_held = body->cells->n_spans;
   self->runs = g_new (PpBedRun, self->n_runs_held);
-  self->x = pp_room_take (room, column);
-  self->y = pp_room_take (room, column);
   self->h = pp_room_take (room, column);
   self->gap = pp_room_take (room, column);
   return self;
@@ -32,12 +32,12 @@ add_run (PpBed   *self,
 {
   const PpBody *body = self->body;
   const double *underside = body->underside == NULL ? NULL : body->underside + cell;
-  double row = pp_cell_centre (run.j) - body->centroid.y;
 
   run.first = self->n;
-  pp_loop_lay (run.below, underside, run.n, pp_cell_centre (run.i0), body->centroid.x,
-               self->x + run.first, self->h + run.first);
-  pp_loop_fill (row, run.n, self->y + run.first);
+  if (underside != NULL)
+    pp_loop_less (run.below, underside, run.n, self->h + run.first);
+  else
+    memcpy (self->h + run.first, run.below, run.n * sizeof (double));
   self->n += run.n;
   if (self->n_runs == self->n_runs_held)
     {

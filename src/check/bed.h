@@ -31,8 +31,6 @@ typedef struct
   const PpBody *body;
   PpRoom       *room;      /* for more that goes by cells */
   guint         n;         /* cells with support */
-  double       *x;         /* centre less the body's centroid, mm */
-  double       *y;
   double       *h;         /* H - u, u being the underside, level */
   double       *gap;       /* to the piece at rest; set by settling */
   guint         n_runs;

@@ -10,6 +10,7 @@
 #include "check/distance.h"
 #include "check/finding.h"
 #include "check/loops.h"
+#include "shape/wide.h"
 
 #define CELL_AREA (PP_CELL * PP_CELL)
 #define MM3_PER_ML 1000.0
@@ -191,11 +192,13 @@ pp_fillable_clear (PpFillable *self)
   g_array_unref (self->runs);
 }
 
+/* ml, in `n` cells of the bed from the `first` on. */
 static double
-glue_in_cell (const PpFillable *self,
-              guint             k)
+glue_in_cells (const PpFillable *self,
+               guint             first,
+               guint             n)
 {
-  return (self->bed->gap[k] + self->bond) * CELL_AREA / MM3_PER_ML;
+  return (pp_wide_sum (self->bed->gap + first, n) + n * self->bond) * (CELL_AREA / MM3_PER_ML);
 }
 
 void
@@ -204,7 +207,7 @@ pp_fillable_sum_up (const PpFillable *self,
                     double           *capacity)
 {
   guint n_cells = 0;
-  double glue = 0; /* in a sum of its own: through a pointer it would go by memory, cell by cell */
+  double glue = 0;
 
   for (guint r = 0; r < self->runs->len; r++)
     {
@@ -212,8 +215,7 @@ pp_fillable_sum_up (const PpFillable *self,
       guint n = pp_fillable_count (run);
 
       n_cells += n;
-      for (guint k = run->first; k < run->first + n; k++)
-        glue += glue_in_cell (self, k);
+      glue += glue_in_cells (self, run->first, n);
     }
   *area = CELL_AREA * n_cells;
   *capacity = glue;
@@ -262,12 +264,17 @@ pp_fillable_glue_around (const PpFillable *self,
     {
       const PpFillableRun *run = pp_fillable_run (self, r);
       PpSpan span = run->span;
+      int half, i0, i1;
 
       if (span.j > j + reach)
         break;
-      for (int c = MAX (i - reach, span.i0); c < MIN (i + reach + 1, span.i1); c++)
-        if ((c - i) * (c - i) + (span.j - j) * (span.j - j) <= most)
-          sum += glue_in_cell (self, run->first + (guint) (c - span.i0));
+      if ((span.j - j) * (span.j - j) > most)
+        continue;
+      half = (int) sqrt (most - (span.j - j) * (span.j - j)); /* of a whole number: exact */
+      i0 = MAX (i - half, span.i0);
+      i1 = MIN (i + half + 1, span.i1);
+      if (i0 < i1)
+        sum += glue_in_cells (self, run->first + (guint) (i0 - span.i0), (guint) (i1 - i0));
     }
   return sum;
 }

@@ -73,18 +73,20 @@ places_init (Places *self,
   };
 }
 
-/* `n` cells of the bed from the `first` on. */
+/* `n` cells of a run from the `start` on. */
 static void
-add_stretch (const PpBed *bed,
-             guint        first,
-             guint        n,
-             double       diameter,
-             Places      *places)
+add_stretch (const PpBed         *bed,
+             const PpFillableRun *run,
+             guint                start,
+             guint                n,
+             double               diameter,
+             Places              *places)
 {
-  guint p = places->n;
+  PpPoint centroid = bed->body->centroid;
+  guint p = places->n, first = run->first + start;
 
-  memcpy (places->x + p, bed->x + first, n * sizeof (double));
-  memcpy (places->y + p, bed->y + first, n * sizeof (double));
+  pp_loop_columns (pp_cell_centre (run->span.i0 + (int) start) - centroid.x, n, places->x + p);
+  pp_loop_fill (pp_cell_centre (run->span.j) - centroid.y, n, places->y + p);
   memcpy (places->gap + p, bed->gap + first, n * sizeof (double));
   for (guint i = 0; i < n; i++)
     {
@@ -109,7 +111,7 @@ add_places (const PpFillable    *self,
 
   pp_loop_no_nearer (run->squared, n, least, has_room);
   while (pp_loop_find_stretch (has_room, n, &first, &end))
-    add_stretch (self->bed, run->first + first, end - first, diameter, places);
+    add_stretch (self->bed, run, first, end - first, diameter, places);
 }
 
 static void
@@ -168,6 +170,22 @@ pick_first (const Places *places,
   return FALSE;
 }
 
+#define BLOCK 64 /* places that are passed over together */
+
+/* The first of those with a score of `least` or more, of which there is one. */
+static guint
+find_score (const Places *places,
+            double        least)
+{
+  guint p = 0;
+
+  while (p + BLOCK < places->n && pp_loop_greatest (places->score + p, BLOCK) < least)
+    p += BLOCK;
+  while (places->score[p] < least)
+    p++;
+  return p;
+}
+
 /* The place that is farthest from its nearest dab, once one is laid at the place `laid`. FALSE if
  * none is left. */
 static gboolean
@@ -183,13 +201,8 @@ pick_next (const Places *places,
   if (best <= PP_LOOP_NEVER)
     return FALSE;
   least = fmax (0, sqrt (best) - PP_TIE);
-  for (guint p = 0; p < places->n; p++)
-    if (places->score[p] >= least * least)
-      {
-        *which = p;
-        return TRUE;
-      }
-  g_return_val_if_reached (FALSE);
+  *which = find_score (places, least * least);
+  return TRUE;
 }
 
 static PpDab
@@ -201,8 +214,7 @@ make_dab (const PpFillable *self,
   const PpBed *bed = self->bed;
   guint k = places->cell[place];
   const PpFillableRun *run = pp_fillable_find_run (self, k);
-  PpPoint at = { bed->x[k] + bed->body->centroid.x, bed->y[k] + bed->body->centroid.y };
-  int i = pp_cell_at (at.x), j = pp_cell_at (at.y);
+  int i = run->span.i0 + (int) (k - run->first), j = run->span.j;
   double glue = pp_fillable_glue_around (self, i, j, places->diameter[place] / 2);
 
   return (PpDab) {

@@ -13,31 +13,6 @@
 
 #include <float.h>
 
-PP_WIDE void
-pp_loop_bound (const double       *x,
-               const double       *y,
-               const double       *h,
-               guint               n,
-               const PpLoopBlocks *blocks,
-               guint               b)
-{
-  double x0 = DBL_MAX, x1 = -DBL_MAX, y0 = DBL_MAX, y1 = -DBL_MAX, greatest = -DBL_MAX;
-
-  for (guint i = 0; i < n; i++)
-    {
-      x0 = x[i] < x0 ? x[i] : x0;
-      x1 = x[i] > x1 ? x[i] : x1;
-      y0 = y[i] < y0 ? y[i] : y0;
-      y1 = y[i] > y1 ? y[i] : y1;
-      greatest = h[i] > greatest ? h[i] : greatest;
-    }
-  blocks->x0[b] = x0;
-  blocks->x1[b] = x1;
-  blocks->y0[b] = y0;
-  blocks->y1[b] = y1;
-  blocks->h[b] = greatest;
-}
-
 /* The lesser product has the lesser or the greater end, by the sign of the factor. */
 PP_WIDE double
 pp_loop_bounds (const PpLoopBlocks *blocks,
@@ -46,8 +21,7 @@ pp_loop_bounds (const PpLoopBlocks *blocks,
                 double              b,
                 double             *bounds)
 {
-  const double *x = a < 0 ? blocks->x1 : blocks->x0, *y = b < 0 ? blocks->y1 : blocks->y0;
-  const double *h = blocks->h;
+  const double *x = a < 0 ? blocks->x1 : blocks->x0, *y = blocks->y, *h = blocks->h;
   double greatest = -DBL_MAX;
 
   for (guint i = 0; i < n; i++)
@@ -61,20 +35,19 @@ pp_loop_bounds (const PpLoopBlocks *blocks,
 }
 
 PP_WIDE double
-pp_loop_highest (const double *x,
-                 const double *y,
-                 const double *h,
+pp_loop_highest (const double *h,
                  guint         n,
+                 double        x,
                  double        a,
-                 double        b)
+                 double        over)
 {
   double greatest = -DBL_MAX;
 
   for (guint i = 0; i < n; i++)
     {
-      double over = h[i] - a * x[i] - b * y[i];
+      double above = h[i] - a * pp_loop_column (x, i) - over;
 
-      greatest = over > greatest ? over : greatest;
+      greatest = above > greatest ? above : greatest;
     }
   return greatest;
 }
@@ -100,45 +73,22 @@ pp_loop_fill (double  value,
 }
 
 PP_WIDE void
-pp_loop_lay (const double *below,
-             const double *underside,
-             guint         n,
-             double        first,
-             double        xc,
-             double       *x,
-             double       *h)
+pp_loop_columns (double  first,
+                 guint   n,
+                 double *x)
 {
-  for (int i = 0; i < (int) n; i++)
-    {
-      x[i] = first + i * PP_CELL - xc;
-      h[i] = underside != NULL ? below[i] - underside[i] : below[i];
-    }
+  for (guint i = 0; i < n; i++)
+    x[i] = pp_loop_column (first, i);
 }
 
 PP_WIDE void
-pp_loop_gaps (const double *x,
-              const double *y,
-              const double *h,
+pp_loop_less (const double *a,
+              const double *b,
               guint         n,
-              double        a,
-              double        b,
-              double        c,
-              double       *gap,
-              double       *least,
-              double       *greatest)
+              double       *difference)
 {
-  double low = DBL_MAX, high = -DBL_MAX;
-
   for (guint i = 0; i < n; i++)
-    {
-      double now = c + a * x[i] + b * y[i] - h[i];
-
-      gap[i] = now;
-      low = now < low ? now : low;
-      high = now > high ? now : high;
-    }
-  *least = low;
-  *greatest = high;
+    difference[i] = a[i] - b[i];
 }
 
 /* Where `i` cells from the first the base plane lies; a cell's centre is a whole number of quarters
@@ -148,6 +98,28 @@ plane_at (const PpLoopPlane *plane,
           int                i)
 {
   return plane->c + plane->a * (plane->first + i * PP_CELL - plane->xc) + plane->over;
+}
+
+PP_WIDE void
+pp_loop_gaps (PpLoopPlane   plane,
+              const double *h,
+              guint         n,
+              double       *gap,
+              double       *least,
+              double       *greatest)
+{
+  double low = DBL_MAX, high = -DBL_MAX;
+
+  for (int i = 0; i < (int) n; i++)
+    {
+      double now = plane_at (&plane, i) - h[i];
+
+      gap[i] = now;
+      low = now < low ? now : low;
+      high = now > high ? now : high;
+    }
+  *least = low;
+  *greatest = high;
 }
 
 static inline double

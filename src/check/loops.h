@@ -12,13 +12,12 @@
 
 G_BEGIN_DECLS
 
-/* Blocks of the points (x, y, h) of a programme: of each the bounds of their numbers. */
+/* Blocks of the points (x, y, h) of a programme, each a stretch of one row. */
 typedef struct
 {
-  double *x0;
-  double *x1;
-  double *y0;
-  double *y1;
+  double *x0; /* its first x, the least */
+  double *x1; /* its last */
+  double *y;
   double *h;  /* the greatest */
 } PpLoopBlocks;
 
@@ -41,13 +40,14 @@ typedef struct
   double        thickness;
 } PpLoopHeights;
 
-/* Bounds of `n` >= 1 points, those of block `b`. */
-void   pp_loop_bound    (const double       *x,
-                         const double       *y,
-                         const double       *h,
-                         guint               n,
-                         const PpLoopBlocks *blocks,
-                         guint               b);
+/* Of the `i`-th cell from one in column `x` on. */
+static inline double
+pp_loop_column (double x,
+                guint  i)
+{
+  return x + (int) i * PP_CELL; /* vectors turn an int into a number sooner */
+}
+
 /* Of each of `n` >= 1 blocks what no h - a·x - b·y of its points exceeds, in floating point too,
  * as no rounding turns an order round. Gives the greatest of them. */
 double pp_loop_bounds   (const PpLoopBlocks *blocks,
@@ -55,35 +55,31 @@ double pp_loop_bounds   (const PpLoopBlocks *blocks,
                          double              a,
                          double              b,
                          double             *bounds);
-/* The greatest h - a·x - b·y of `n` >= 1 points. */
-double pp_loop_highest  (const double *x,
-                         const double *y,
-                         const double *h,
+/* The greatest h - a·x - over of `n` >= 1 points of a row, the first of them at `x`. */
+double pp_loop_highest  (const double *h,
                          guint         n,
+                         double        x,
                          double        a,
-                         double        b);
+                         double        over);
 /* The greatest of `n` >= 1. */
 double pp_loop_greatest (const double *x,
                          guint         n);
 void   pp_loop_fill     (double        value,
                          guint         n,
                          double       *x);
-/* x from `first` on, h = below - underside (nullable: 0). */
-void   pp_loop_lay      (const double *below,
-                         const double *underside,
+/* Those of a row of cells, from `first` on. */
+void   pp_loop_columns  (double        first,
                          guint         n,
-                         double        first,
-                         double        xc,
-                         double       *x,
-                         double       *h);
-/* gap = c + a·x + b·y - h of each, the least of them and the greatest; `n` >= 1. */
-void   pp_loop_gaps     (const double *x,
-                         const double *y,
+                         double       *x);
+/* a - b of each. */
+void   pp_loop_less     (const double *a,
+                         const double *b,
+                         guint         n,
+                         double       *difference);
+/* The plane less h of each, the least of them and the greatest; `n` >= 1. */
+void   pp_loop_gaps     (PpLoopPlane   plane,
                          const double *h,
                          guint         n,
-                         double        a,
-                         double        b,
-                         double        c,
                          double       *gap,
                          double       *least,
                          double       *greatest);

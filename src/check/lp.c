@@ -75,9 +75,9 @@ clip_line (Line            *line,
   double at_origin = plane->limit - plane->px * line->origin.a - plane->py * line->origin.b;
 
   if (along > 0)
-    line->least = fmax (line->least, at_origin / along);
+    line->least = MAX (line->least, at_origin / along);
   else if (along < 0)
-    line->greatest = fmin (line->greatest, at_origin / along);
+    line->greatest = MIN (line->greatest, at_origin / along);
 }
 
 static Slope
@@ -86,7 +86,7 @@ point_on (const Line *line,
 {
   /* What should be one point may come out crossed by a rounding: then its middle. */
   t = line->least > line->greatest ? (line->least + line->greatest) / 2
-                                   : fmin (fmax (t, line->least), line->greatest);
+                                   : CLAMP (t, line->least, line->greatest);
   return (Slope) { line->origin.a + t * line->da, line->origin.b + t * line->db };
 }
 
@@ -137,16 +137,23 @@ lowest_slope (const HalfPlane *planes,
   return s;
 }
 
-/* Points of a block are looked at together, or not at all. */
+/* As many points of a row, at most, are looked at together, or not at all. */
 #define BLOCK 32
+
+/* One that was looked at by itself. */
+typedef struct
+{
+  guint  k; /* which of all */
+  double x;
+  double y;
+  double h;
+} Point;
 
 typedef struct
 {
-  const double *x;
-  const double *y;
   const double *h;
-  guint         n;
   guint         n_blocks;
+  guint        *first;  /* of each block: its first point; n_blocks + 1 long */
   PpLoopBlocks  blocks;
   double       *bounds; /* of each: no point of it stands higher */
   guint8       *may;    /* whether it may reach as high as another is known to */
@@ -154,111 +161,166 @@ typedef struct
 } Points;
 
 static guint
-count_block (const Points *self,
-             guint         b)
+count_blocks (const PpLpRow *rows,
+              guint          n_rows)
 {
-  return MIN (self->n - b * BLOCK, BLOCK);
+  guint n = 0;
+
+  for (guint r = 0; r < n_rows; r++)
+    n += (rows[r].n + BLOCK - 1) / BLOCK;
+  return n;
 }
 
 static void
-find_blocks (Points *self)
+points_alloc (Points *self,
+              guint   n_blocks)
 {
-  guint n = (self->n + BLOCK - 1) / BLOCK;
-  double *columns = g_new (double, 6 * (gsize) n); /* all in one, which `bounds` owns */
+  double *columns = g_new (double, 5 * (gsize) n_blocks); /* all in one, which `bounds` owns */
 
-  self->n_blocks = n;
   self->bounds = columns;
-  self->may = g_new (guint8, n);
-  self->blocks = (PpLoopBlocks) { columns + n, columns + 2 * n, columns + 3 * n, columns + 4 * n,
-                                  columns + 5 * n };
-  for (guint b = 0; b < n; b++)
-    {
-      guint k = b * BLOCK;
+  self->blocks = (PpLoopBlocks) { columns + n_blocks, columns + 2 * n_blocks,
+                                  columns + 3 * n_blocks, columns + 4 * n_blocks };
+  self->first = g_new (guint, n_blocks + 1);
+  self->may = g_new (guint8, n_blocks);
+}
 
-      pp_loop_bound (self->x + k, self->y + k, self->h + k, count_block (self, b), &self->blocks,
-                     b);
+static void
+points_clear (Points *self)
+{
+  g_free (self->bounds);
+  g_free (self->first);
+  g_free (self->may);
+}
+
+static guint
+count_block (const Points *self,
+             guint         b)
+{
+  return self->first[b + 1] - self->first[b];
+}
+
+/* Parts a row into blocks of like length. */
+static void
+add_row (Points        *self,
+         const PpLpRow *row)
+{
+  guint n = (row->n + BLOCK - 1) / BLOCK;
+
+  for (guint i = 0; i < n; i++)
+    {
+      guint b = self->n_blocks++, start = i * row->n / n, end = (i + 1) * row->n / n;
+
+      self->first[b + 1] = self->first[b] + end - start;
+      self->blocks.x0[b] = row->x + start * PP_CELL;
+      self->blocks.x1[b] = pp_loop_column (self->blocks.x0[b], end - start - 1);
+      self->blocks.y[b] = row->y;
+      self->blocks.h[b] = pp_loop_greatest (self->h + self->first[b], end - start);
     }
+}
+
+static void
+points_init (Points        *self,
+             const PpLpRow *rows,
+             guint          n_rows,
+             const double  *h)
+{
+  *self = (Points) { .h = h };
+  points_alloc (self, count_blocks (rows, n_rows));
+  self->first[0] = 0;
+  for (guint r = 0; r < n_rows; r++)
+    add_row (self, &rows[r]);
 }
 
 /* The greatest h - a·x - b·y of a block. */
 static double
-highest_of (const Points *points,
+highest_of (const Points *self,
             guint         b,
             Slope         s)
 {
-  guint k = b * BLOCK;
-
-  return pp_loop_highest (points->x + k, points->y + k, points->h + k, count_block (points, b),
-                          s.a, s.b);
+  return pp_loop_highest (self->h + self->first[b], count_block (self, b), self->blocks.x0[b], s.a,
+                          s.b * self->blocks.y[b]);
 }
 
 /* Gives the first of those that may reach highest. */
 static guint
-bound_blocks (Points *points,
+bound_blocks (Points *self,
               Slope   s)
 {
-  double greatest = pp_loop_bounds (&points->blocks, points->n_blocks, s.a, s.b, points->bounds);
+  double greatest = pp_loop_bounds (&self->blocks, self->n_blocks, s.a, s.b, self->bounds);
   guint best = 0;
 
-  while (points->bounds[best] < greatest)
+  while (self->bounds[best] < greatest)
     best++;
   return best;
+}
+
+/* The first point of a block that has its greatest h - a·x - b·y. */
+static Point
+find_highest (const Points *self,
+              guint         b,
+              Slope         s,
+              double        greatest)
+{
+  const double *h = self->h + self->first[b];
+  double x0 = self->blocks.x0[b], y = self->blocks.y[b];
+  guint i = 0;
+
+  while (i + 1 < count_block (self, b)
+         && h[i] - s.a * pp_loop_column (x0, i) - s.b * y < greatest)
+    i++;
+  return (Point) { self->first[b] + i, pp_loop_column (x0, i), y, h[i] };
 }
 
 /* The greatest h - a·x - b·y, and the first point that has it. Blocks that reach no higher than the
  * most promising one are passed over. */
 static double
-highest (Points *points,
+highest (Points *self,
          Slope   s,
-         guint  *which)
+         Point  *which)
 {
-  double least = highest_of (points, bound_blocks (points, s), s), greatest = -INFINITY;
-  guint k = 0, first, end = 0;
+  double least = highest_of (self, bound_blocks (self, s), s), greatest = -INFINITY;
+  guint best = 0, first, end = 0;
 
-  points->passes++;
-  pp_loop_no_less (points->bounds, points->n_blocks, least, points->may);
-  while (pp_loop_find_stretch (points->may, points->n_blocks, &first, &end))
+  self->passes++;
+  pp_loop_no_less (self->bounds, self->n_blocks, least, self->may);
+  while (pp_loop_find_stretch (self->may, self->n_blocks, &first, &end))
     for (guint b = first; b < end; b++)
       {
-        double top = highest_of (points, b, s);
+        double top = highest_of (self, b, s);
 
         if (top > greatest)
           {
             greatest = top;
-            k = b * BLOCK;
+            best = b;
           }
       }
-  while (k + 1 < points->n && points->h[k] - s.a * points->x[k] - s.b * points->y[k] < greatest)
-    k++;
-  *which = k;
+  *which = find_highest (self, best, s, greatest);
   return greatest;
 }
 
-/* The working set as seen on the plane of point k: the slopes at which each earlier point is not
+/* The working set as seen on the plane of a point: the slopes at which each earlier point is not
  * above that plane. */
 static Slope
-solve_on_plane (const Points *points,
-                GArray       *working,
-                guint         k)
+solve_on_plane (GArray      *working,
+                const Point *point)
 {
   g_autofree HalfPlane *planes = g_new (HalfPlane, working->len + 1);
 
   for (guint i = 0; i < working->len; i++)
     {
-      guint j = g_array_index (working, guint, i);
+      const Point *other = &g_array_index (working, Point, i);
 
-      planes[i] = (HalfPlane) { points->x[j] - points->x[k], points->y[j] - points->y[k],
-                                points->h[j] - points->h[k] };
+      planes[i] = (HalfPlane) { other->x - point->x, other->y - point->y, other->h - point->h };
     }
-  return lowest_slope (planes, working->len, -points->x[k], -points->y[k]);
+  return lowest_slope (planes, working->len, -point->x, -point->y);
 }
 
 static gboolean
-is_working (GArray *working,
-            guint   k)
+is_working (GArray      *working,
+            const Point *point)
 {
   for (guint i = 0; i < working->len; i++)
-    if (g_array_index (working, guint, i) == k)
+    if (g_array_index (working, Point, i).k == point->k)
       return TRUE;
   return FALSE;
 }
@@ -274,15 +336,15 @@ find_least_c (Points *points,
 
   for (;;)
     {
-      guint k = 0;
-      double top = highest (points, s, &k);
+      Point point;
+      double top = highest (points, s, &point);
 
-      least_top = fmin (least_top, top);
-      if (top <= c + ENOUGH || is_working (working, k))
+      least_top = MIN (least_top, top);
+      if (top <= c + ENOUGH || is_working (working, &point))
         return least_top;
-      s = solve_on_plane (points, working, k);
-      c = points->h[k] - s.a * points->x[k] - s.b * points->y[k];
-      g_array_append_val (working, k);
+      s = solve_on_plane (working, &point);
+      c = point.h - s.a * point.x - s.b * point.y;
+      g_array_append_val (working, point);
     }
 }
 
@@ -298,11 +360,10 @@ move_to (GArray   *planes,
 }
 
 static HalfPlane
-half_plane_of (const Points *points,
-               guint         k,
-               double        c)
+half_plane_of (const Point *point,
+               double       c)
 {
-  return (HalfPlane) { points->x[k], points->y[k], points->h[k] - c };
+  return (HalfPlane) { point->x, point->y, point->h - c };
 }
 
 /* The slope nearest to level at which no point stands more than c above its plane, and the highest
@@ -314,49 +375,48 @@ find_least_slope (Points *points,
                   double *top)
 {
   g_autoptr (GArray) planes = g_array_new (FALSE, FALSE, sizeof (HalfPlane));
-  g_autoptr (GArray) met = g_array_new (FALSE, FALSE, sizeof (guint));
+  g_autoptr (GArray) met = g_array_new (FALSE, FALSE, sizeof (Point));
   Slope s = { 0, 0 };
 
   for (guint i = 0; i < working->len; i++)
     {
-      HalfPlane plane = half_plane_of (points, g_array_index (working, guint, i), c);
+      Point point = g_array_index (working, Point, i);
+      HalfPlane plane = half_plane_of (&point, c);
 
       if (excess (&plane, s) > ENOUGH)
         {
           s = move_to (planes, plane);
-          g_array_append_val (met, g_array_index (working, guint, i));
+          g_array_append_val (met, point);
         }
     }
   for (;;)
     {
-      guint k = 0;
+      Point point;
 
-      *top = highest (points, s, &k);
-      if (*top <= c + ENOUGH || is_working (met, k))
+      *top = highest (points, s, &point);
+      if (*top <= c + ENOUGH || is_working (met, &point))
         return s;
-      s = move_to (planes, half_plane_of (points, k, c));
-      g_array_append_val (met, k);
+      s = move_to (planes, half_plane_of (&point, c));
+      g_array_append_val (met, point);
     }
 }
 
 PpPlane
-pp_lp_lowest_plane (const double *x,
-                    const double *y,
-                    const double *h,
-                    guint         n,
-                    guint        *passes)
+pp_lp_lowest_plane (const PpLpRow *rows,
+                    guint          n_rows,
+                    const double  *h,
+                    guint         *passes)
 {
-  Points points = { .x = x, .y = y, .h = h, .n = n };
-  g_autoptr (GArray) working = g_array_new (FALSE, FALSE, sizeof (guint));
+  g_autoptr (GArray) working = g_array_new (FALSE, FALSE, sizeof (Point));
+  Points points;
   double least, top;
   Slope s;
 
-  g_return_val_if_fail (n > 0, ((PpPlane) { 0, 0, 0 }));
-  find_blocks (&points);
+  points_init (&points, rows, n_rows, h);
+  g_return_val_if_fail (points.n_blocks > 0, ((PpPlane) { 0, 0, 0 }));
   least = find_least_c (&points, working);
   s = find_least_slope (&points, working, least + PP_LP_OPTIMUM, &top);
-  g_free (points.bounds);
-  g_free (points.may);
+  points_clear (&points);
   if (passes != NULL)
     *passes = points.passes;
   return (PpPlane) { s.a, s.b, top };

@@ -26,12 +26,19 @@ typedef struct
   double c; /* mm, in the unit of h */
 } PpPlane;
 
-/* Arrays of `n` >= 1 finite numbers; x and y in mm from the centre of mass. `passes` (nullable):
+/* Points at one y, a cell apart from `x` on; mm from the centre of mass. */
+typedef struct
+{
+  double x;
+  double y;
+  guint  n;
+} PpLpRow;
+
+/* `h`, finite, of the points row after row, of which there is one at least. `passes` (nullable):
  * how often all of them were looked at. */
-PpPlane pp_lp_lowest_plane (const double *x,
-                            const double *y,
-                            const double *h,
-                            guint         n,
-                            guint        *passes);
+PpPlane pp_lp_lowest_plane (const PpLpRow *rows,
+                            guint          n_rows,
+                            const double  *h,
+                            guint         *passes);
 
 G_END_DECLS

@@ -59,6 +59,17 @@ add_owner (GArray *owners,
   g_array_append_val (owners, owner);
 }
 
+/* The base plane from column `i` of row `j` on. */
+static PpLoopPlane
+plane_from (const PpBody  *body,
+            const PpPlane *plane,
+            int            i,
+            int            j)
+{
+  return (PpLoopPlane) { plane->c, plane->a, body->centroid.x, pp_cell_centre (i),
+                         plane->b * (pp_cell_centre (j) - body->centroid.y) };
+}
+
 static void
 find_gaps (const PpBed   *bed,
            const PpPlane *plane)
@@ -68,7 +79,7 @@ find_gaps (const PpBed   *bed,
       PpBedRun *run = &bed->runs[r];
       guint k = run->first;
 
-      pp_loop_gaps (bed->x + k, bed->y + k, bed->h + k, run->n, plane->a, plane->b, plane->c,
+      pp_loop_gaps (plane_from (bed->body, plane, run->i0, run->j), bed->h + k, run->n,
                     bed->gap + k, &run->least, &run->greatest);
     }
 }
@@ -202,17 +213,6 @@ pp_rest_top_at (const PpRest *self,
   Place place = place_at (body, &self->plane, p);
 
   return place.above + pp_heights_top (&body->heights, place.own);
-}
-
-/* The base plane from column `i` of row `j` on. */
-static PpLoopPlane
-plane_from (const PpBody  *body,
-            const PpPlane *plane,
-            int            i,
-            int            j)
-{
-  return (PpLoopPlane) { plane->c, plane->a, body->centroid.x, pp_cell_centre (i),
-                         plane->b * (pp_cell_centre (j) - body->centroid.y) };
 }
 
 /* Of the cells from `cell` on, level. */
@@ -381,6 +381,22 @@ get_pocket (const PpScene *scene,
   return pocket == PP_NO_INDEX ? NULL : scene->parts[pocket].cells;
 }
 
+static PpPlane
+find_lowest_plane (const PpBed *bed)
+{
+  PpPoint centroid = bed->body->centroid;
+  g_autofree PpLpRow *rows = g_new (PpLpRow, bed->n_runs);
+
+  for (guint r = 0; r < bed->n_runs; r++)
+    {
+      const PpBedRun *run = &bed->runs[r];
+
+      rows[r] = (PpLpRow) { pp_cell_centre (run->i0) - centroid.x,
+                            pp_cell_centre (run->j) - centroid.y, run->n };
+    }
+  return pp_lp_lowest_plane (rows, bed->n_runs, bed->h, NULL);
+}
+
 PpRest *
 pp_rest_new (const PpScene *scene,
              PpRest       **rests,
@@ -398,7 +414,7 @@ pp_rest_new (const PpScene *scene,
       self->hold = TRUE;
       return self;
     }
-  self->plane = pp_lp_lowest_plane (bed->x, bed->y, bed->h, bed->n, NULL);
+  self->plane = find_lowest_plane (bed);
   tips = plane_tips (&self->plane);
   if (tips)
     self->plane = (PpPlane) { 0, 0, level_height (bed) };

@@ -40,11 +40,25 @@ static const Case cases[] = {
   { "line-and-high-step", 3, { -3, 3, 0 }, { 0, 0, 4 }, { 1, 1, 2 }, { 0, 0.25, 1 } },
 };
 
+/* Of points anywhere: each is a row by itself. */
+static PpPlane
+find_lowest (const double *x,
+             const double *y,
+             const double *h,
+             guint         n)
+{
+  g_autofree PpLpRow *rows = g_new (PpLpRow, n);
+
+  for (guint i = 0; i < n; i++)
+    rows[i] = (PpLpRow) { x[i], y[i], 1 };
+  return pp_lp_lowest_plane (rows, n, h, NULL);
+}
+
 static void
 test_case (gconstpointer data)
 {
   const Case *row = data;
-  PpPlane plane = pp_lp_lowest_plane (row->x, row->y, row->h, row->n, NULL);
+  PpPlane plane = find_lowest (row->x, row->y, row->h, row->n);
 
   g_assert_cmpfloat_with_epsilon (plane.a, row->plane.a, 1e-8);
   g_assert_cmpfloat_with_epsilon (plane.b, row->plane.b, 1e-8);
@@ -87,7 +101,7 @@ test_brute (void)
           y[i] = 0.5 * g_rand_int_range (rand, -60, 90);
           h[i] = bend * x[i] * y[i] + g_rand_double (rand) * (k % 3);
         }
-      plane = pp_lp_lowest_plane (x, y, h, n, NULL);
+      plane = find_lowest (x, y, h, n);
       g_assert_cmpfloat_with_epsilon (plane.c, lowest_c (x, y, h, n, plane.a, plane.b), 1e-12);
       for (int i = -40; i <= 40; i++)
         for (int j = -40; j <= 40; j++)
@@ -116,11 +130,43 @@ test_needles (void)
   h[0] += 1;    /* (-30, -25) */
   h[59] += 1;   /* (29, -25) */
   h[2940] += 1; /* (-30, 24) */
-  plane = pp_lp_lowest_plane (x, y, h, MANY, NULL);
+  plane = find_lowest (x, y, h, MANY);
   /* About the centre the lowest plane goes through the two ends of the long diagonal; across it
    * the rest of the ground leaves it free, so it lies as level as the third lets it. */
   g_assert_cmpfloat_with_epsilon (29 * plane.a - 25 * plane.b + plane.c, h[59], 2e-9);
   g_assert_cmpfloat_with_epsilon (-30 * plane.a + 24 * plane.b + plane.c, h[2940], 2e-9);
+}
+
+/* Rows of every length, whole, and each of their points by itself. */
+static void
+test_rows (void)
+{
+  g_autoptr (GRand) rand = g_rand_new_with_seed (6);
+
+  for (guint k = 0; k < 60; k++)
+    {
+      PpLpRow rows[100];
+      double x[MANY * 4], y[MANY * 4], h[MANY * 4];
+      guint n = 0, n_rows = (guint) g_rand_int_range (rand, 1, G_N_ELEMENTS (rows));
+      PpPlane plane, other;
+
+      for (guint r = 0; r < n_rows; r++)
+        {
+          rows[r] = (PpLpRow) { g_rand_int_range (rand, -90, 40) * 0.5 + 0.125, r * 0.5 - 20.25,
+                                (guint) g_rand_int_range (rand, 1, k % 2 == 0 ? 120 : 4) };
+          for (guint i = 0; i < rows[r].n; i++, n++)
+            {
+              x[n] = rows[r].x + i * 0.5;
+              y[n] = rows[r].y;
+              h[n] = 0.01 * x[n] * y[n] + g_rand_double (rand) * (k % 3);
+            }
+        }
+      plane = pp_lp_lowest_plane (rows, n_rows, h, NULL);
+      other = find_lowest (x, y, h, n);
+      g_assert_cmpfloat (plane.a, ==, other.a);
+      g_assert_cmpfloat (plane.b, ==, other.b);
+      g_assert_cmpfloat (plane.c, ==, other.c);
+    }
 }
 
 int
@@ -136,5 +182,6 @@ main (int    argc,
     }
   g_test_add_func ("/lp/brute", test_brute);
   g_test_add_func ("/lp/needles", test_needles);
+  g_test_add_func ("/lp/rows", test_rows);
   return g_test_run ();
 }
