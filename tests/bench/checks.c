@@ -12,6 +12,7 @@
 #include "meadow.h"
 
 #include "check/check.h"
+#include "shape/wide.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -67,7 +68,8 @@ grid_at (const Grid   *self,
          + (span->i0 - self->box.i0);
 }
 
-static void
+/* For vectors as wide as memset has them. */
+PP_WIDE static void
 fill (const Grid    *grid,
       const PpCells *cells,
       double         height)
