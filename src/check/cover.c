@@ -73,7 +73,7 @@ is_on_band (const PpBands *bands,
   guint band = pp_bands_at (bands, p.y);
 
   for (guint i = bands->first[band]; i < bands->first[band + 1]; i++)
-    if (is_on_side (bands->sides[i].a, bands->sides[i].b, p, inside))
+    if (is_on_side (bands->sides[i][0], bands->sides[i][1], p, inside))
       return TRUE;
   return FALSE;
 }

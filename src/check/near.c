@@ -33,7 +33,7 @@ is_near_side (const PpBody *body,
   guint last = pp_bands_at (bands, MAX (side.a.y, side.b.y) + distance);
 
   for (guint i = bands->first[first]; i < bands->first[last + 1]; i++)
-    if (sides_are_near (side, bands->sides[i], distance))
+    if (sides_are_near (side, pp_bands_get_side (bands, i), distance))
       return TRUE;
   return FALSE;
 }

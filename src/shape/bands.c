@@ -60,7 +60,7 @@ keep_sides (PpBands         *self,
 {
   for (guint band = 1; band <= self->n; band++)
     self->first[band] += self->first[band - 1];
-  self->sides = g_new (PpSide, self->first[self->n]);
+  self->sides = g_new (const PpPoint *, self->first[self->n]);
   for (guint ring = pp_outline_get_n_rings (outline); ring-- > 0;)
     {
       guint n;
@@ -71,7 +71,7 @@ keep_sides (PpBands         *self,
           Within side = within[--n_sides];
 
           for (guint band = side.from; band <= side.to; band++)
-            self->sides[--self->first[band]] = (PpSide) { p[i], p[i + 1] };
+            self->sides[--self->first[band]] = &p[i];
         }
     }
 }
@@ -108,6 +108,7 @@ pp_bands_new (const PpOutline *outline,
   guint n_sides;
   g_autofree Within *within = NULL;
 
+  self->outline = pp_outline_ref (outline);
   self->n = count_bands (outline, &n_sides);
   self->start = box.y0;
   self->step = fmax (pp_box_height (box), reach) / self->n;
@@ -131,6 +132,7 @@ bands_clear (gpointer data)
 
   g_free (self->first);
   g_free (self->sides);
+  pp_outline_unref (self->outline);
 }
 
 void
@@ -143,9 +145,9 @@ pp_bands_unref (PpBands *self)
 /* The nearest so far, mm² and mm, and the side that it is on. */
 typedef struct
 {
-  double        least;
-  double        far;
-  const PpSide *side;
+  double         least;
+  double         far;
+  const PpPoint *side;
 } Nearest;
 
 static inline gboolean
@@ -165,13 +167,14 @@ look_in (const PpBands *self,
 {
   for (guint i = self->first[band]; i < self->first[band + 1]; i++)
     {
+      PpSide side = pp_bands_get_side (self, i);
       double squared;
 
-      if (is_beside (&self->sides[i], p.x, nearest->far))
+      if (is_beside (&side, p.x, nearest->far))
         continue;
-      squared = pp_side_squared_distance (self->sides[i], p);
+      squared = pp_side_squared_distance (side, p);
       if (squared < nearest->least)
-        *nearest = (Nearest) { squared, sqrt (squared), &self->sides[i] };
+        *nearest = (Nearest) { squared, sqrt (squared), self->sides[i] };
     }
 }
 
@@ -218,8 +221,8 @@ pp_bands_nearest (const PpBands *self,
     look_in (self, band, p, &nearest);
   if (where != NULL && nearest.side != NULL)
     {
-      PpPoint a = nearest.side->a, b = nearest.side->b;
-      double share = pp_side_nearest (*nearest.side, p);
+      PpPoint a = nearest.side[0], b = nearest.side[1];
+      double share = pp_side_nearest ((PpSide) { a, b }, p);
 
       *where = (PpPoint) { a.x + share * (b.x - a.x), a.y + share * (b.y - a.y) };
     }

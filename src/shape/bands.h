@@ -14,13 +14,23 @@ G_BEGIN_DECLS
 /* Immutable, counted. */
 typedef struct
 {
-  double  start;  /* mm, y of the first band */
-  double  step;   /* mm */
-  double  per_mm; /* bands */
-  guint   n;
-  guint  *first;  /* of each band: its first side; n + 1 long */
-  PpSide *sides;  /* band after band, in the order of the rings */
+  double          start;   /* mm, y of the first band */
+  double          step;    /* mm */
+  double          per_mm;  /* bands */
+  guint           n;
+  guint          *first;   /* of each band: its first side; n + 1 long */
+  const PpPoint **sides;   /* of each its start, its end being the next point; band after band, in
+                              the order of the rings */
+  PpOutline      *outline; /* which has the points */
 } PpBands;
+
+/* Any of the sides, by its number among those of all bands. */
+static inline PpSide
+pp_bands_get_side (const PpBands *self,
+                   guint          i)
+{
+  return (PpSide) { self->sides[i][0], self->sides[i][1] };
+}
 
 /* A side counts as in a band that it comes within `reach` mm of. (transfer full) */
 PpBands *pp_bands_new      (const PpOutline *outline,
