@@ -212,8 +212,7 @@ pp_under_find (const PpScene *scene,
     return;
   under_init (&self, cells);
   for (guint i = index; i-- > 0 && self.open->len > 0;)
-    if (rests[i]->state != PP_STATE_FLOATS
-        && pp_cell_boxes_meet (scene->bodies[i]->cells->box, self.box))
+    if (pp_cell_boxes_meet (scene->reaches[i], self.box) && rests[i]->state != PP_STATE_FLOATS)
       take_cells (&self, i);
   for (guint i = 0; i < self.open->len; i++)
     {

@@ -68,6 +68,7 @@ pp_heights_init (PpHeights     *self,
   for (guint i = 0; i < n; i++)
     self->reach = fmax (self->reach, pp_length (p[i].x, p[i].y));
   self->rate = get_rate (self);
+  self->crown_rate = self->crown.height > 0 ? 1 / square (self->crown.radius) : 0;
 }
 
 /* Asked for every cell of every piece: without a root where none is needed. */
@@ -81,7 +82,7 @@ static double
 crown_at (const PpHeights *self,
           PpPoint          own)
 {
-  return self->crown.height * MAX (0, 1 - reach_squared (own) / square (self->crown.radius));
+  return self->crown.height * MAX (0, 1 - reach_squared (own) * self->crown_rate);
 }
 
 /* Bilinear in the grid, clamped at its border. */

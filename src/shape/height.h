@@ -21,6 +21,7 @@ typedef struct
   double        start;  /* s0 and s1: least and greatest y of its outline */
   double        end;
   double        rate;   /* 1 / mm, of a dome 1 / mm²: how fast its form runs from 0 to 1 */
+  double        crown_rate; /* 1 / mm² */
 } PpHeights;
 
 void   pp_heights_init      (PpHeights       *self,

@@ -259,6 +259,7 @@ make_bodies (PpScene       *self,
 
   self->n_bodies = panel->placements->len;
   self->bodies = g_new (PpBody *, self->n_bodies);
+  self->reaches = g_new (PpCellBox, self->n_bodies);
   self->pockets = g_new (int, self->n_bodies);
   for (guint i = 0; i < self->n_bodies; i++)
     {
@@ -266,6 +267,7 @@ make_bodies (PpScene       *self,
       guint pocket;
 
       self->bodies[i] = find_body (self, i, previous, placement);
+      self->reaches[i] = self->bodies[i]->cells->box;
       self->pockets[i] = PP_NO_INDEX;
       if (placement->pocket != NULL
           && pp_panel_find_fused (panel, placement->pocket, &pocket) != NULL)
@@ -308,6 +310,7 @@ scene_clear (gpointer data)
   for (guint i = 0; i < self->n_knots; i++)
     pp_cells_unref (self->knot_cells[i]);
   g_free (self->bodies);
+  g_free (self->reaches);
   g_free (self->pockets);
   g_free (self->parts);
   pp_bands_unref (self->background_bands);

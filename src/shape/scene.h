@@ -66,6 +66,7 @@ typedef struct
   PpPart        *parts;      /* as panel->fused */
   guint          n_bodies;
   PpBody       **bodies;     /* as panel->placements, bottom first */
+  PpCellBox     *reaches;    /* of each body: the box of its cells; all of them are asked often */
   int           *pockets;    /* of each body: the part in whose pocket it stands, or PP_NO_INDEX */
   int            knots[2];   /* the wire's holes, from and to; PP_NO_INDEX without a wire */
   guint          n_knots;    /* 0 or 2 */
