@@ -16,17 +16,16 @@
 /* The lesser product has the lesser or the greater end, by the sign of the factor. */
 PP_WIDE double
 pp_loop_bounds (const PpLoopBlocks *blocks,
-                guint               n,
                 double              a,
                 double              b,
                 double             *bounds)
 {
-  const double *x = a < 0 ? blocks->x1 : blocks->x0, *y = blocks->y, *h = blocks->h;
+  const double *x = a < 0 ? blocks->x1 : blocks->x0, *y = blocks->y, *top = blocks->top;
   double greatest = -DBL_MAX;
 
-  for (guint i = 0; i < n; i++)
+  for (guint i = 0, n = blocks->n; i < n; i++)
     {
-      double bound = h[i] - a * x[i] - b * y[i];
+      double bound = top[i] - a * x[i] - b * y[i];
 
       bounds[i] = bound;
       greatest = bound > greatest ? bound : greatest;
@@ -34,14 +33,15 @@ pp_loop_bounds (const PpLoopBlocks *blocks,
   return greatest;
 }
 
-PP_WIDE double
-pp_loop_highest (const double *h,
-                 guint         n,
-                 double        x,
-                 double        a,
-                 double        over)
+static inline double
+highest_of (const PpLoopBlocks *blocks,
+            guint               block,
+            double              a,
+            double              b)
 {
-  double greatest = -DBL_MAX;
+  const double *h = blocks->h + blocks->first[block];
+  guint n = blocks->first[block + 1] - blocks->first[block];
+  double x = blocks->x0[block], over = b * blocks->y[block], greatest = -DBL_MAX;
 
   for (guint i = 0; i < n; i++)
     {
@@ -53,14 +53,62 @@ pp_loop_highest (const double *h,
 }
 
 PP_WIDE double
-pp_loop_greatest (const double *x,
-                  guint         n)
+pp_loop_highest_of (const PpLoopBlocks *blocks,
+                    guint               block,
+                    double              a,
+                    double              b)
+{
+  return highest_of (blocks, block, a, b);
+}
+
+PP_WIDE double
+pp_loop_highest (const PpLoopBlocks *blocks,
+                 double              a,
+                 double              b,
+                 const double       *bounds,
+                 double              least,
+                 guint              *block)
+{
+  double greatest = -DBL_MAX;
+
+  for (guint i = 0; i < blocks->n; i++)
+    if (bounds[i] >= least && bounds[i] > greatest)
+      {
+        double top = highest_of (blocks, i, a, b);
+
+        if (top > greatest)
+          {
+            greatest = top;
+            *block = i;
+          }
+      }
+  return greatest;
+}
+
+static inline double
+greatest_of (const double *x,
+             guint         n)
 {
   double greatest = -DBL_MAX;
 
   for (guint i = 0; i < n; i++)
     greatest = x[i] > greatest ? x[i] : greatest;
   return greatest;
+}
+
+PP_WIDE void
+pp_loop_find_tops (const PpLoopBlocks *blocks)
+{
+  for (guint i = 0; i < blocks->n; i++)
+    blocks->top[i] = greatest_of (blocks->h + blocks->first[i],
+                                  blocks->first[i + 1] - blocks->first[i]);
+}
+
+PP_WIDE double
+pp_loop_greatest (const double *x,
+                  guint         n)
+{
+  return greatest_of (x, n);
 }
 
 PP_WIDE void
@@ -137,30 +185,64 @@ top_at (const PpLoopHeights *heights,
 }
 
 /* What is even has them at its ends: no rounding turns an order round. */
-PP_WIDE void
-pp_loop_extremes (PpLoopPlane   plane,
-                  PpLoopHeights heights,
-                  guint         n,
-                  double       *least,
-                  double       *greatest)
+static inline void
+widen_by_ends (PpLoopPlane  plane,
+               double       thickness,
+               int          n,
+               double      *least,
+               double      *greatest)
+{
+  double first = plane_at (&plane, 0), last = plane_at (&plane, n - 1);
+
+  *least = MIN (*least, MIN (first, last));
+  *greatest = MAX (*greatest, MAX (first, last) + thickness);
+}
+
+static inline void
+widen_by_row (PpLoopPlane    plane,
+              PpLoopHeights  heights,
+              int            n,
+              double        *least,
+              double        *greatest)
 {
   double base = DBL_MAX, top = -DBL_MAX;
 
-  if (heights.underside == NULL && heights.top == NULL)
-    {
-      double first = plane_at (&plane, 0), last = plane_at (&plane, (int) n - 1);
-
-      *least = first < last ? first : last;
-      *greatest = (first < last ? last : first) + heights.thickness;
-      return;
-    }
-  for (int i = 0; i < (int) n; i++)
+  for (int i = 0; i < n; i++)
     {
       double above = plane_at (&plane, i);
       double low = above + underside_at (&heights, i), high = above + top_at (&heights, i);
 
       base = low < base ? low : base;
       top = high > top ? high : top;
+    }
+  *least = MIN (*least, base);
+  *greatest = MAX (*greatest, top);
+}
+
+PP_WIDE void
+pp_loop_extremes (const PpCells *cells,
+                  PpPoint        centroid,
+                  double         height,
+                  PpPoint        slope,
+                  PpLoopHeights  heights,
+                  double        *least,
+                  double        *greatest)
+{
+  double base = DBL_MAX, top = -DBL_MAX;
+
+  for (guint k = 0; k < cells->n_spans; k++)
+    {
+      const PpSpan *span = &cells->spans[k];
+      int n = span->i1 - span->i0;
+      PpLoopPlane plane = { height, slope.x, centroid.x, pp_cell_centre (span->i0),
+                            slope.y * (pp_cell_centre (span->j) - centroid.y) };
+
+      if (heights.underside == NULL && heights.top == NULL)
+        widen_by_ends (plane, heights.thickness, n, &base, &top);
+      else
+        widen_by_row (plane, heights, n, &base, &top);
+      heights.underside = heights.underside == NULL ? NULL : heights.underside + n;
+      heights.top = heights.top == NULL ? NULL : heights.top + n;
     }
   *least = base;
   *greatest = top;
@@ -234,16 +316,6 @@ pp_loop_no_more (const double *x,
 {
   for (guint i = 0; i < n; i++)
     no_more[i] = x[i] <= most;
-}
-
-PP_WIDE void
-pp_loop_no_less (const double *x,
-                 guint         n,
-                 double        least,
-                 guint8       *no_less)
-{
-  for (guint i = 0; i < n; i++)
-    no_less[i] = x[i] >= least;
 }
 
 PP_WIDE void

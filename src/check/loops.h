@@ -15,10 +15,13 @@ G_BEGIN_DECLS
 /* Blocks of the points (x, y, h) of a programme, each a stretch of one row. */
 typedef struct
 {
-  double *x0; /* its first x, the least */
-  double *x1; /* its last */
-  double *y;
-  double *h;  /* the greatest */
+  guint         n;
+  const double *h;     /* of each point, block after block */
+  guint        *first; /* of each block: its first point; n + 1 long */
+  double       *x0;    /* its first x, the least */
+  double       *x1;    /* its last */
+  double       *y;
+  double       *top;   /* its greatest h */
 } PpLoopBlocks;
 
 /* A base plane along a row of cells: c + a·(x - xc) + over, x being `first` at the first cell. */
@@ -48,19 +51,27 @@ pp_loop_column (double x,
   return x + (int) i * PP_CELL; /* vectors turn an int into a number sooner */
 }
 
-/* Of each of `n` >= 1 blocks what no h - a·x - b·y of its points exceeds, in floating point too,
- * as no rounding turns an order round. Gives the greatest of them. */
+/* Finds their tops. */
+void   pp_loop_find_tops (const PpLoopBlocks *blocks);
+/* Of each block what no h - a·x - b·y of its points exceeds, in floating point too, as no rounding
+ * turns an order round. Gives the greatest of them. */
 double pp_loop_bounds   (const PpLoopBlocks *blocks,
-                         guint               n,
                          double              a,
                          double              b,
                          double             *bounds);
-/* The greatest h - a·x - over of `n` >= 1 points of a row, the first of them at `x`. */
-double pp_loop_highest  (const double *h,
-                         guint         n,
-                         double        x,
-                         double        a,
-                         double        over);
+/* The greatest h - a·x - b·y of a block's points. */
+double pp_loop_highest_of (const PpLoopBlocks *blocks,
+                         guint               block,
+                         double              a,
+                         double              b);
+/* The same of all blocks that are bounded by `least` or more, of which there is one; and the first
+ * block that has it. */
+double pp_loop_highest  (const PpLoopBlocks *blocks,
+                         double              a,
+                         double              b,
+                         const double       *bounds,
+                         double              least,
+                         guint              *block);
 /* The greatest of `n` >= 1. */
 double pp_loop_greatest (const double *x,
                          guint         n);
@@ -83,13 +94,16 @@ void   pp_loop_gaps     (PpLoopPlane   plane,
                          double       *gap,
                          double       *least,
                          double       *greatest);
-/* The least underside and the greatest top; `n` >= 1. */
-void   pp_loop_extremes (PpLoopPlane   plane,
-                         PpLoopHeights heights,
-                         guint         n,
-                         double       *least,
-                         double       *greatest);
-/* Its tops. */
+/* The least underside and the greatest top of a body's cells, of which there is one at least, over
+ * the base plane that is `height` over its centroid and rises by `slope`, mm a mm. */
+void   pp_loop_extremes (const PpCells *cells,
+                         PpPoint        centroid,
+                         double         height,
+                         PpPoint        slope,
+                         PpLoopHeights  heights,
+                         double        *least,
+                         double        *greatest);
+/* The tops over a base plane along a row. */
 void   pp_loop_tops     (PpLoopPlane   plane,
                          PpLoopHeights heights,
                          guint         n,
@@ -125,11 +139,6 @@ void   pp_loop_no_more  (const double *x,
                          guint         n,
                          double        most,
                          guint8       *no_more);
-/* Which of them are no less than `least`. */
-void   pp_loop_no_less  (const double *x,
-                         guint         n,
-                         double        least,
-                         guint8       *no_less);
 void   pp_loop_no_nearer (const int   *squared,
                          guint         n,
                          int           least,

@@ -151,13 +151,9 @@ typedef struct
 
 typedef struct
 {
-  const double *h;
-  guint         n_blocks;
-  guint        *first;  /* of each block: its first point; n_blocks + 1 long */
-  PpLoopBlocks  blocks;
-  double       *bounds; /* of each: no point of it stands higher */
-  guint8       *may;    /* whether it may reach as high as another is known to */
-  guint         passes; /* over all of them, so far */
+  PpLoopBlocks blocks;
+  double      *bounds; /* of each: no point of it stands higher */
+  guint        passes; /* over all of them, so far */
 } Points;
 
 static guint
@@ -173,48 +169,40 @@ count_blocks (const PpLpRow *rows,
 
 static void
 points_alloc (Points *self,
-              guint   n_blocks)
+              guint   n)
 {
-  double *columns = g_new (double, 5 * (gsize) n_blocks); /* all in one, which `bounds` owns */
+  double *columns = g_new (double, 5 * (gsize) n); /* all in one, which `bounds` owns */
 
   self->bounds = columns;
-  self->blocks = (PpLoopBlocks) { columns + n_blocks, columns + 2 * n_blocks,
-                                  columns + 3 * n_blocks, columns + 4 * n_blocks };
-  self->first = g_new (guint, n_blocks + 1);
-  self->may = g_new (guint8, n_blocks);
+  self->blocks.first = g_new (guint, n + 1);
+  self->blocks.x0 = columns + n;
+  self->blocks.x1 = columns + 2 * n;
+  self->blocks.y = columns + 3 * n;
+  self->blocks.top = columns + 4 * n;
 }
 
 static void
 points_clear (Points *self)
 {
   g_free (self->bounds);
-  g_free (self->first);
-  g_free (self->may);
-}
-
-static guint
-count_block (const Points *self,
-             guint         b)
-{
-  return self->first[b + 1] - self->first[b];
+  g_free (self->blocks.first);
 }
 
 /* Parts a row into blocks of like length. */
 static void
-add_row (Points        *self,
+add_row (PpLoopBlocks  *blocks,
          const PpLpRow *row)
 {
   guint n = (row->n + BLOCK - 1) / BLOCK;
 
   for (guint i = 0; i < n; i++)
     {
-      guint b = self->n_blocks++, start = i * row->n / n, end = (i + 1) * row->n / n;
+      guint b = blocks->n++, start = i * row->n / n, end = (i + 1) * row->n / n;
 
-      self->first[b + 1] = self->first[b] + end - start;
-      self->blocks.x0[b] = row->x + start * PP_CELL;
-      self->blocks.x1[b] = pp_loop_column (self->blocks.x0[b], end - start - 1);
-      self->blocks.y[b] = row->y;
-      self->blocks.h[b] = pp_loop_greatest (self->h + self->first[b], end - start);
+      blocks->first[b + 1] = blocks->first[b] + end - start;
+      blocks->x0[b] = pp_loop_column (row->x, start);
+      blocks->x1[b] = pp_loop_column (blocks->x0[b], end - start - 1);
+      blocks->y[b] = row->y;
     }
 }
 
@@ -224,21 +212,12 @@ points_init (Points        *self,
              guint          n_rows,
              const double  *h)
 {
-  *self = (Points) { .h = h };
+  *self = (Points) { .blocks.h = h };
   points_alloc (self, count_blocks (rows, n_rows));
-  self->first[0] = 0;
+  self->blocks.first[0] = 0;
   for (guint r = 0; r < n_rows; r++)
-    add_row (self, &rows[r]);
-}
-
-/* The greatest h - a·x - b·y of a block. */
-static double
-highest_of (const Points *self,
-            guint         b,
-            Slope         s)
-{
-  return pp_loop_highest (self->h + self->first[b], count_block (self, b), self->blocks.x0[b], s.a,
-                          s.b * self->blocks.y[b]);
+    add_row (&self->blocks, &rows[r]);
+  pp_loop_find_tops (&self->blocks);
 }
 
 /* Gives the first of those that may reach highest. */
@@ -246,7 +225,7 @@ static guint
 bound_blocks (Points *self,
               Slope   s)
 {
-  double greatest = pp_loop_bounds (&self->blocks, self->n_blocks, s.a, s.b, self->bounds);
+  double greatest = pp_loop_bounds (&self->blocks, s.a, s.b, self->bounds);
   guint best = 0;
 
   while (self->bounds[best] < greatest)
@@ -256,19 +235,18 @@ bound_blocks (Points *self,
 
 /* The first point of a block that has its greatest h - a·x - b·y. */
 static Point
-find_highest (const Points *self,
-              guint         b,
-              Slope         s,
-              double        greatest)
+find_highest (const PpLoopBlocks *blocks,
+              guint               b,
+              Slope               s,
+              double              greatest)
 {
-  const double *h = self->h + self->first[b];
-  double x0 = self->blocks.x0[b], y = self->blocks.y[b];
-  guint i = 0;
+  guint n = blocks->first[b + 1] - blocks->first[b], i = 0;
+  const double *h = blocks->h + blocks->first[b];
+  double x = blocks->x0[b], y = blocks->y[b];
 
-  while (i + 1 < count_block (self, b)
-         && h[i] - s.a * pp_loop_column (x0, i) - s.b * y < greatest)
+  while (i + 1 < n && h[i] - s.a * pp_loop_column (x, i) - s.b * y < greatest)
     i++;
-  return (Point) { self->first[b] + i, pp_loop_column (x0, i), y, h[i] };
+  return (Point) { blocks->first[b] + i, pp_loop_column (x, i), y, h[i] };
 }
 
 /* The greatest h - a·x - b·y, and the first point that has it. Blocks that reach no higher than the
@@ -278,23 +256,13 @@ highest (Points *self,
          Slope   s,
          Point  *which)
 {
-  double least = highest_of (self, bound_blocks (self, s), s), greatest = -INFINITY;
-  guint best = 0, first, end = 0;
+  const PpLoopBlocks *blocks = &self->blocks;
+  double least = pp_loop_highest_of (blocks, bound_blocks (self, s), s.a, s.b);
+  guint b = 0;
+  double greatest = pp_loop_highest (blocks, s.a, s.b, self->bounds, least, &b);
 
   self->passes++;
-  pp_loop_no_less (self->bounds, self->n_blocks, least, self->may);
-  while (pp_loop_find_stretch (self->may, self->n_blocks, &first, &end))
-    for (guint b = first; b < end; b++)
-      {
-        double top = highest_of (self, b, s);
-
-        if (top > greatest)
-          {
-            greatest = top;
-            best = b;
-          }
-      }
-  *which = find_highest (self, best, s, greatest);
+  *which = find_highest (blocks, b, s, greatest);
   return greatest;
 }
 
@@ -413,7 +381,7 @@ pp_lp_lowest_plane (const PpLpRow *rows,
   Slope s;
 
   points_init (&points, rows, n_rows, h);
-  g_return_val_if_fail (points.n_blocks > 0, ((PpPlane) { 0, 0, 0 }));
+  g_return_val_if_fail (points.blocks.n > 0, ((PpPlane) { 0, 0, 0 }));
   least = find_least_c (&points, working);
   s = find_least_slope (&points, working, least + PP_LP_OPTIMUM, &top);
   points_clear (&points);

@@ -224,23 +224,26 @@ heights_from (const PpBody *body,
                            body->top == NULL ? NULL : body->top + cell, body->piece->thickness };
 }
 
-/* The greatest top of a span's cells that are not in the pocket. */
+/* The greatest top of the cells that are not in the pocket. */
 static double
 find_raised (const PpRest  *self,
              const PpBody  *body,
-             const PpSpan  *span,
-             guint          cell,
              const PpCells *pocket)
 {
-  double raised = -INFINITY, least, greatest;
+  double raised = -INFINITY, top;
+  guint cell = 0;
 
-  for (int i = span->i0; i < span->i1; i++)
-    if (!pp_cells_contain (pocket, i, span->j))
-      {
-        pp_loop_extremes (plane_from (body, &self->plane, i, span->j),
-                          heights_from (body, cell + (guint) (i - span->i0)), 1, &least, &greatest);
-        raised = MAX (raised, greatest);
-      }
+  for (guint k = 0; k < body->cells->n_spans; k++)
+    {
+      const PpSpan *span = &body->cells->spans[k];
+
+      for (int i = span->i0; i < span->i1; i++, cell++)
+        if (!pp_cells_contain (pocket, i, span->j))
+          {
+            pp_rest_lay_top (self, body, (PpSpan) { span->j, i, i + 1 }, cell, &top);
+            raised = MAX (raised, top);
+          }
+    }
   return raised;
 }
 
@@ -249,27 +252,10 @@ find_base_and_top (PpRest        *self,
                    const PpBody  *body,
                    const PpCells *pocket)
 {
-  guint cell = 0;
-
-  self->base = INFINITY;
-  self->top = -INFINITY;
-  self->raised = -INFINITY;
-  for (guint k = 0; k < body->cells->n_spans; k++)
-    {
-      const PpSpan *span = &body->cells->spans[k];
-      guint n = (guint) (span->i1 - span->i0);
-      double least, greatest;
-
-      pp_loop_extremes (plane_from (body, &self->plane, span->i0, span->j),
-                        heights_from (body, cell), n, &least, &greatest);
-      self->base = MIN (self->base, least);
-      self->top = MAX (self->top, greatest);
-      if (pocket != NULL)
-        self->raised = MAX (self->raised, find_raised (self, body, span, cell, pocket));
-      cell += n;
-    }
-  if (pocket == NULL)
-    self->raised = self->top;
+  pp_loop_extremes (body->cells, body->centroid, self->plane.c,
+                    (PpPoint) { self->plane.a, self->plane.b }, heights_from (body, 0),
+                    &self->base, &self->top);
+  self->raised = pocket == NULL ? self->top : find_raised (self, body, pocket);
 }
 
 /* The mean of the cells in contact when held level. Most rows have none. */
