@@ -11,19 +11,37 @@
 #include "check/finding.h"
 #include "check/loops.h"
 
-#include <string.h>
-
 /* Where dabs may be centred, row by row from the top, each from the left. */
 typedef struct
 {
-  guint   n;
-  guint  *cell;     /* in the bed */
-  double *x;        /* mm from the centre of mass */
-  double *y;
-  double *gap;
-  double *diameter;
-  double *score;    /* mm²; PP_LOOP_NEVER: not at all */
+  GArray *rows;  /* PpLoopPlaces */
+  double *score; /* of all, mm²; PP_LOOP_NEVER: not at all */
+  guint   n;     /* of these */
 } Places;
+
+/* The `i`-th of a row. */
+typedef struct
+{
+  guint row;
+  guint i;
+} Place;
+
+static PpLoopPlaces *
+get_row (const Places *self,
+         guint         r)
+{
+  return &g_array_index (self->rows, PpLoopPlaces, r);
+}
+
+/* mm from the centre of mass. */
+static PpPoint
+get_point (const Places *self,
+           Place         place)
+{
+  const PpLoopPlaces *row = get_row (self, place.row);
+
+  return (PpPoint) { pp_loop_column (row->x, place.i), row->y };
+}
 
 static double
 diameter_of (const PpFillableRun *run,
@@ -56,45 +74,25 @@ find_room (double diameter)
   return least;
 }
 
-static void
-places_init (Places *self,
-             guint   n,
-             PpRoom *room)
-{
-  gsize column = n * sizeof (double);
-
-  *self = (Places) {
-    .cell = pp_room_take (room, n * sizeof (guint)),
-    .x = pp_room_take (room, column),
-    .y = pp_room_take (room, column),
-    .gap = pp_room_take (room, column),
-    .diameter = pp_room_take (room, column),
-    .score = pp_room_take (room, column),
-  };
-}
-
 /* `n` cells of a run from the `start` on. */
 static void
-add_stretch (const PpBed         *bed,
-             const PpFillableRun *run,
-             guint                start,
-             guint                n,
-             double               diameter,
-             Places              *places)
+add_row (const PpBed         *bed,
+         const PpFillableRun *run,
+         guint                start,
+         guint                n,
+         double               diameter,
+         Places              *places)
 {
   PpPoint centroid = bed->body->centroid;
-  guint p = places->n, first = run->first + start;
+  PpLoopPlaces row = {
+    .cell = run->first + start,
+    .n = n,
+    .x = pp_cell_centre (run->span.i0 + (int) start) - centroid.x,
+    .y = pp_cell_centre (run->span.j) - centroid.y,
+    .diameter = diameter,
+  };
 
-  pp_loop_columns (pp_cell_centre (run->span.i0 + (int) start) - centroid.x, n, places->x + p);
-  pp_loop_fill (pp_cell_centre (run->span.j) - centroid.y, n, places->y + p);
-  memcpy (places->gap + p, bed->gap + first, n * sizeof (double));
-  for (guint i = 0; i < n; i++)
-    {
-      places->diameter[p + i] = diameter;
-      places->score[p + i] = PP_LOOP_FAR;
-    }
-  for (guint i = 0; i < n; i++)
-    places->cell[p + i] = first + i;
+  g_array_append_val (places->rows, row);
   places->n += n;
 }
 
@@ -111,23 +109,25 @@ add_places (const PpFillable    *self,
 
   pp_loop_no_nearer (run->squared, n, least, has_room);
   while (pp_loop_find_stretch (has_room, n, &first, &end))
-    add_stretch (self->bed, run, first, end - first, diameter, places);
+    add_row (self->bed, run, first, end - first, diameter, places);
 }
 
 static void
-find_places (const PpFillable *self,
+places_init (Places           *self,
+             const PpFillable *fillable,
              double            dab,
-             double            small,
-             Places           *places)
+             double            small)
 {
-  double least = find_least_diameter (self, dab, small), last = 0;
-  guint8 *has_room = pp_room_take (self->bed->room, self->bed->n);
+  double least = find_least_diameter (fillable, dab, small), last = 0;
+  PpRoom *memory = fillable->bed->room;
+  guint8 *has_room = pp_room_take (memory, fillable->bed->n);
   int room = 0; /* for the last diameter */
 
-  places_init (places, self->bed->n, self->bed->room);
-  for (guint r = 0; r < self->runs->len; r++)
+  *self = (Places) { .rows = g_array_sized_new (FALSE, FALSE, sizeof (PpLoopPlaces),
+                                                fillable->runs->len) };
+  for (guint r = 0; r < fillable->runs->len; r++)
     {
-      const PpFillableRun *run = pp_fillable_run (self, r);
+      const PpFillableRun *run = pp_fillable_run (fillable, r);
       double diameter = diameter_of (run, dab);
 
       if (diameter <= 0 || pp_is_under (diameter, least))
@@ -135,73 +135,95 @@ find_places (const PpFillable *self,
       if (diameter != last)
         room = find_room (diameter);
       last = diameter;
-      add_places (self, run, diameter, room, has_room, places);
+      add_places (fillable, run, diameter, room, has_room, self);
     }
+  self->score = pp_room_take (memory, self->n * sizeof *self->score);
+  pp_loop_fill (PP_LOOP_FAR, self->n, self->score);
+}
+
+static void
+places_clear (Places *self)
+{
+  g_array_unref (self->rows);
 }
 
 static double
-reach_of (const Places *places,
-          guint         p)
+square_reach (PpPoint p)
 {
-  return places->x[p] * places->x[p] + places->y[p] * places->y[p];
+  return p.x * p.x + p.y * p.y;
+}
+
+/* Whether a place of the row may be as near to the centre of mass as that, mm². */
+static gboolean
+may_reach (const PpLoopPlaces *row,
+           double              squared)
+{
+  double x = CLAMP (0, row->x, pp_loop_column (row->x, row->n - 1));
+
+  return square_reach ((PpPoint) { x, row->y }) <= squared;
 }
 
 /* The nearest to the centre of mass; if any place is in contact, of those. FALSE without a
  * place. */
 static gboolean
-pick_first (const Places *places,
+pick_first (const Places *self,
+            const double *gap,
             double        contact,
-            guint        *which)
+            Place        *which)
 {
   double least, least_touching;
   gboolean any;
 
-  pp_loop_nearest (places->x, places->y, places->gap, places->n, contact + PP_TIE, &least,
-                   &least_touching);
+  pp_loop_nearest ((const PpLoopPlaces *) self->rows->data, self->rows->len, gap,
+                   contact + PP_TIE, &least, &least_touching);
   any = least_touching < PP_LOOP_FAR;
   least = sqrt (any ? least_touching : least) + PP_TIE;
-  for (guint p = 0; p < places->n; p++)
-    if (reach_of (places, p) <= least * least
-        && (!any || !pp_is_over (places->gap[p], contact)))
-      {
-        *which = p;
-        return TRUE;
-      }
+  for (guint r = 0; r < self->rows->len; r++)
+    {
+      const PpLoopPlaces *row = get_row (self, r);
+
+      for (guint i = 0; i < row->n && may_reach (row, least * least); i++)
+        if (square_reach (get_point (self, (Place) { r, i })) <= least * least
+            && (!any || !pp_is_over (gap[row->cell + i], contact)))
+          {
+            *which = (Place) { r, i };
+            return TRUE;
+          }
+    }
   return FALSE;
 }
 
-#define BLOCK 64 /* places that are passed over together */
-
-/* The first of those with a score of `least` or more, of which there is one. */
-static guint
-find_score (const Places *places,
+/* The first place with a score of `least` or more, of which there is one. */
+static Place
+find_score (const Places *self,
             double        least)
 {
-  guint p = 0;
+  const double *score = self->score;
+  Place place = { 0, 0 };
 
-  while (p + BLOCK < places->n && pp_loop_greatest (places->score + p, BLOCK) < least)
-    p += BLOCK;
-  while (places->score[p] < least)
-    p++;
-  return p;
+  for (; get_row (self, place.row)->best < least; place.row++)
+    score += get_row (self, place.row)->n;
+  while (score[place.i] < least)
+    place.i++;
+  return place;
 }
 
 /* The place that is farthest from its nearest dab, once one is laid at the place `laid`. FALSE if
  * none is left. */
 static gboolean
-pick_next (const Places *places,
-           guint         laid,
-           guint        *which)
+pick_next (const Places *self,
+           Place         laid,
+           Place        *which)
 {
-  double best = pp_loop_farthest (places->x, places->y, places->diameter, places->n,
-                                  places->x[laid], places->y[laid], places->diameter[laid],
-                                  places->score);
+  PpPoint at = get_point (self, laid);
+  double best = pp_loop_farthest ((PpLoopPlaces *) self->rows->data, self->rows->len, at.x, at.y,
+                                  get_row (self, laid.row)->diameter, self->score);
   double least;
 
   if (best <= PP_LOOP_NEVER)
     return FALSE;
   least = fmax (0, sqrt (best) - PP_TIE);
-  *which = find_score (places, least * least);
+  *which = find_score (self, least * least);
   return TRUE;
 }
 
@@ -209,20 +231,20 @@ static PpDab
 make_dab (const PpFillable *self,
           const PpPanel    *panel,
           const Places     *places,
-          guint             place)
+          Place             place)
 {
-  const PpBed *bed = self->bed;
-  guint k = places->cell[place];
+  const PpLoopPlaces *row = get_row (places, place.row);
+  guint k = row->cell + place.i;
   const PpFillableRun *run = pp_fillable_find_run (self, k);
   int i = run->span.i0 + (int) (k - run->first), j = run->span.j;
-  double glue = pp_fillable_glue_around (self, i, j, places->diameter[place] / 2);
+  double glue = pp_fillable_glue_around (self, i, j, row->diameter / 2);
 
   return (PpDab) {
     .at = { pp_cell_centre (i), pp_cell_centre (j) },
-    .diameter = places->diameter[place],
+    .diameter = row->diameter,
     .volume = fmax (pp_panel_get_limit (panel, PP_LIMIT_DAB_LEAST),
                     pp_panel_get_limit (panel, PP_LIMIT_WASTE) * glue),
-    .underside = bed->gap[k] + run->below[k - run->first],
+    .underside = self->bed->gap[k] + run->below[k - run->first],
     .owner = run->owner[k - run->first],
   };
 }
@@ -233,17 +255,19 @@ set_dabs (const PpFillable *self,
           PpJoint          *joint)
 {
   Places places;
-  guint place = 0;
+  Place place = { 0, 0 };
   gboolean found;
 
-  find_places (self, pp_panel_get_limit (panel, PP_LIMIT_DAB),
-               pp_panel_get_limit (panel, PP_LIMIT_DAB_SMALL), &places);
-  found = pick_first (&places, pp_panel_get_limit (panel, PP_LIMIT_CONTACT), &place);
+  places_init (&places, self, pp_panel_get_limit (panel, PP_LIMIT_DAB),
+               pp_panel_get_limit (panel, PP_LIMIT_DAB_SMALL));
+  found = pick_first (&places, self->bed->gap, pp_panel_get_limit (panel, PP_LIMIT_CONTACT),
+                      &place);
   while (found)
     {
       joint->places[joint->n_places++] = make_dab (self, panel, &places, place);
       found = joint->n_places < PP_MAX_DABS && pick_next (&places, place, &place);
     }
+  places_clear (&places);
 }
 
 PpJoint *

@@ -113,20 +113,11 @@ pp_loop_greatest (const double *x,
 
 PP_WIDE void
 pp_loop_fill (double  value,
-              guint   n,
+              gsize   n,
               double *x)
 {
-  for (guint i = 0; i < n; i++)
+  for (gsize i = 0; i < n; i++)
     x[i] = value;
-}
-
-PP_WIDE void
-pp_loop_columns (double  first,
-                 guint   n,
-                 double *x)
-{
-  for (guint i = 0; i < n; i++)
-    x[i] = pp_loop_column (first, i);
 }
 
 PP_WIDE void
@@ -259,26 +250,32 @@ pp_loop_tops (PpLoopPlane   plane,
 }
 
 PP_WIDE double
-pp_loop_farthest (const double *x,
-                  const double *y,
-                  const double *d,
-                  guint         n,
-                  double        x0,
-                  double        y0,
+pp_loop_farthest (PpLoopPlaces *rows,
+                  guint         n_rows,
+                  double        x,
+                  double        y,
                   double        diameter,
                   double       *score)
 {
   double greatest = PP_LOOP_NEVER;
 
-  for (guint i = 0; i < n; i++)
+  for (guint r = 0; r < n_rows; r++)
     {
-      double dx = x[i] - x0, dy = y[i] - y0, least = (diameter + d[i]) / 2 - PP_TIE;
-      double squared = dx * dx + dy * dy;
-      double now = squared < score[i] ? squared : score[i];
+      double left = rows[r].x - x, dy = rows[r].y - y;
+      double least = (diameter + rows[r].diameter) / 2 - PP_TIE, best = PP_LOOP_NEVER;
 
-      now = squared < least * least ? PP_LOOP_NEVER : now;
-      score[i] = now;
-      greatest = now > greatest ? now : greatest;
+      for (guint i = 0, n = rows[r].n; i < n; i++)
+        {
+          double dx = pp_loop_column (left, i), squared = dx * dx + dy * dy;
+          double now = squared < score[i] ? squared : score[i];
+
+          now = squared < least * least ? PP_LOOP_NEVER : now;
+          score[i] = now;
+          best = now > best ? now : best;
+        }
+      rows[r].best = best;
+      greatest = MAX (greatest, best);
+      score += rows[r].n;
     }
   return greatest;
 }
@@ -338,23 +335,28 @@ pp_loop_owned (const PpOwner *owners,
 }
 
 PP_WIDE void
-pp_loop_nearest (const double *x,
-                 const double *y,
-                 const double *gap,
-                 guint         n,
-                 double        most,
-                 double       *least,
-                 double       *least_within)
+pp_loop_nearest (const PpLoopPlaces *rows,
+                 guint               n_rows,
+                 const double       *gap,
+                 double              most,
+                 double             *least,
+                 double             *least_within)
 {
   double all = PP_LOOP_FAR, within = PP_LOOP_FAR;
 
-  for (guint i = 0; i < n; i++)
+  for (guint r = 0; r < n_rows; r++)
     {
-      double squared = x[i] * x[i] + y[i] * y[i];
-      double counted = gap[i] <= most ? squared : PP_LOOP_FAR;
+      const double *own = gap + rows[r].cell;
+      double first = rows[r].x, y = rows[r].y;
 
-      all = squared < all ? squared : all;
-      within = counted < within ? counted : within;
+      for (guint i = 0, n = rows[r].n; i < n; i++)
+        {
+          double x = pp_loop_column (first, i), squared = x * x + y * y;
+          double counted = own[i] <= most ? squared : PP_LOOP_FAR;
+
+          all = squared < all ? squared : all;
+          within = counted < within ? counted : within;
+        }
     }
   *least = all;
   *least_within = within;

@@ -76,11 +76,7 @@ double pp_loop_highest  (const PpLoopBlocks *blocks,
 double pp_loop_greatest (const double *x,
                          guint         n);
 void   pp_loop_fill     (double        value,
-                         guint         n,
-                         double       *x);
-/* Those of a row of cells, from `first` on. */
-void   pp_loop_columns  (double        first,
-                         guint         n,
+                         gsize         n,
                          double       *x);
 /* a - b of each. */
 void   pp_loop_less     (const double *a,
@@ -108,17 +104,29 @@ void   pp_loop_tops     (PpLoopPlane   plane,
                          PpLoopHeights heights,
                          guint         n,
                          double       *height);
-/* score = the lesser of it and the squared distance to (x0, y0); PP_LOOP_NEVER where that distance
- * is less than (diameter + d)/2. Gives the greatest, PP_LOOP_NEVER for none. Before the first it is
- * PP_LOOP_FAR. */
+/* Places for dabs beside each other, a cell apart, with room for the same diameter; mm from the
+ * centre of mass. */
+typedef struct
+{
+  guint  cell;     /* of the first, in the bed */
+  guint  n;
+  double x;
+  double y;
+  double diameter; /* mm */
+  double best;     /* the greatest of their scores, mm² */
+} PpLoopPlaces;
+
 #define PP_LOOP_NEVER (-1.0)
 #define PP_LOOP_FAR 1e300
-double pp_loop_farthest (const double *x,
-                         const double *y,
-                         const double *d,
-                         guint         n,
-                         double        x0,
-                         double        y0,
+
+/* In rows after each other, each with its scores behind those of the row before: score = the lesser
+ * of it and the squared distance to (x, y); PP_LOOP_NEVER where that distance is less than half of
+ * `diameter` and its own. Gives the greatest, PP_LOOP_NEVER for none. Before the first dab a score
+ * is PP_LOOP_FAR. */
+double pp_loop_farthest (PpLoopPlaces *rows,
+                         guint         n_rows,
+                         double        x,
+                         double        y,
                          double        diameter,
                          double       *score);
 /* What is more than the `limit`, by more than PP_TIE, becomes less by the factor. */
@@ -147,14 +155,14 @@ void   pp_loop_no_nearer (const int   *squared,
 void   pp_loop_owned    (const PpOwner *owners,
                          guint          n,
                          guint8        *owned);
-/* The least x² + y², and the least where `gap` is no more than `most`; PP_LOOP_FAR for none. */
-void   pp_loop_nearest  (const double *x,
-                         const double *y,
-                         const double *gap,
-                         guint         n,
-                         double        most,
-                         double       *least,
-                         double       *least_within);
+/* The least x² + y² of all places, and the least where the gap of their cell of the bed is no more
+ * than `most`; PP_LOOP_FAR for none. */
+void   pp_loop_nearest  (const PpLoopPlaces *rows,
+                         guint               n_rows,
+                         const double       *gap,
+                         double              most,
+                         double             *least,
+                         double             *least_within);
 /* Which of `n` - 1 sides between points that follow one another come within `reach` of 0. */
 void   pp_loop_within   (const double *aside,
                          guint         n,

@@ -10,6 +10,7 @@
  */
 #include "check/sight-leg.h"
 
+#include "check/loops.h"
 #include "check/sight-seen.h"
 
 /* mm. Were it more, more parts would be asked for each time; were it less, all would be looked at
@@ -191,8 +192,7 @@ light_rows (Look  *looks,
   for (guint l = 0; l < n; l++)
     n_light += 2 * PP_N_LINES * (gsize) looks[l].row.n;
   light = next = g_new (double, n_light);
-  for (gsize i = 0; i < n_light; i++)
-    light[i] = 1;
+  pp_loop_fill (1, n_light, light);
   for (guint l = 0; l < n; l++)
     {
       looks[l].row.most = next;
