@@ -46,7 +46,8 @@ is_same (const PpSettled *a,
 {
   return i < a->scene->n_bodies && i < b->scene->n_bodies
          && a->scene->bodies[i] == b->scene->bodies[i]
-         && (a->rests[i]->state == PP_STATE_FLOATS) == (b->rests[i]->state == PP_STATE_FLOATS);
+         && (a->rests[i] == b->rests[i]
+             || (a->rests[i]->state == PP_STATE_FLOATS) == (b->rests[i]->state == PP_STATE_FLOATS));
 }
 
 GArray *

@@ -9,6 +9,9 @@
 #include "panel/tolerance.h"
 #include "shape/polygon.h"
 
+/* The root, and the group, of what is no member of any. */
+#define NONE G_MAXUINT
+
 /* Which group each placement is in, as the least placement of it: chains are followed up `root`,
  * which only ever points to an earlier placement or itself. */
 static guint
@@ -127,8 +130,8 @@ belong_together (Composing    *self,
                        : are_near (self, i, earlier->index, reach);
 }
 
-/* (transfer full), n_bodies long. Only members, named or lone flowers, are held against one
- * another. */
+/* (transfer full), n_bodies long, NONE for what is no member. Only members, named or lone flowers,
+ * are held against one another. */
 static guint *
 find_roots (Composing *self)
 {
@@ -141,8 +144,8 @@ find_roots (Composing *self)
     {
       const PpBody *body = scene->bodies[i];
 
-      root[i] = i;
-      if (!is_member (body))
+      root[i] = is_member (body) ? i : NONE;
+      if (root[i] == NONE)
         continue;
       for (guint k = 0; k < n; k++)
         if (may_belong (&members[k], body)
@@ -164,11 +167,14 @@ count_members (const PpScene *scene,
   for (guint i = 0; i < scene->n_bodies; i++)
     {
       const PpBody *body = scene->bodies[i];
-      PpGroup begun = { .name = body->placement->group }, *group;
-      guint first = find_root (root, i);
+      PpGroup begun = { 0 }, *group;
+      guint first;
 
-      if (!is_member (body))
+      group_of[i] = NONE;
+      if (root[i] == NONE)
         continue;
+      begun.name = body->placement->group;
+      first = find_root (root, i);
       group_of[i] = first == i ? groups->len : group_of[first];
       if (group_of[i] == groups->len)
         g_array_append_val (groups, begun);
@@ -196,7 +202,7 @@ find_groups (Composing *composing)
       self->groups[k].n_members = 0;
     }
   for (guint i = 0; i < scene->n_bodies; i++)
-    if (is_member (scene->bodies[i]))
+    if (group_of[i] != NONE)
       {
         PpGroup *group = &self->groups[group_of[i]];
 

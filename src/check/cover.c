@@ -22,10 +22,8 @@ pp_cover_make (const PpOutline *outline,
 PpCover
 pp_cover_of_body (const PpBody *body)
 {
-  PpCover cover = pp_cover_make (body->outline, body->piece->transmittance);
-
-  cover.bands = body->bands;
-  return cover;
+  return (PpCover) { .outline = body->outline, .bands = body->bands, .box = body->box,
+                     .transmittance = body->piece->transmittance };
 }
 
 PpCover
