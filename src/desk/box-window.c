@@ -11,6 +11,7 @@
 
 #include "desk/ask.h"
 #include "desk/count-entry.h"
+#include "desk/drop-down.h"
 #include "desk/figure-entry.h"
 #include "desk/file-words.h"
 #include "desk/last-folder.h"
@@ -37,6 +38,8 @@ struct _PpBoxWindow
 
   GtkLabel      *sentence;
   GtkWidget     *body;
+  GtkDropDown   *kinds;
+  GtkDropDown   *orders;
   PpPieceShelf  *shelf;
   GtkWidget     *acts;
   GtkLabel      *chosen;
@@ -466,6 +469,8 @@ pp_box_window_class_init (PpBoxWindowClass *klass)
                                                "/org/petalpane/Petalpane/box-window.ui");
   gtk_widget_class_bind_template_child (widget_class, PpBoxWindow, sentence);
   gtk_widget_class_bind_template_child (widget_class, PpBoxWindow, body);
+  gtk_widget_class_bind_template_child (widget_class, PpBoxWindow, kinds);
+  gtk_widget_class_bind_template_child (widget_class, PpBoxWindow, orders);
   gtk_widget_class_bind_template_child (widget_class, PpBoxWindow, shelf);
   gtk_widget_class_bind_template_child (widget_class, PpBoxWindow, acts);
   gtk_widget_class_bind_template_child (widget_class, PpBoxWindow, chosen);
@@ -488,6 +493,8 @@ pp_box_window_init (PpBoxWindow *self)
   self->path = pp_box_get_path ();
   gtk_widget_init_template (GTK_WIDGET (self));
   pp_figure_entry_set_range (self->count, 0, MOST_COUNT);
+  pp_drop_down_tell (self->kinds, GTK_WIDGET (self->kinds));
+  pp_drop_down_tell (self->orders, GTK_WIDGET (self->orders));
 }
 
 PpBoxWindow *

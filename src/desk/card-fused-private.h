@@ -16,6 +16,7 @@ struct _PpCardFused
   PpCardFace       parent_instance;
   GtkLabel        *title;
   GtkLabel        *state;
+  GtkWidget       *shape_title;
   GtkDropDown     *shape;
   PpFigureEntry   *left;
   PpFigureEntry   *top;
@@ -37,6 +38,7 @@ struct _PpCardFused
   PpFigureEntry   *gap;
   PpTextEntry     *name;
   PpFigureEntry   *thick;
+  GtkWidget       *light_title;
   GtkDropDown     *light;
   GtkColorChooser *colour;
   GtkSwitch       *is_vase;

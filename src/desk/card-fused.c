@@ -9,6 +9,7 @@
 #include "desk/card-fused-private.h"
 
 #include "desk/chosen-colour.h"
+#include "desk/drop-down.h"
 #include "desk/fold.h"
 #include "desk/fuse-acts.h"
 #include "desk/length-entry.h"
@@ -313,6 +314,7 @@ bind_children (GtkWidgetClass *widget_class)
 {
   gtk_widget_class_bind_template_child (widget_class, PpCardFused, title);
   gtk_widget_class_bind_template_child (widget_class, PpCardFused, state);
+  gtk_widget_class_bind_template_child (widget_class, PpCardFused, shape_title);
   gtk_widget_class_bind_template_child (widget_class, PpCardFused, shape);
   gtk_widget_class_bind_template_child (widget_class, PpCardFused, left);
   gtk_widget_class_bind_template_child (widget_class, PpCardFused, top);
@@ -334,6 +336,7 @@ bind_children (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, PpCardFused, gap);
   gtk_widget_class_bind_template_child (widget_class, PpCardFused, name);
   gtk_widget_class_bind_template_child (widget_class, PpCardFused, thick);
+  gtk_widget_class_bind_template_child (widget_class, PpCardFused, light_title);
   gtk_widget_class_bind_template_child (widget_class, PpCardFused, light);
   gtk_widget_class_bind_template_child (widget_class, PpCardFused, colour);
   gtk_widget_class_bind_template_child (widget_class, PpCardFused, is_vase);
@@ -381,4 +384,6 @@ pp_card_fused_init (PpCardFused *self)
   pp_figure_entry_set_range (self->gap, 0, PP_BACKGROUND_MAX_SIDE);
   pp_figure_entry_set_range (self->left, -PP_FARTHEST, PP_FARTHEST);
   pp_figure_entry_set_range (self->top, -PP_FARTHEST, PP_FARTHEST);
+  pp_drop_down_tell (self->shape, self->shape_title);
+  pp_drop_down_tell (self->light, self->light_title);
 }

@@ -7,6 +7,7 @@
 #include "desk/card-glass.h"
 
 #include "desk/chosen-colour.h"
+#include "desk/drop-down.h"
 #include "desk/edit-acts.h"
 #include "desk/fold.h"
 #include "desk/length-entry.h"
@@ -28,6 +29,7 @@ struct _PpCardGlass
   PpCardFace      parent_instance;
   GtkToggleButton *wall;
   GtkToggleButton *window;
+  GtkWidget      *shape_title;
   GtkDropDown    *shape;
   PpFigureEntry  *width;
   PpFigureEntry  *height;
@@ -38,6 +40,7 @@ struct _PpCardGlass
   PpTextEntry    *title;
   PpTextEntry    *maker;
   PpNoteView     *note;
+  GtkWidget      *units_title;
   GtkDropDown    *units;
   GtkColorChooser *colour;
   gboolean        showing; /* controls are being set, not used */
@@ -352,6 +355,7 @@ pp_card_glass_class_init (PpCardGlassClass *klass)
                                                "/org/petalpane/Petalpane/card-glass.ui");
   gtk_widget_class_bind_template_child (widget_class, PpCardGlass, wall);
   gtk_widget_class_bind_template_child (widget_class, PpCardGlass, window);
+  gtk_widget_class_bind_template_child (widget_class, PpCardGlass, shape_title);
   gtk_widget_class_bind_template_child (widget_class, PpCardGlass, shape);
   gtk_widget_class_bind_template_child (widget_class, PpCardGlass, width);
   gtk_widget_class_bind_template_child (widget_class, PpCardGlass, height);
@@ -362,6 +366,7 @@ pp_card_glass_class_init (PpCardGlassClass *klass)
   gtk_widget_class_bind_template_child (widget_class, PpCardGlass, title);
   gtk_widget_class_bind_template_child (widget_class, PpCardGlass, maker);
   gtk_widget_class_bind_template_child (widget_class, PpCardGlass, note);
+  gtk_widget_class_bind_template_child (widget_class, PpCardGlass, units_title);
   gtk_widget_class_bind_template_child (widget_class, PpCardGlass, units);
   gtk_widget_class_bind_template_child (widget_class, PpCardGlass, colour);
   bind_callbacks (widget_class);
@@ -374,4 +379,6 @@ pp_card_glass_init (PpCardGlass *self)
   pp_figure_entry_set_range (self->width, LEAST_SIDE, PP_BACKGROUND_MAX_SIDE);
   pp_figure_entry_set_range (self->height, LEAST_SIDE, PP_BACKGROUND_MAX_SIDE);
   pp_figure_entry_set_range (self->thick, THINNEST, PP_BACKGROUND_MAX_SIDE);
+  pp_drop_down_tell (self->shape, self->shape_title);
+  pp_drop_down_tell (self->units, self->units_title);
 }

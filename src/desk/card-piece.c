@@ -12,6 +12,7 @@
 #include "desk/angle-entry.h"
 #include "desk/arrange-acts.h"
 #include "desk/count-entry.h"
+#include "desk/drop-down.h"
 #include "desk/fold.h"
 #include "desk/length-entry.h"
 #include "desk/placement-words.h"
@@ -448,4 +449,5 @@ pp_card_piece_init (PpCardPiece *self)
   gtk_widget_init_template (GTK_WIDGET (self));
   pp_figure_entry_set_range (PP_FIGURE_ENTRY (self->left), -PP_FARTHEST, PP_FARTHEST);
   pp_figure_entry_set_range (PP_FIGURE_ENTRY (self->top), -PP_FARTHEST, PP_FARTHEST);
+  pp_drop_down_tell (self->pocket, self->pocket_title);
 }

@@ -7,6 +7,7 @@
 #include "desk/making-ways.h"
 
 #include "desk/ask.h"
+#include "desk/drop-down.h"
 #include "desk/last-folder.h"
 #include "desk/piece-bench.h"
 #include "desk/settings.h"
@@ -216,6 +217,7 @@ add_parts (PpDrawingForm *self)
   gtk_widget_set_halign (GTK_WIDGET (self->parts), GTK_ALIGN_START);
   gtk_accessible_update_relation (GTK_ACCESSIBLE (self->parts), GTK_ACCESSIBLE_RELATION_LABELLED_BY,
                                   self->part_title, NULL, -1);
+  pp_drop_down_tell (self->parts, self->part_title);
   g_signal_connect (self->parts, "notify::selected", G_CALLBACK (part_cb), self);
   gtk_box_append (GTK_BOX (self), self->part_title);
   gtk_box_append (GTK_BOX (self), GTK_WIDGET (self->parts));

@@ -62,6 +62,8 @@ struct _PpPieceShelf
   int                 kind;
   PpShelfOrder        order;
 
+  GtkWidget          *search;
+  GtkWidget          *frame;
   GtkGridView        *grid;
   GtkWidget          *nothing;
 };
@@ -216,13 +218,41 @@ activate_cb (GtkGridView  *grid,
     g_signal_emit (self, signals[ACTIVATED], 0, item->piece);
 }
 
+/* An empty frame would take the focus itself. */
+static void
+found_cb (PpPieceShelf *self)
+{
+  gtk_widget_set_can_focus (self->frame,
+                            g_list_model_get_n_items (G_LIST_MODEL (self->found)) > 0);
+}
+
+/* The pieces are one stop of Tab, and gone through with the arrows. */
+static gboolean
+pp_piece_shelf_focus (GtkWidget        *widget,
+                      GtkDirectionType  direction)
+{
+  PpPieceShelf *self = PP_PIECE_SHELF (widget);
+
+  if (gtk_widget_get_focus_child (GTK_WIDGET (self->grid)) != NULL)
+    {
+      if (direction == GTK_DIR_TAB_FORWARD)
+        return FALSE;
+      if (direction == GTK_DIR_TAB_BACKWARD)
+        return gtk_widget_child_focus (self->search, direction);
+    }
+  return GTK_WIDGET_CLASS (pp_piece_shelf_parent_class)->focus (widget, direction);
+}
+
 static void
 pp_piece_shelf_dispose (GObject *object)
 {
   PpPieceShelf *self = PP_PIECE_SHELF (object);
 
   if (self->choice != NULL)
-    g_signal_handlers_disconnect_by_data (self->choice, self);
+    {
+      g_signal_handlers_disconnect_by_data (self->choice, self);
+      g_signal_handlers_disconnect_by_data (self->found, self);
+    }
   pp_template_dispose (GTK_WIDGET (object), PP_TYPE_PIECE_SHELF);
   g_clear_object (&self->choice);
   g_clear_object (&self->items);
@@ -236,6 +266,7 @@ pp_piece_shelf_class_init (PpPieceShelfClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = pp_piece_shelf_dispose;
+  widget_class->focus = pp_piece_shelf_focus;
   signals[CHOSEN] = g_signal_new ("chosen", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL,
                                   NULL, NULL, G_TYPE_NONE, 1, G_TYPE_POINTER);
   pp_pointed_add_signal (G_OBJECT_CLASS (klass));
@@ -244,6 +275,8 @@ pp_piece_shelf_class_init (PpPieceShelfClass *klass)
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/petalpane/Petalpane/piece-shelf.ui");
+  gtk_widget_class_bind_template_child (widget_class, PpPieceShelf, search);
+  gtk_widget_class_bind_template_child (widget_class, PpPieceShelf, frame);
   gtk_widget_class_bind_template_child (widget_class, PpPieceShelf, grid);
   gtk_widget_class_bind_template_child (widget_class, PpPieceShelf, nothing);
   gtk_widget_class_bind_template_callback (widget_class, search_cb);
@@ -269,6 +302,7 @@ pp_piece_shelf_init (PpPieceShelf *self)
   gtk_widget_init_template (GTK_WIDGET (self));
   gtk_grid_view_set_model (self->grid, GTK_SELECTION_MODEL (self->choice));
   gtk_single_selection_set_selected (self->choice, GTK_INVALID_LIST_POSITION);
+  g_signal_connect_swapped (self->found, "items-changed", G_CALLBACK (found_cb), self);
   g_signal_connect (self->choice, "notify::selected-item", G_CALLBACK (selected_cb), self);
 }
 

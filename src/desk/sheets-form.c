@@ -7,6 +7,7 @@
 #include "desk/sheets-form.h"
 
 #include "desk/choice.h"
+#include "desk/drop-down.h"
 #include "desk/file-words.h"
 #include "desk/length-entry.h"
 #include "desk/settings.h"
@@ -34,6 +35,7 @@ struct _PpSheetsForm
   GtkCheckButton *behind;
   GtkWidget      *inset_row;
   PpFigureEntry  *inset;
+  GtkWidget      *paper_label;
   GtkDropDown    *paper;
   GtkWidget      *sides;  /* of a paper of one's own */
   PpFigureEntry  *across;
@@ -215,6 +217,7 @@ bind_children (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, PpSheetsForm, behind);
   gtk_widget_class_bind_template_child (widget_class, PpSheetsForm, inset_row);
   gtk_widget_class_bind_template_child (widget_class, PpSheetsForm, inset);
+  gtk_widget_class_bind_template_child (widget_class, PpSheetsForm, paper_label);
   gtk_widget_class_bind_template_child (widget_class, PpSheetsForm, paper);
   gtk_widget_class_bind_template_child (widget_class, PpSheetsForm, sides);
   gtk_widget_class_bind_template_child (widget_class, PpSheetsForm, across);
@@ -358,6 +361,7 @@ pp_sheets_form_init (PpSheetsForm *self)
   add_rows (self);
   fill_figures (self);
   add_papers (self);
+  pp_drop_down_tell (self->paper, self->paper_label);
   restore (self);
   show_all (self);
   show_parts (self);

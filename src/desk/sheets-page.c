@@ -9,6 +9,7 @@
 
 #include "desk/sheets-page.h"
 
+#include "desk/drop-down.h"
 #include "desk/exporting.h"
 #include "desk/focus-within.h"
 #include "desk/print.h"
@@ -431,6 +432,7 @@ pp_sheets_page_init (PpSheetsPage *self)
   gtk_widget_init_template (GTK_WIDGET (self));
   pp_shown_page_tell (self->stack);
   add_formats (self);
+  pp_drop_down_tell (self->format, GTK_WIDGET (self->format));
   g_signal_connect_swapped (self->format, "notify::selected", G_CALLBACK (format_cb), self);
   pp_sheets_view_set_maker (self->view, self->maker);
   gtk_widget_set_direction (GTK_WIDGET (self->zoom), GTK_TEXT_DIR_LTR);

@@ -244,6 +244,8 @@ def shelf(session):
     check_shown(desk, 'all that is in it, as it was put in', 'Marsh', 'Garden', 'Towpath', 'Pail')
     choose(desk, 'In which order', 'Down')
     check_shown(desk, 'by name', 'Garden', 'Marsh', 'Pail', 'Towpath')
+    button = desk.find('button', 'In which order')  # it has the focus
+    check('what has the focus says what is chosen', button.words == 'By name', button.words)
     choose(desk, 'In which order', 'Down')
     check_shown(desk, 'largest first', 'Marsh', 'Garden', 'Pail', 'Towpath')
     choose(desk, 'In which order', 'Down')
