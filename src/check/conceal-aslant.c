@@ -177,7 +177,7 @@ shift_of (const PpPanel *panel,
           PpPoint        slant)
 {
   const PpBackground *back = panel->background;
-  double steep = pp_length (slant.x, slant.y), bent, far;
+  double steep = hypot (slant.x, slant.y), bent, far;
 
   if (steep <= 0)
     return (PpPoint) { 0, 0 };
@@ -211,8 +211,8 @@ looking_init (Looking       *self,
     .run = pp_run_hung (scene, hang),
     .screens = g_ptr_array_new (),
     .changed = g_ptr_array_new (),
-    .steep = pp_length (most.slant.x, most.slant.y),
-    .shifted = pp_length (most.shift.x, most.shift.y),
+    .steep = pp_rough_length (most.slant.x, most.slant.y),
+    .shifted = pp_rough_length (most.shift.x, most.shift.y),
   };
   for (guint k = 0; k < PP_N_VIEWS; k++)
     self->views[k] = aslant_of (panel, keeping->now->views[k].sideways,

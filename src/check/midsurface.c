@@ -65,7 +65,7 @@ pp_midsurface_make (const PpRest *rest,
 
   self.plane.c += body->piece->thickness / 2 - base->a * body->centroid.x
                   - base->b * body->centroid.y;
-  self.steepest = pp_heights_get_steepest (&body->heights) + pp_length (base->a, base->b);
+  self.steepest = pp_heights_get_steepest (&body->heights) + pp_rough_length (base->a, base->b);
   level = self.plane.c + base->a * middle.x + base->b * middle.y;
   bound_form (&body->piece->form, &least, &greatest);
   self.lowest = level - half + least - PP_CURVE_TOLERANCE;
@@ -214,7 +214,7 @@ clip_to_reach (const PpMidsurface *self,
 static double
 get_steepness (PpPoint slant)
 {
-  return pp_length (slant.x, slant.y);
+  return pp_rough_length (slant.x, slant.y);
 }
 
 static gboolean
@@ -311,7 +311,7 @@ pp_midsurface_get_fold (const PpMidsurface *self,
   if (pp_body_is_flat (self->body))
     return 0;
   return fmax (0, self->steepest * get_steepness (slant) - 1)
-         * pp_length (pp_box_width (box), pp_box_height (box));
+         * pp_rough_length (pp_box_width (box), pp_box_height (box));
 }
 
 double

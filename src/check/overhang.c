@@ -147,7 +147,7 @@ static gboolean
 measure_corner (Overhang *self,
                 PpPoint   p)
 {
-  double far = pp_point_distance (p, self->near) + PP_TIE, distance;
+  double far = pp_rough_length (p.x - self->near.x, p.y - self->near.y) + PP_TIE, distance;
 
   if (far <= self->distance || pp_cover_contains (&self->background, p))
     return FALSE;

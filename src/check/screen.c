@@ -44,7 +44,7 @@ add_side (Rim    *self,
           PpPoint a,
           PpPoint b)
 {
-  double length = pp_point_distance (a, b);
+  double length = pp_rough_length (b.x - a.x, b.y - a.y);
   guint n = count_cuts (length, self->steepest, self->bend);
 
   for (guint k = 1; k <= n; k++)

@@ -70,8 +70,9 @@ is_point_near (const PpSightRow *now,
                guint             part,
                guint             line)
 {
-  return pp_point_distance (pp_sight_row_point (now, part, line),
-                            pp_sight_row_point (before, part, line)) <= SLACK - PP_TIE;
+  PpPoint a = pp_sight_row_point (now, part, line), b = pp_sight_row_point (before, part, line);
+
+  return pp_rough_length (a.x - b.x, a.y - b.y) <= SLACK - PP_TIE;
 }
 
 /* Whether no part lies farther than SLACK from where it lay. */

@@ -337,7 +337,7 @@ pp_sight_room_take (PpSightRoom      *self,
                     PpPoint           shift)
 {
   guint n = screen->ends[screen->n_rings - 1];
-  double steep = pp_length (slant.x, slant.y), far = pp_length (shift.x, shift.y);
+  double steep = pp_rough_length (slant.x, slant.y), far = pp_rough_length (shift.x, shift.y);
   double reach = find_reach (leg, find_near (leg, screen, steep)) + far + PP_TIE;
   PpSightRow straight = *leg;
 
@@ -376,7 +376,7 @@ pp_sight_row_dim (const PpSightRow *self,
                   PpSightRoom      *room)
 {
   const PpScreen *screen = room->screen;
-  double near = find_near (self, screen, pp_length (self->slant.x, self->slant.y));
+  double near = find_near (self, screen, pp_rough_length (self->slant.x, self->slant.y));
   double fold = screen->is_piece ? pp_midsurface_get_fold (&screen->piece, self->slant) : 0;
   Marking lines[PP_N_LINES];
 

@@ -66,7 +66,7 @@ pp_heights_init (PpHeights     *self,
     .end = box.y1,
   };
   for (guint i = 0; i < n; i++)
-    self->reach = fmax (self->reach, pp_length (p[i].x, p[i].y));
+    self->reach = fmax (self->reach, hypot (p[i].x, p[i].y));
   self->rate = get_rate (self);
   self->crown_rate = self->crown.height > 0 ? 1 / square (self->crown.radius) : 0;
 }
@@ -220,7 +220,7 @@ grid_steepest (const PpHeightGrid *grid)
         if (i + 1 < grid->n_rows)
           down = fmax (down, fabs (at[grid->n_columns] - at[0]));
       }
-  return pp_length (across, down) / grid->step;
+  return pp_rough_length (across, down) / grid->step;
 }
 
 /* Of rise · t², t growing from 0 to `greatest` at a rate of `rate` a mm. */

@@ -166,7 +166,7 @@ pp_segment_distance (PpPoint a,
 {
   double share = pp_side_nearest ((PpSide) { a, b }, p);
 
-  return pp_length (p.x - a.x - share * (b.x - a.x), p.y - a.y - share * (b.y - a.y));
+  return hypot (p.x - a.x - share * (b.x - a.x), p.y - a.y - share * (b.y - a.y));
 }
 
 double
