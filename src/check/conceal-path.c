@@ -33,7 +33,7 @@ typedef struct
 {
   PpCover  cover;
   gboolean is_opaque;
-  PpKnown *known;          /* along the leg in hand */
+  PpKnown *known;          /* along the leg in hand; NULL where it lies beside that */
   Stretch  lines[N_LINES];
 } Screen;
 
@@ -42,7 +42,7 @@ typedef struct
   Screen   background; /* once more, to tell what is beyond it */
   GArray  *screens;    /* Screen, the darkest first: they are soonest enough */
   double   opaque;
-  double   asides[N_LINES]; /* mm; the wire's radius is the last */
+  double   asides[N_LINES]; /* mm */
   PpLeg    leg;             /* in hand */
   guint    n_begun;         /* legs */
   PpPathKept *kept;
@@ -245,13 +245,14 @@ is_beside (const Walk   *self,
 {
   const PpLeg *leg = &self->leg;
 
-  return pp_cover_is_beside (&screen->cover, leg->from, leg->direction, leg->length,
-                             self->asides[N_LINES - 1] + 2 * PP_TIE);
+  return pp_cover_is_beside (&screen->cover, leg->from, leg->direction, leg->length, self->asides,
+                             N_LINES, 0);
 }
 
 static void
 pass_by (Screen *screen)
 {
+  screen->known = NULL;
   for (guint k = 0; k < N_LINES; k++)
     screen->lines[k] = (Stretch) { .known = TRUE };
 }

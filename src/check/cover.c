@@ -248,8 +248,11 @@ pp_cover_is_beside (const PpCover *self,
                     PpPoint        start,
                     PpPoint        direction,
                     double         length,
-                    double         reach)
+                    const double  *asides,
+                    guint          n_lines,
+                    double         slack)
 {
+  double reach = find_reach (self, asides, n_lines) + slack;
   InLine middle = to_line (pp_box_middle (self->box), start, direction);
   double width = pp_box_width (self->box) / 2, height = pp_box_height (self->box) / 2;
   double along = width * fabs (direction.x) + height * fabs (direction.y);
@@ -271,7 +274,7 @@ pp_cover_find_sides (const PpCover *self,
   GArray *sides = g_array_new (FALSE, FALSE, sizeof (PpCoverSide));
   double reach = find_reach (self, asides, n_lines) + slack;
 
-  if (pp_cover_is_beside (self, start, direction, length, reach))
+  if (pp_cover_is_beside (self, start, direction, length, asides, n_lines, slack))
     return sides;
   for (guint r = 0; r < pp_outline_get_n_rings (self->outline); r++)
     {

@@ -49,16 +49,18 @@ gboolean pp_cover_contains (const PpCover   *self,
 double   pp_cover_distance (const PpCover   *self,
                             PpPoint          p,
                             double           far);
-/* Whether its box stays farther than `reach` from a line, from `start` along the unit vector
- * `direction`. */
+/* Whether it plainly neither covers nor cuts lines `asides` mm beside the one from `start` along the
+ * unit vector `direction`, nor those in which no point of them moves farther than `slack` mm: its
+ * box is farther away. A line without length or direction is beside nothing. */
 gboolean pp_cover_is_beside (const PpCover  *self,
                             PpPoint          start,
                             PpPoint          direction,
                             double           length,
-                            double           reach);
-/* The sides (PpCoverSide) that may cut lines `asides` mm beside the one from `start` along the unit
- * vector `direction`, or that in which no point of them moves farther than `slack`. They borrow
- * from the outline. (transfer full) */
+                            const double    *asides,
+                            guint            n_lines,
+                            double           slack);
+/* The sides (PpCoverSide) that may cut lines `asides` mm beside that one, or that in which no point
+ * of them moves farther than `slack`. They borrow from the outline. (transfer full) */
 GArray  *pp_cover_find_sides (const PpCover *self,
                             PpPoint          start,
                             PpPoint          direction,

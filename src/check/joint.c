@@ -182,7 +182,9 @@ pick_first (const Places *self,
     {
       const PpLoopPlaces *row = get_row (self, r);
 
-      for (guint i = 0; i < row->n && may_reach (row, least * least); i++)
+      if (!may_reach (row, least * least))
+        continue;
+      for (guint i = 0; i < row->n; i++)
         if (square_reach (get_point (self, (Place) { r, i })) <= least * least
             && (!any || !pp_is_over (gap[row->cell + i], contact)))
           {
@@ -211,9 +213,9 @@ find_score (const Places *self,
 /* The place that is farthest from its nearest dab, once one is laid at the place `laid`. FALSE if
  * none is left. */
 static gboolean
-pick_next (const Places *self,
-           Place         laid,
-           Place        *which)
+pick_next (Places *self,
+           Place   laid,
+           Place  *which)
 {
   PpPoint at = get_point (self, laid);
   double best = pp_loop_farthest ((PpLoopPlaces *) self->rows->data, self->rows->len, at.x, at.y,

@@ -43,7 +43,22 @@ typedef struct
   double        thickness;
 } PpLoopHeights;
 
-/* Of the `i`-th cell from one in column `x` on. */
+/* Places for dabs beside each other, a cell apart, with room for the same diameter; mm from the
+ * centre of mass. */
+typedef struct
+{
+  guint  cell;     /* of the first, in the bed */
+  guint  n;
+  double x;
+  double y;
+  double diameter; /* mm */
+  double best;     /* the greatest of their scores, mm² */
+} PpLoopPlaces;
+
+#define PP_LOOP_NEVER (-1.0)
+#define PP_LOOP_FAR 1e300
+
+/* mm: x of the `i`-th cell from the one at `x` on. */
 static inline double
 pp_loop_column (double x,
                 guint  i)
@@ -51,7 +66,7 @@ pp_loop_column (double x,
   return x + (int) i * PP_CELL; /* vectors turn an int into a number sooner */
 }
 
-/* Finds their tops. */
+/* Finds the `top` of each. */
 void   pp_loop_find_tops (const PpLoopBlocks *blocks);
 /* Of each block what no h - a·x - b·y of its points exceeds, in floating point too, as no rounding
  * turns an order round. Gives the greatest of them. */
@@ -104,25 +119,10 @@ void   pp_loop_tops     (PpLoopPlane   plane,
                          PpLoopHeights heights,
                          guint         n,
                          double       *height);
-/* Places for dabs beside each other, a cell apart, with room for the same diameter; mm from the
- * centre of mass. */
-typedef struct
-{
-  guint  cell;     /* of the first, in the bed */
-  guint  n;
-  double x;
-  double y;
-  double diameter; /* mm */
-  double best;     /* the greatest of their scores, mm² */
-} PpLoopPlaces;
-
-#define PP_LOOP_NEVER (-1.0)
-#define PP_LOOP_FAR 1e300
-
 /* In rows after each other, each with its scores behind those of the row before: score = the lesser
  * of it and the squared distance to (x, y); PP_LOOP_NEVER where that distance is less than half of
  * `diameter` and its own. Gives the greatest, PP_LOOP_NEVER for none. Before the first dab a score
- * is PP_LOOP_FAR. */
+ * is PP_LOOP_FAR. Sets each row's `best`. */
 double pp_loop_farthest (PpLoopPlaces *rows,
                          guint         n_rows,
                          double        x,
@@ -147,6 +147,7 @@ void   pp_loop_no_more  (const double *x,
                          guint         n,
                          double        most,
                          guint8       *no_more);
+/* Which of the squared distances are no less than `least`. */
 void   pp_loop_no_nearer (const int   *squared,
                          guint         n,
                          int           least,

@@ -380,8 +380,8 @@ pp_lp_lowest_plane (const PpLpRow *rows,
   double least, top;
   Slope s;
 
+  g_return_val_if_fail (count_blocks (rows, n_rows) > 0, ((PpPlane) { 0, 0, 0 }));
   points_init (&points, rows, n_rows, h);
-  g_return_val_if_fail (points.blocks.n > 0, ((PpPlane) { 0, 0, 0 }));
   least = find_least_c (&points, working);
   s = find_least_slope (&points, working, least + PP_LP_OPTIMUM, &top);
   points_clear (&points);

@@ -10,7 +10,7 @@
  */
 #pragma once
 
-#include <glib.h>
+#include "shape/cells.h"
 
 G_BEGIN_DECLS
 
@@ -26,7 +26,7 @@ typedef struct
   double c; /* mm, in the unit of h */
 } PpPlane;
 
-/* Points at one y, a cell apart from `x` on; mm from the centre of mass. */
+/* Points at one y, PP_CELL apart from `x` on; mm from the centre of mass. */
 typedef struct
 {
   double x;

@@ -211,6 +211,8 @@ pp_overhang_of (const PpScene *scene,
 
   if (is_plainly_inside (scene, &overhang.background, body->box))
     return PP_NO_OVERHANG;
+  /* Up to the corner farthest the way that the last one lies from the background, until that is no
+   * farther; of the rest most are then passed over. */
   for (PpPoint next = guess_farthest (p, n, overhang.background.box);
        measure_corner (&overhang, next);)
     next = find_farthest_along (p, n, overhang.near, overhang.at);

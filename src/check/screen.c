@@ -55,7 +55,7 @@ add_side (Rim    *self,
       g_array_append_val (self->points, p);
     }
   self->screen->loose = MAX (self->screen->loose,
-                              find_loose (length / n, self->steepest, self->bend));
+                             find_loose (length / n, self->steepest, self->bend));
 }
 
 static void

@@ -182,7 +182,8 @@ dim_rows (const PpSightRow     *leg,
   pp_sight_room_clear (&room);
 }
 
-/* Gives the rows room for light, and all of it. (transfer full) */
+/* Room for the light of the rows, all of which comes through as yet; they borrow it. (transfer
+ * full) */
 static double *
 light_rows (Look  *looks,
             guint  n)

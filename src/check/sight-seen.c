@@ -178,7 +178,8 @@ pp_seen_widen (const PpSeen *self,
     {
       const Open *open = &g_array_index (self->open, Open, i);
 
-      if (open->screen == NULL || !g_ptr_array_find (screens, open->screen, NULL))
+      if ((open->part >= *first && open->part < *end) || open->screen == NULL
+          || !g_ptr_array_find (screens, open->screen, NULL))
         continue;
       *first = MIN (*first, open->part);
       *end = MAX (*end, open->part + 1);

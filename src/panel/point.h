@@ -86,6 +86,7 @@ pp_box_is_empty (PpBox box)
   return box.x0 > box.x1 || box.y0 > box.y1;
 }
 
+/* `p` is finite. */
 static inline PpBox
 pp_box_add_point (PpBox   box,
                   PpPoint p)

@@ -13,7 +13,7 @@ square (double x)
   return x * x;
 }
 
-/* mm over which a lifted end is even. */
+/* mm from its start over which a lifted piece lies even. */
 static double
 get_flat (const PpHeights *self)
 {

@@ -9,6 +9,8 @@
 
 #include <glib.h>
 
+G_BEGIN_DECLS
+
 #if defined(__x86_64__) && defined(__GLIBC__) && !defined(__clang__) \
     && !defined(__SANITIZE_ADDRESS__) && !defined(__SANITIZE_THREAD__)
 #define PP_WIDE __attribute__ ((target_clones ("avx2", "default")))
@@ -19,3 +21,5 @@
 /* Of `n` numbers. In several sums side by side: a single one would wait for itself at each step. */
 double pp_wide_sum (const double *x,
                     guint         n);
+
+G_END_DECLS

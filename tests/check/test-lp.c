@@ -152,11 +152,12 @@ test_rows (void)
 
       for (guint r = 0; r < n_rows; r++)
         {
-          rows[r] = (PpLpRow) { g_rand_int_range (rand, -90, 40) * 0.5 + 0.125, r * 0.5 - 20.25,
+          rows[r] = (PpLpRow) { g_rand_int_range (rand, -90, 40) * PP_CELL + 0.125,
+                                r * PP_CELL - 20.25,
                                 (guint) g_rand_int_range (rand, 1, k % 2 == 0 ? 120 : 4) };
           for (guint i = 0; i < rows[r].n; i++, n++)
             {
-              x[n] = rows[r].x + i * 0.5;
+              x[n] = rows[r].x + i * PP_CELL;
               y[n] = rows[r].y;
               h[n] = 0.01 * x[n] * y[n] + g_rand_double (rand) * (k % 3);
             }

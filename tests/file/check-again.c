@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Samples, 200 strewn pieces, and a heap among fused parts on a free outline are edited at random
- * as a maker would: dragged, turned, mirrored, lifted, lowered, placed, removed; now and then the
+ * Samples, 200 strewn pieces, the same made steep, and a heap among fused parts on a free outline are
+ * edited at random as a maker would: dragged, turned, mirrored, lifted, lowered, placed, removed; now and then the
  * glass, a fused part, a limit or the unit changes. After each edit the check from the previous
  * one and a check from nothing are written out and compared. Some are dragged by so little that
  * the wire hardly moves, which is where most is taken over.

@@ -183,6 +183,8 @@ class Hang:
 
     def pulls(self, hook, down):
         legs = np.column_stack([(p - hook) / math.dist(p, hook) for p in (self.a, self.b)])
+        if abs(np.linalg.det(legs)) <= TIE:
+            return None  # along one line they share the weight in no way that statics tells
         t = np.linalg.solve(legs, self.weight * down)
         return tuple(t) if (t > TIE).all() else None
 
