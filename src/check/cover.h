@@ -49,9 +49,9 @@ gboolean pp_cover_contains (const PpCover   *self,
 double   pp_cover_distance (const PpCover   *self,
                             PpPoint          p,
                             double           far);
-/* Whether it plainly neither covers nor cuts lines `asides` mm beside the one from `start` along the
- * unit vector `direction`, nor those in which no point of them moves farther than `slack` mm: its
- * box is farther away. A line without length or direction is beside nothing. */
+/* Whether it plainly neither covers nor cuts lines `asides` mm beside the one from `start` along
+ * the unit vector `direction`, nor those in which no point of them moves farther than `slack` mm:
+ * its box is farther away. A line without length or direction is beside nothing. */
 gboolean pp_cover_is_beside (const PpCover  *self,
                             PpPoint          start,
                             PpPoint          direction,

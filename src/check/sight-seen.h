@@ -20,9 +20,9 @@ PpSeen *pp_seen_new          (const PpSightRow *row,
 PpSeen *pp_seen_ref          (PpSeen           *self);
 void    pp_seen_unref        (PpSeen           *self);
 /* Widens the parts from `first` up to before `end`, none where that is no greater, by all for which
- * it depends on one of the screens whether they are hidden. What is told of other parts asks none of
- * these screens any more, so that they, and what they borrow, may go. Doubts reach farther than a
- * screen's shadow (a loose rim, a fold): that alone does not tell. */
+ * it depends on one of the screens whether they are hidden. What is told of other parts asks none
+ * of these screens any more, so that they, and what they borrow, may go. Doubts reach farther than
+ * a screen's shadow (a loose rim, a fold): that alone does not tell. */
 void    pp_seen_widen        (const PpSeen     *self,
                               GPtrArray        *screens,
                               guint            *first,
