@@ -128,9 +128,26 @@ def wait_pieces(desk, n):
                     lambda: [pieces := get_pieces(desk)] if len(get_pieces(desk)) == n else None)[0]
 
 
+def get_tray(compartment):
+    """What is seen of the row in which it stands."""
+    row = at = compartment.parent
+    while at.box.width >= row.box.width and at.parent.role != 'application':
+        at = at.parent
+    return at
+
+
 def find_compartment(desk, piece):
-    """Its box on the screen."""
-    return desk.on_screen(desk.find('list item', begins(f'{piece}, ')))
+    """Its box on the screen, brought there by the wheel where it is out of sight: a piece just put in
+    comes into view, and others go."""
+    def look():
+        node = desk.find('list item', begins(f'{piece}, '))
+        tray = get_tray(node)
+        if node.box.x < tray.box.x:
+            return desk.click(tray, button=4)
+        if node.box.x + node.box.width > tray.box.x + tray.box.width:
+            return desk.click(tray, button=5)
+        return desk.on_screen(node)
+    return wait_for(f'{piece} to be seen in the tray', look)
 
 
 def drag_from_tray(desk, piece, to):
@@ -218,8 +235,8 @@ def open_by_menu(desk, words):
 
 
 def wait_alone(desk):
-    """Until no window stands before the one of the panel."""
-    wait_for('one window', lambda: len(desk.look()) == 1)
+    """Until no window stands before the one of the panel, which has the keys again."""
+    wait_for('one window', lambda: ['active' in window.states for window in desk.look()] == [True])
 
 
 def close(desk):
