@@ -40,6 +40,7 @@ struct _PpCardFused
   PpFigureEntry   *thick;
   GtkWidget       *light_title;
   GtkDropDown     *light;
+  GtkWidget       *colour_title;
   GtkColorChooser *colour;
   GtkSwitch       *is_vase;
   char            *id;

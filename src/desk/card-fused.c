@@ -9,6 +9,7 @@
 #include "desk/card-fused-private.h"
 
 #include "desk/chosen-colour.h"
+#include "desk/colour-button.h"
 #include "desk/drop-down.h"
 #include "desk/fold.h"
 #include "desk/fuse-acts.h"
@@ -338,6 +339,7 @@ bind_children (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, PpCardFused, thick);
   gtk_widget_class_bind_template_child (widget_class, PpCardFused, light_title);
   gtk_widget_class_bind_template_child (widget_class, PpCardFused, light);
+  gtk_widget_class_bind_template_child (widget_class, PpCardFused, colour_title);
   gtk_widget_class_bind_template_child (widget_class, PpCardFused, colour);
   gtk_widget_class_bind_template_child (widget_class, PpCardFused, is_vase);
 }
@@ -386,4 +388,5 @@ pp_card_fused_init (PpCardFused *self)
   pp_figure_entry_set_range (self->top, -PP_FARTHEST, PP_FARTHEST);
   pp_drop_down_tell (self->shape, self->shape_title);
   pp_drop_down_tell (self->light, self->light_title);
+  pp_colour_button_tell (GTK_COLOR_BUTTON (self->colour), self->colour_title);
 }

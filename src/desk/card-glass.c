@@ -7,6 +7,7 @@
 #include "desk/card-glass.h"
 
 #include "desk/chosen-colour.h"
+#include "desk/colour-button.h"
 #include "desk/drop-down.h"
 #include "desk/edit-acts.h"
 #include "desk/fold.h"
@@ -42,6 +43,7 @@ struct _PpCardGlass
   PpNoteView     *note;
   GtkWidget      *units_title;
   GtkDropDown    *units;
+  GtkWidget      *colour_title;
   GtkColorChooser *colour;
   gboolean        showing; /* controls are being set, not used */
 };
@@ -368,6 +370,7 @@ pp_card_glass_class_init (PpCardGlassClass *klass)
   gtk_widget_class_bind_template_child (widget_class, PpCardGlass, note);
   gtk_widget_class_bind_template_child (widget_class, PpCardGlass, units_title);
   gtk_widget_class_bind_template_child (widget_class, PpCardGlass, units);
+  gtk_widget_class_bind_template_child (widget_class, PpCardGlass, colour_title);
   gtk_widget_class_bind_template_child (widget_class, PpCardGlass, colour);
   bind_callbacks (widget_class);
 }
@@ -381,4 +384,5 @@ pp_card_glass_init (PpCardGlass *self)
   pp_figure_entry_set_range (self->thick, THINNEST, PP_BACKGROUND_MAX_SIDE);
   pp_drop_down_tell (self->shape, self->shape_title);
   pp_drop_down_tell (self->units, self->units_title);
+  pp_colour_button_tell (GTK_COLOR_BUTTON (self->colour), self->colour_title);
 }

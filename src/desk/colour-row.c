@@ -8,6 +8,7 @@
 
 #include "desk/choice.h"
 #include "desk/chosen-colour.h"
+#include "desk/colour-button.h"
 #include "desk/em.h"
 #include "desk/palette.h"
 #include "desk/wrap-layout.h"
@@ -144,8 +145,7 @@ new_other (PpColourRow *self)
   self->other = GTK_COLOR_BUTTON (gtk_color_button_new ());
   gtk_color_button_set_title (self->other, _("Colour of the glass"));
   gtk_widget_set_valign (GTK_WIDGET (self->other), GTK_ALIGN_CENTER);
-  gtk_accessible_update_relation (GTK_ACCESSIBLE (self->other),
-                                  GTK_ACCESSIBLE_RELATION_LABELLED_BY, title, NULL, -1);
+  pp_colour_button_tell (self->other, title);
   g_signal_connect (self->other, "color-set", G_CALLBACK (other_cb), self);
   gtk_widget_add_css_class (title, "pp-field-title");
   gtk_box_append (GTK_BOX (box), title);
