@@ -239,13 +239,24 @@ put (PpPieceBench *self)
   return TRUE;
 }
 
+/* Where a question goes in the same moment, a window manager may give the keys to nobody. */
+static void
+leave (PpPieceBench *self)
+{
+  GtkWindow *window = gtk_window_get_transient_for (GTK_WINDOW (self));
+
+  gtk_window_destroy (GTK_WINDOW (self));
+  if (window != NULL)
+    gtk_window_present (window);
+}
+
 static void
 put_action (GtkWidget  *widget,
             const char *name,
             GVariant   *parameter)
 {
   if (put (PP_PIECE_BENCH (widget)))
-    gtk_window_destroy (GTK_WINDOW (widget));
+    leave (PP_PIECE_BENCH (widget));
 }
 
 /* The next piece is often of the same sort and glass: way, picture and thickness stay. Kind and
@@ -282,7 +293,7 @@ left_cb (int      answer,
   g_autoptr (PpPieceBench) self = data;
 
   if (answer == 0)
-    gtk_window_destroy (GTK_WINDOW (self));
+    leave (self);
   else if (answer == 2)
     gtk_widget_activate_action (GTK_WIDGET (self), "bench.put", NULL);
 }
