@@ -59,7 +59,8 @@ handle_new (void)
   GtkWidget *bar = gtk_header_bar_new ();
 
   gtk_header_bar_set_show_title_buttons (GTK_HEADER_BAR (bar), FALSE);
-  gtk_header_bar_set_title_widget (GTK_HEADER_BAR (bar), gtk_label_new (NULL));
+  gtk_header_bar_set_title_widget (GTK_HEADER_BAR (bar),
+                                   gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 0));
   return bar;
 }
 

@@ -8,6 +8,7 @@
 
 #include "desk/em.h"
 #include "desk/panel-peek.h"
+#include "desk/say.h"
 #include "panel/i18n.h"
 
 #include <string.h>
@@ -58,7 +59,7 @@ show_words (PpPanelTile *self,
   if (self->name != NULL)
     title = self->name;
   gtk_label_set_text (self->title, title);
-  gtk_label_set_text (self->detail, detail);
+  pp_say_or_hide (self->detail, detail);
   gtk_widget_set_tooltip_text (GTK_WIDGET (self), folder);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, title,
                                   GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, detail, -1);

@@ -18,6 +18,7 @@
 #include "desk/making-ways.h"
 #include "desk/picking-list.h"
 #include "desk/picking-pane.h"
+#include "desk/say.h"
 #include "desk/settings.h"
 #include "desk/wrap-layout.h"
 #include "file/load.h"
@@ -165,7 +166,7 @@ show_cb (PpPieceBench  *bench,
   if (!is_seen (self))
     return;
   self->is_showing = TRUE;
-  gtk_label_set_text (self->title, picking->title != NULL ? picking->title : "");
+  pp_say_or_hide (self->title, picking->title);
   gtk_check_button_set_active (GTK_CHECK_BUTTON (self->scales[picking->scale]), TRUE);
   gtk_stack_set_visible_child_name (self->scale_parts, scales[picking->scale].name);
   gtk_widget_set_visible (self->lens_part, picking->scale != PP_SCALE_SCAN);

@@ -13,6 +13,7 @@
 #include "desk/exporting.h"
 #include "desk/focus-within.h"
 #include "desk/print.h"
+#include "desk/say.h"
 #include "desk/settings.h"
 #include "desk/sheets-form.h"
 #include "desk/sheets-view.h"
@@ -78,11 +79,11 @@ moved_cb (PpSheetsView *view,
 {
   guint page = pp_sheets_view_get_page (view);
   guint n = pp_sheets_view_get_n_pages (view);
-  g_autofree char *place = n > 0 ? g_strdup_printf (_("Page %u of %u"), page, n) : g_strdup ("");
+  g_autofree char *place = g_strdup_printf (_("Page %u of %u"), page, n);
   g_autofree char *zoom = pp_true_scale_format (GTK_WIDGET (view), pp_sheets_view_get_scale (view));
 
-  gtk_label_set_text (self->place, place);
-  gtk_label_set_text (self->zoom, n > 0 ? zoom : "");
+  pp_say_or_hide (self->place, n > 0 ? place : NULL);
+  pp_say_or_hide (self->zoom, n > 0 ? zoom : NULL);
 }
 
 static void

@@ -55,7 +55,8 @@ def find_edges(desk):
 def wait_tiles(desk):
     """Until the first page has read each panel that it shows: a tile that has grows, and moves others."""
     def are_read():
-        tiles = [node for node in desk.find_all('button') if len(node.find_all('label')) == 2]
+        tiles = [node for node in desk.find_all('button')
+                 if len(node.find_all('label')) == 2 or node.name.endswith('.petalpane')]
         return tiles and all(' × ' in tile.words or tile.words == 'It cannot be read' for tile in tiles)
     wait_for('the tiles', are_read)
 
