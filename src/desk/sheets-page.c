@@ -254,13 +254,15 @@ pp_sheets_page_set_property (GObject      *object,
     G_OBJECT_WARN_INVALID_PROPERTY_ID (object, prop_id, pspec);
 }
 
-/* The pages can be leafed through at once. */
+/* The pages can be leafed through at once, and where there are none, others ticked. */
 static gboolean
 pp_sheets_page_grab_focus (GtkWidget *widget)
 {
   PpSheetsPage *self = PP_SHEETS_PAGE (widget);
 
-  return gtk_widget_grab_focus (GTK_WIDGET (self->view)) || gtk_widget_grab_focus (self->print);
+  if (g_str_equal (gtk_stack_get_visible_child_name (self->stack), "pages"))
+    return gtk_widget_grab_focus (GTK_WIDGET (self->view));
+  return gtk_widget_child_focus (GTK_WIDGET (self->form), GTK_DIR_TAB_FORWARD);
 }
 
 static void

@@ -89,6 +89,16 @@ def sheets(session):
     desk.key('ctrl+q')
 
 
+def no_sheets(session):
+    desk = Desk(session)
+    desk.press('button', 'Put it on the bench')
+    desk.find('group', 'The glass')
+    desk.key('alt+4')
+    desk.find('label', steps.begins('Nothing lies on the glass yet'))
+    yield desk, 'sheets, none'
+    desk.key('ctrl+q')
+
+
 def bare_glass(session):
     desk = Desk(session, write_panel(session.folder, 'bare.petalpane', []))
     desk.find('group', 'The glass')
@@ -285,4 +295,4 @@ def find_ways(desk):
     return [node for node in one.parent.children if node.role == 'radio'] if one is not None else None
 
 
-STATES = (begin, sample, bare_glass, question, hanging, without_wire, glue_up, sheets, bench, bench_waits, piece_bench, piece_picture)
+STATES = (begin, sample, bare_glass, question, hanging, without_wire, glue_up, sheets, no_sheets, bench, bench_waits, piece_bench, piece_picture)

@@ -173,7 +173,7 @@ def each_placement(session):
     steps.end(desk)
 
 
-PAGES = (states.hanging, states.glue_up, states.sheets, states.bench, states.piece_bench, *dialogs.STATES)
+PAGES = (states.hanging, states.glue_up, states.sheets, states.no_sheets, states.bench, states.piece_bench, *dialogs.STATES)
 
 
 def main():
