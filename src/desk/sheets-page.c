@@ -86,12 +86,21 @@ moved_cb (PpSheetsView *view,
   pp_say_or_hide (self->zoom, n > 0 ? zoom : NULL);
 }
 
+/* Else it would be told as if it still stood there. */
+static void
+faded_cb (GtkRevealer *making)
+{
+  gtk_widget_set_visible (GTK_WIDGET (making), gtk_revealer_get_reveal_child (making));
+}
+
 static void
 show_making (PpSheetsPage *self,
              gboolean      is_made)
 {
   if (is_made)
     g_clear_handle_id (&self->timer, g_source_remove);
+  else
+    gtk_widget_set_visible (GTK_WIDGET (self->making), TRUE);
   gtk_revealer_set_reveal_child (self->making, !is_made);
 }
 
@@ -368,6 +377,7 @@ bind_children (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, PpSheetsPage, zoom);
   gtk_widget_class_bind_template_callback (widget_class, form_changed_cb);
   gtk_widget_class_bind_template_callback (widget_class, moved_cb);
+  gtk_widget_class_bind_template_callback (widget_class, faded_cb);
   gtk_widget_class_bind_template_callback (widget_class, stop_cb);
   gtk_widget_class_bind_template_callback (widget_class, again_cb);
 }
