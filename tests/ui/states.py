@@ -42,8 +42,7 @@ def begin(session):
         desk.find('button', sample)
     yield desk, 'start'
     desk.press('radio', 'Inches')
-    desk.press('button', 'Put it on the bench')
-    desk.find('group', 'The glass')
+    steps.begin_by_keys(desk)
     wait_for('calm words', lambda: desk.find_now('label', steps.begins('Nothing lies on the glass')))
     yield desk, 'empty panel'
     desk.key('ctrl+q')
@@ -91,8 +90,7 @@ def sheets(session):
 
 def no_sheets(session):
     desk = Desk(session)
-    desk.press('button', 'Put it on the bench')
-    desk.find('group', 'The glass')
+    steps.begin_by_keys(desk)
     desk.key('alt+4')
     desk.find('label', steps.begins('Nothing lies on the glass yet'))
     yield desk, 'sheets, none'
@@ -126,8 +124,7 @@ def bare_glass(session):
 
 def question(session):
     desk = Desk(session)
-    desk.press('button', 'Put it on the bench')
-    desk.find('group', 'The glass')
+    steps.begin_by_keys(desk)
     steps.place_by_keys(desk, 'Oxeye')
     desk.key('ctrl+q')
     desk.find('label', steps.begins('Save the changes'))

@@ -77,6 +77,13 @@ def begin_panel(desk, size='200 × 250 mm'):
     desk.find('button', 'Nothing to undo')
 
 
+def begin_by_keys(desk):
+    """The panel that is offered: in a low window what begins it is out of the pointer's reach."""
+    wait_for('the focus on an answer', lambda: (now := desk.get_focused()) and now.role == 'radio')
+    desk.key('Return')
+    desk.find('group', 'The glass')
+
+
 def get_pieces(desk):
     """What lies on the glass, lowest first: one image a placement."""
     glass = desk.find_now('group', 'The glass')

@@ -96,7 +96,7 @@ def open_bench(desk, way):
 def leave_bench(desk):
     desk.key('Escape')
     desk.press('label', 'Throw it away')
-    desk.wait_gone('radio', 'From measures')
+    steps.wait_alone(desk)
 
 
 def find_told(desk, name):
