@@ -100,7 +100,7 @@ say_findings (PpCheck       *self,
   PpFindings findings;
 
   self->names = pp_piece_names_new (self->scene, previous != NULL ? previous->names : NULL);
-  self->said = pp_said_new (self->n);
+  self->said = pp_said_new (self->n, self->panel->tray->len);
   pp_findings_init (&findings, self->panel);
   findings.names = self->names;
   findings.said = self->said;
@@ -109,6 +109,8 @@ say_findings (PpCheck       *self,
       unchanged = find_unchanged (self, previous);
       findings.before = previous->said;
       findings.unchanged = unchanged;
+      findings.same_pieces = self->panel->tray == previous->panel->tray
+                             && pp_piece_names_have_same_pieces (self->names, previous->names);
     }
   for (guint i = 0; i < G_N_ELEMENTS (questions); i++)
     questions[i] (&findings, self);

@@ -127,7 +127,7 @@ find_extra (const PpScene *scene,
   guint left = piece->count;
 
   for (guint i = 0; i < scene->n_bodies; i++)
-    if (g_str_equal (scene->bodies[i]->placement->piece, piece->id) && left-- == 0)
+    if (scene->bodies[i]->piece == piece && left-- == 0)
       return scene->bodies[i]->centroid;
   return scene->background_centroid;
 }
@@ -157,6 +157,41 @@ ask_stock (PpFindings    *findings,
                                     pp_piece_get_title (piece), placed, piece->count));
 }
 
+/* Copies that stay where they are stay as many. */
+static gboolean
+has_changed_copy (const PpFindings *findings,
+                  const PpScene    *scene,
+                  const PpPiece    *piece)
+{
+  if (!findings->same_pieces)
+    return TRUE;
+  for (guint i = 0; i < scene->n_bodies; i++)
+    if (!findings->unchanged[i] && scene->bodies[i]->piece == piece)
+      return TRUE;
+  return FALSE;
+}
+
+static void
+ask_tray (PpFindings         *findings,
+          const PpScene      *scene,
+          const PpPieceNames *names)
+{
+  for (guint i = 0; i < scene->panel->tray->len; i++)
+    {
+      const PpPiece *piece = pp_panel_piece (scene->panel, i);
+      guint placed = pp_piece_names_get_copies (names, piece);
+
+      if (placed > piece->count && !has_changed_copy (findings, scene, piece))
+        {
+          pp_findings_repeat (findings, PP_SAID_OF_STOCK, i);
+          continue;
+        }
+      pp_findings_say_anew (findings, PP_SAID_OF_STOCK, i);
+      ask_stock (findings, scene, piece, placed);
+    }
+  pp_findings_end_kind (findings, PP_SAID_OF_STOCK);
+}
+
 void
 pp_ask_composition (PpFindings    *findings,
                     const PpCheck *check)
@@ -169,10 +204,5 @@ pp_ask_composition (PpFindings    *findings,
     if (!pp_findings_say_again (findings, PP_SAID_OF_OVERHANG, i))
       ask_overhang (findings, scene, i, composition->overhang[i]);
   pp_findings_end_kind (findings, PP_SAID_OF_OVERHANG);
-  for (guint i = 0; i < scene->panel->tray->len; i++)
-    {
-      const PpPiece *piece = pp_panel_piece (scene->panel, i);
-
-      ask_stock (findings, scene, piece, pp_piece_names_get_copies (check->names, piece));
-    }
+  ask_tray (findings, scene, check->names);
 }

@@ -33,17 +33,25 @@ join (guint *root,
   root[MAX (a, b)] = MIN (a, b);
 }
 
-static gboolean
-is_lone_flower (const PpBody *body)
+/* What of a body it goes by whether it is in a group: asked again and again, so beside each
+ * other. */
+typedef struct
 {
-  return body->placement->group == NULL && body->piece->kind == PP_KIND_FLOWER;
+  const char *group; /* NULL: in none by name */
+  gboolean    is_flower;
+} Trait;
+
+static gboolean
+is_lone_flower (const Trait *trait)
+{
+  return trait->group == NULL && trait->is_flower;
 }
 
 /* Whether it is in a group, if by itself. */
 static gboolean
-is_member (const PpBody *body)
+is_member (const Trait *trait)
 {
-  return body->placement->group != NULL || is_lone_flower (body);
+  return trait->group != NULL || trait->is_flower;
 }
 
 /* The composition in the making, and that of the scene before. */
@@ -54,7 +62,20 @@ typedef struct
   const PpComposition *previous; /* NULL: nothing of it holds */
   const PpScene       *before;
   guint                asked;    /* of the previous, so far */
+  Trait               *traits;   /* of each body */
 } Composing;
+
+/* (transfer full) */
+static Trait *
+find_traits (const PpScene *scene)
+{
+  Trait *traits = g_new (Trait, scene->n_bodies + 1);
+
+  for (guint i = 0; i < scene->n_bodies; i++)
+    traits[i] = (Trait) { scene->bodies[i]->placement->group,
+                          scene->bodies[i]->piece->kind == PP_KIND_FLOWER };
+  return traits;
+}
 
 static gboolean
 has_stayed (const Composing *self,
@@ -100,87 +121,98 @@ are_near (Composing *self,
   return pair.near;
 }
 
-/* One that is held against those after it. */
-typedef struct
+/* Those in a named group, each with the first of its group so far: lone flowers are in none. */
+static void
+join_named (const Composing *self,
+            guint           *root)
 {
-  guint       index;
-  const char *group; /* NULL: a lone flower */
-  PpBox       reach;
-} Member;
+  g_autoptr (GHashTable) first = g_hash_table_new (g_str_hash, g_str_equal);
 
-/* Whether they may belong together, told by what is soonest asked. */
+  for (guint i = 0; i < self->scene->n_bodies; i++)
+    {
+      const char *group = self->traits[i].group;
+      gpointer other;
+
+      if (group == NULL)
+        continue;
+      if (g_hash_table_lookup_extended (first, group, NULL, &other))
+        join (root, GPOINTER_TO_UINT (other), i);
+      else
+        g_hash_table_insert (first, (gpointer) group, GUINT_TO_POINTER (i));
+    }
+}
+
+/* Whether boxes meet, without a branch that would be guessed wrong again and again. */
 static inline gboolean
-may_belong (const Member *self,
-            const PpBody *other)
+meets_at_once (const PpBox *a,
+               const PpBox *b)
 {
-  if (self->group != NULL || other->placement->group != NULL)
-    return self->group != NULL && other->placement->group != NULL;
-  return pp_box_meets (self->reach, other->box);
+  return (a->x0 <= b->x1) & (b->x0 <= a->x1) & (a->y0 <= b->y1) & (b->y0 <= a->y1);
 }
 
-static gboolean
-belong_together (Composing    *self,
-                 guint         i,
-                 const Member *earlier,
-                 double        reach)
-{
-  const char *group = self->scene->bodies[i]->placement->group;
-
-  return group != NULL ? g_str_equal (group, earlier->group)
-                       : are_near (self, i, earlier->index, reach);
-}
-
-/* (transfer full), n_bodies long, NONE for what is no member. Only members, named or lone flowers,
- * are held against one another. */
-static guint *
-find_roots (Composing *self)
+/* Lone flowers, each with those before it that are near enough. */
+static void
+join_lone (Composing *self,
+           guint     *root)
 {
   const PpScene *scene = self->scene;
   double reach = pp_panel_get_limit (scene->panel, PP_LIMIT_GROUP) + PP_TIE;
-  guint *root = g_new (guint, scene->n_bodies + 1), n = 0;
-  g_autofree Member *members = g_new (Member, scene->n_bodies + 1);
+  g_autofree guint *flowers = g_new (guint, scene->n_bodies + 1);
+  g_autofree PpBox *boxes = g_new (PpBox, scene->n_bodies + 1); /* of them */
+  guint n = 0;
 
   for (guint i = 0; i < scene->n_bodies; i++)
     {
-      const PpBody *body = scene->bodies[i];
+      PpBox box;
 
-      root[i] = is_member (body) ? i : NONE;
-      if (root[i] == NONE)
+      if (!is_lone_flower (&self->traits[i]))
         continue;
+      box = pp_box_grow (scene->bodies[i]->box, reach);
       for (guint k = 0; k < n; k++)
-        if (may_belong (&members[k], body)
-            && find_root (root, members[k].index) != find_root (root, i)
-            && belong_together (self, i, &members[k], reach))
-          join (root, i, members[k].index);
-      members[n++] = (Member) { i, body->placement->group, pp_box_grow (body->box, reach) };
+        if (meets_at_once (&boxes[k], &box) && find_root (root, flowers[k]) != find_root (root, i)
+            && are_near (self, i, flowers[k], reach))
+          join (root, i, flowers[k]);
+      boxes[n] = scene->bodies[i]->box;
+      flowers[n++] = i;
     }
+}
+
+/* (transfer full), n_bodies long, NONE for what is no member of any. */
+static guint *
+find_roots (Composing *self)
+{
+  guint n = self->scene->n_bodies, *root = g_new (guint, n + 1);
+
+  for (guint i = 0; i < n; i++)
+    root[i] = is_member (&self->traits[i]) ? i : NONE;
+  join_named (self, root);
+  join_lone (self, root);
   return root;
 }
 
 /* A group begins with the member that its chains lead to, the least of it. */
 static void
-count_members (const PpScene *scene,
-               const guint   *root,
-               GArray        *groups,
-               guint         *group_of)
+count_members (const Composing *self,
+               const guint     *root,
+               GArray          *groups,
+               guint           *group_of)
 {
-  for (guint i = 0; i < scene->n_bodies; i++)
+  for (guint i = 0; i < self->scene->n_bodies; i++)
     {
-      const PpBody *body = scene->bodies[i];
       PpGroup begun = { 0 }, *group;
       guint first;
 
       group_of[i] = NONE;
       if (root[i] == NONE)
         continue;
-      begun.name = body->placement->group;
+      begun.name = self->traits[i].group;
       first = find_root (root, i);
       group_of[i] = first == i ? groups->len : group_of[first];
       if (group_of[i] == groups->len)
         g_array_append_val (groups, begun);
       group = &g_array_index (groups, PpGroup, group_of[i]);
       group->n_members++;
-      group->flowers += body->piece->kind == PP_KIND_FLOWER;
+      group->flowers += self->traits[i].is_flower;
     }
 }
 
@@ -193,7 +225,7 @@ find_groups (Composing *composing)
   g_autofree guint *group_of = g_new (guint, scene->n_bodies + 1);
   GArray *groups = g_array_new (FALSE, FALSE, sizeof (PpGroup));
 
-  count_members (scene, root, groups, group_of);
+  count_members (composing, root, groups, group_of);
   self->n_groups = groups->len;
   self->groups = (PpGroup *) (gpointer) g_array_free (groups, FALSE);
   for (guint k = 0; k < self->n_groups; k++)
@@ -311,9 +343,11 @@ pp_composition_new (const PpScene       *scene,
                     const PpScene       *before)
 {
   PpComposition *self = g_new0 (PpComposition, 1);
-  Composing composing = { self, scene, previous, before, 0 };
+  g_autofree Trait *traits = find_traits (scene);
+  Composing composing = { self, scene, previous, before, 0, traits };
 
-  self->asked = g_array_new (FALSE, FALSE, sizeof (PpNearness));
+  self->asked = g_array_sized_new (FALSE, FALSE, sizeof (PpNearness),
+                                   previous != NULL ? previous->asked->len + 1 : 1);
   find_groups (&composing);
   compare_groups (&composing);
   weigh_all (&composing);

@@ -56,6 +56,7 @@ typedef struct
   PpSaid        *said;  /* nullable, borrowed: gets what is said of each placement */
   const PpSaid  *before;        /* nullable, borrowed: what was said, and of what it holds */
   const gboolean *unchanged;
+  gboolean        same_pieces;  /* lie there as before, one by one, of the same tray */
 } PpFindings;
 
 PpFinding  *pp_finding_ref       (const PpFinding *self);

@@ -124,6 +124,13 @@ has_plain_name (const PpPieceNames *self,
 }
 
 gboolean
+pp_piece_names_have_same_pieces (const PpPieceNames *a,
+                                 const PpPieceNames *b)
+{
+  return a->copies == b->copies;
+}
+
+gboolean
 pp_piece_names_agree (const PpPieceNames *a,
                       const PpPieceNames *b,
                       guint               index)

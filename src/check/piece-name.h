@@ -22,6 +22,9 @@ void          pp_piece_names_free (PpPieceNames       *self);
 /* How many placements there are of a piece of the tray. */
 guint         pp_piece_names_get_copies (const PpPieceNames *self,
                                          const PpPiece      *piece);
+/* Whether they are known to be of the same pieces, one by one. */
+gboolean      pp_piece_names_have_same_pieces (const PpPieceNames *a,
+                                               const PpPieceNames *b);
 /* Whether a body that is the same in both, on the same glass and in the same units, has one
  * name. */
 gboolean      pp_piece_names_agree (const PpPieceNames *a,

@@ -9,9 +9,9 @@
 
 struct _PpSaid
 {
-  guint      n;                /* placements */
-  GPtrArray *list;             /* PpFinding, in the order in which they were said */
-  guint     *first[PP_N_SAID]; /* where in it those of a placement begin; n + 1 long */
+  guint      n[PP_N_SAID];     /* placements, or pieces */
+  GPtrArray *list;             /* PpFinding, borrowed, in the order in which they were said */
+  guint     *first[PP_N_SAID]; /* where in it those of each begin; n + 1 long */
   guint     *sorted;           /* places in it, worst first */
   GArray    *again;            /* Again, rising by either place, until it is sorted */
 };
@@ -25,13 +25,17 @@ typedef struct
 } Again;
 
 PpSaid *
-pp_said_new (guint n)
+pp_said_new (guint n_placements,
+             guint n_pieces)
 {
   PpSaid *self = g_new0 (PpSaid, 1);
 
-  self->n = n;
   for (guint kind = 0; kind < PP_N_SAID; kind++)
-    self->first[kind] = g_new0 (guint, n + 1);
+    {
+      self->n[kind] = kind == PP_SAID_OF_STOCK ? n_pieces : n_placements;
+      self->first[kind] = g_new0 (guint, self->n[kind] + 1);
+    }
+  self->list = g_ptr_array_new ();
   self->again = g_array_new (FALSE, FALSE, sizeof (Again));
   return self;
 }
@@ -43,7 +47,7 @@ pp_said_free (PpSaid *self)
     return;
   for (guint kind = 0; kind < PP_N_SAID; kind++)
     g_free (self->first[kind]);
-  g_clear_pointer (&self->list, g_ptr_array_unref);
+  g_ptr_array_unref (self->list);
   g_clear_pointer (&self->again, g_array_unref);
   g_free (self->sorted);
   g_free (self);
@@ -73,22 +77,30 @@ add_again (GArray *again,
     g_array_append_val (again, next);
 }
 
-gboolean
-pp_findings_say_again (PpFindings *findings,
-                       PpSaidKind  kind,
-                       guint       index)
+void
+pp_findings_repeat (PpFindings *findings,
+                    PpSaidKind  kind,
+                    guint       index)
 {
   const PpSaid *before = findings->before;
 
   pp_findings_say_anew (findings, kind, index);
-  if (before == NULL || !findings->unchanged[index])
-    return FALSE;
   for (guint i = before->first[kind][index]; i < before->first[kind][index + 1]; i++)
     {
       add_again (findings->said->again, i, findings->list->len);
       g_ptr_array_add (findings->list, pp_finding_ref (g_ptr_array_index (before->list, i)));
     }
-  return TRUE;
+}
+
+gboolean
+pp_findings_say_again (PpFindings *findings,
+                       PpSaidKind  kind,
+                       guint       index)
+{
+  gboolean is_unchanged = findings->before != NULL && findings->unchanged[index];
+
+  (is_unchanged ? pp_findings_repeat : pp_findings_say_anew) (findings, kind, index);
+  return is_unchanged;
 }
 
 void
@@ -96,14 +108,7 @@ pp_findings_end_kind (PpFindings *findings,
                       PpSaidKind  kind)
 {
   if (findings->said != NULL)
-    findings->said->first[kind][findings->said->n] = findings->list->len;
-}
-
-static gpointer
-copy_finding (gconstpointer finding,
-              gpointer      data)
-{
-  return pp_finding_ref (finding);
+    findings->said->first[kind][findings->said->n[kind]] = findings->list->len;
 }
 
 /* By place in the list where they are equal. */
@@ -173,7 +178,7 @@ pp_findings_sort (PpFindings *findings)
   g_qsort_with_data (places + n_again, (int) (n - n_again), sizeof *places, compare_places,
                      findings->list);
   said->sorted = merge_places (places, n_again, places + n_again, n - n_again, findings->list);
-  said->list = g_ptr_array_copy (findings->list, copy_finding, NULL);
+  g_ptr_array_extend (said->list, findings->list, NULL, NULL);
   for (guint i = 0; i < n; i++)
     findings->list->pdata[i] = g_ptr_array_index (said->list, said->sorted[i]);
   g_clear_pointer (&said->again, g_array_unref);

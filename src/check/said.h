@@ -18,25 +18,31 @@ typedef enum
   PP_SAID_OF_JOINT,
   PP_SAID_OF_OVERHANG,
   PP_SAID_OF_GROUP, /* of its first member */
+  PP_SAID_OF_STOCK, /* of a piece of the tray */
   PP_N_SAID,
 } PpSaidKind;
 
-/* Of `n` placements. (transfer full) */
-PpSaid   *pp_said_new           (guint       n);
+/* Of so many placements and pieces. (transfer full) */
+PpSaid   *pp_said_new           (guint       n_placements,
+                                 guint       n_pieces);
 void      pp_said_free          (PpSaid     *self);
-/* Begins with what a kind of question says of a placement. */
+/* Begins with what a kind of question says of a placement or piece. */
 void      pp_findings_say_anew  (PpFindings *findings,
                                  PpSaidKind  kind,
                                  guint       index);
-/* Likewise; TRUE: it was said, as before. */
+/* Likewise of a placement that may be unchanged; TRUE: it was said, as before. */
 gboolean  pp_findings_say_again (PpFindings *findings,
                                  PpSaidKind  kind,
                                  guint       index);
-/* Ends the kind of question, after the last placement. */
+/* Begins with it, and says all of it as before. */
+void      pp_findings_repeat    (PpFindings *findings,
+                                 PpSaidKind  kind,
+                                 guint       index);
+/* Ends the kind of question, after the last. */
 void      pp_findings_end_kind  (PpFindings *findings,
                                  PpSaidKind  kind);
-/* Keeps what was said, and sorts it by pp_finding_compare (), equals in the order in which they
- * were said. */
+/* Sorts what was said by pp_finding_compare (), equals in the order in which they were said. From
+ * then on what was said borrows the findings of the list. */
 void      pp_findings_sort      (PpFindings *findings);
 
 G_END_DECLS
