@@ -103,7 +103,7 @@ double
 pp_draw_guess_top (const PpBody *body)
 {
   g_return_val_if_fail (body != NULL, 0);
-  return 2 * body->mean_underside + body->piece->thickness;
+  return 2 * pp_body_get_relief (body)->mean_underside + body->piece->thickness;
 }
 
 static double

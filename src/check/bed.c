@@ -10,34 +10,36 @@
 
 static PpBed *
 bed_alloc (const PpBody *body,
+           double       *below,
+           PpOwner      *owner,
            PpRoom       *room)
 {
   PpBed *self = g_new0 (PpBed, 1);
-  gsize column = body->cells->n_cells * sizeof (double);
 
   self->body = body;
   self->room = room;
   self->n_runs_held = body->cells->n_spans;
   self->runs = g_new (PpBedRun, self->n_runs_held);
-  self->h = pp_room_take (room, column);
-  self->gap = pp_room_take (room, column);
+  self->h = below;
+  self->gap = pp_room_take (room, body->cells->n_cells * sizeof (double));
+  self->owner = owner;
   return self;
 }
 
-/* `cell` is the body's own number of its first. */
+/* `cell` is the body's own number of its first: cells without support are passed over, so that none
+ * comes to stand behind it. */
 static void
 add_run (PpBed   *self,
          PpBedRun run,
          guint    cell)
 {
-  const PpBody *body = self->body;
-  const double *underside = body->underside == NULL ? NULL : body->underside + cell;
+  double *h = self->h + self->n;
 
+  if (self->n < cell)
+    memmove (h, self->h + cell, run.n * sizeof *h);
+  if (run.underside != NULL)
+    pp_loop_lower (h, run.underside, run.n);
   run.first = self->n;
-  if (underside != NULL)
-    pp_loop_less (run.below, underside, run.n, self->h + run.first);
-  else
-    memcpy (self->h + run.first, run.below, run.n * sizeof (double));
   self->n += run.n;
   if (self->n_runs == self->n_runs_held)
     {
@@ -57,12 +59,11 @@ part_of_run (const PpBedRun *run,
 
   part.i0 += (int) start;
   part.n = n;
-  part.below += start;
+  part.underside = run->underside == NULL ? NULL : run->underside + start;
   part.owner += start;
   return part;
 }
 
-static const double bare_ground = 0;
 static const PpOwner bare_background = PP_OWNER (PP_OWNER_BACKGROUND, 0);
 
 /* Parts it where nothing lies. */
@@ -77,6 +78,20 @@ part_run (PpBed   *self,
   pp_loop_owned (run.owner, run.n, owned);
   while (pp_loop_find_stretch (owned, run.n, &first, &end))
     add_run (self, part_of_run (&run, first, end - first), cell + first);
+}
+
+/* The `k`-th cell of a run, on the bare background. */
+static void
+add_bare_cell (PpBed          *self,
+               const PpBedRun *run,
+               guint           k,
+               guint           cell)
+{
+  PpBedRun bare = part_of_run (run, k, 1);
+
+  bare.owner = &bare_background;
+  self->h[cell] = 0;
+  add_run (self, bare, cell);
 }
 
 /* And where the pocket is. */
@@ -97,9 +112,7 @@ part_by_pocket (PpBed         *self,
       if (start < k)
         add_run (self, part_of_run (&run, start, k - start), cell + start);
       if (bare)
-        add_run (self, (PpBedRun) { .j = run.j, .i0 = run.i0 + (int) k, .n = 1,
-                                    .below = &bare_ground, .owner = &bare_background },
-                 cell + k);
+        add_bare_cell (self, &run, k, cell + k);
       start = k + 1;
     }
   if (start < run.n)
@@ -138,8 +151,10 @@ add_span (PpBed         *self,
           PpSpan         span,
           guint          cell)
 {
+  const double *underside = pp_body_get_relief (self->body)->underside;
   PpBedRun run = { .j = span.j, .i0 = span.i0, .n = (guint) (span.i1 - span.i0),
-                   .below = self->below + cell, .owner = self->owner + cell,
+                   .underside = underside == NULL ? NULL : underside + cell,
+                   .owner = self->owner + cell,
                    .has_knot = may_have_knot (scene, span) };
 
   if (part != NULL)
@@ -160,11 +175,9 @@ pp_bed_new (const PpScene *scene,
   const PpBody *body = scene->bodies[index];
   int pocket = scene->pockets[index];
   const PpCells *part = pocket == PP_NO_INDEX ? NULL : scene->parts[pocket].cells;
-  PpBed *self = bed_alloc (body, room);
+  PpBed *self = bed_alloc (body, below, owner, room);
   guint cell = 0;
 
-  self->below = below;
-  self->owner = owner;
   for (guint k = 0; k < body->cells->n_spans; k++)
     {
       const PpSpan *span = &body->cells->spans[k];

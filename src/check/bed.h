@@ -19,7 +19,7 @@ typedef struct
   int            i0;
   guint          first;
   guint          n;
-  const double  *below;    /* H of each */
+  const double  *underside; /* u of each; NULL: 0 */
   const PpOwner *owner;
   gboolean       has_knot; /* a cell may be a knot's */
   double         least;    /* gap; set by settling, as the next */
@@ -31,17 +31,17 @@ typedef struct
   const PpBody *body;
   PpRoom       *room;      /* for more that goes by cells */
   guint         n;         /* cells with support */
-  double       *h;         /* H - u, u being the underside, level */
+  double       *h;         /* H - u, H being what lies under it and u the underside, level */
   double       *gap;       /* to the piece at rest; set by settling */
   guint         n_runs;
   guint         n_runs_held; /* there is memory for so many */
   PpBedRun     *runs;      /* row by row, in each from the left */
-  double       *below;     /* H of all cells of the body, span by span */
   PpOwner      *owner;
 } PpBed;
 
-/* `index` of the body in the scene: a stem in a pocket finds the bare background there. `below` and
- * `owner` of all cells of the body, span by span, are taken of the same room. (transfer full) */
+/* `index` of the body in the scene: a stem in a pocket finds the bare background there. `below`, H,
+ * and `owner` of all cells of the body, span by span, are taken of the same room; H - u comes to
+ * stand in place of H. (transfer full) */
 PpBed *pp_bed_new  (const PpScene *scene,
                     guint          index,
                     double        *below,

@@ -41,7 +41,7 @@ may_hide (const Looking      *self,
                + PP_TIE;
 
   for (guint leg = 0; leg < self->n_legs; leg++)
-    if (pp_box_meets (pp_box_grow (piece->cover.box, far), self->reaches[leg]))
+    if (pp_box_meets (pp_box_grow (piece->body->box, far), self->reaches[leg]))
       return TRUE;
   return FALSE;
 }
@@ -158,6 +158,7 @@ row_of (const PpRun *run,
     .direction = leg.direction,
     .normal = leg.normal,
     .spacing = leg.length / n,
+    .per_mm = n / leg.length,
     .n = n,
     .asides = { 0, -radius, radius },
     .opaque = opaque,

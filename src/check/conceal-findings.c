@@ -26,7 +26,7 @@ find_nearest (const PpScene *scene,
 
       if (!pp_box_meets (pp_box_grow (body->box, least), (PpBox) { p.x, p.y, p.x, p.y }))
         continue;
-      distance = pp_bands_distance (body->bands, p, least);
+      distance = pp_bands_distance (pp_body_get_bands (body), p, least);
       if (pp_is_under (distance, least))
         {
           least = distance;

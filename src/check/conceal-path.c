@@ -17,6 +17,7 @@
 /* The wire's centre line and its edges. */
 #define N_LINES 3
 #define FEW 64 /* cuts of one line that are put in order by hand */
+#define ROOM 32 /* at first, for screens */
 
 /* Where a line lies between two cuts of the same outline. */
 typedef struct
@@ -87,13 +88,13 @@ walk_init (Walk          *self,
 
   *self = (Walk) {
     .background = { .cover = pp_cover_of_background (scene) },
-    .screens = g_array_new (FALSE, FALSE, sizeof (Screen)),
+    .screens = g_array_sized_new (FALSE, FALSE, sizeof (Screen), ROOM),
     .opaque = pp_panel_get_limit (scene->panel, PP_LIMIT_OPAQUE),
     .asides = { 0, -radius, radius },
     .cuts = g_array_sized_new (FALSE, FALSE, sizeof (PpCut), FEW), /* a place also for none */
   };
   for (guint k = 0; k < N_LINES; k++)
-    self->live[k] = g_array_new (FALSE, FALSE, sizeof (guint));
+    self->live[k] = g_array_sized_new (FALSE, FALSE, sizeof (guint), ROOM);
   add_screen (self, self->background.cover, reach);
   for (guint i = 0; i < scene->n_parts; i++)
     add_screen (self, pp_cover_of_part (&scene->parts[i]), reach);

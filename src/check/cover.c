@@ -22,8 +22,8 @@ pp_cover_make (const PpOutline *outline,
 PpCover
 pp_cover_of_body (const PpBody *body)
 {
-  return (PpCover) { .outline = body->outline, .bands = body->bands, .box = body->box,
-                     .transmittance = body->piece->transmittance };
+  return (PpCover) { .outline = body->outline, .bands = pp_body_get_bands (body),
+                     .box = body->box, .transmittance = body->piece->transmittance };
 }
 
 PpCover
@@ -56,7 +56,8 @@ is_on_side (PpPoint   a,
   if ((a.y > p.y + PP_TIE && b.y > p.y + PP_TIE) || (a.y < p.y - PP_TIE && b.y < p.y - PP_TIE)
       || (a.x < p.x - PP_TIE && b.x < p.x - PP_TIE))
     return FALSE;
-  if (pp_segment_distance (a, b, p) <= PP_TIE)
+  if ((a.x <= p.x + PP_TIE || b.x <= p.x + PP_TIE)
+      && pp_side_squared_distance ((PpSide) { a, b }, p) <= PP_TIE * PP_TIE)
     return TRUE;
   if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x))
     *inside = !*inside;

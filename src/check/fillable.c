@@ -31,7 +31,8 @@ add_stretch (PpFillable     *self,
 {
   PpFillableRun run = { .span = { of->j, of->i0 + (int) first, of->i0 + (int) end },
                         .first = of->first + first, .owner = of->owner + first,
-                        .below = of->below + first, .root = self->runs->len };
+                        .underside = of->underside == NULL ? NULL : of->underside + first,
+                        .root = self->runs->len };
 
   g_array_append_val (self->runs, run);
 }

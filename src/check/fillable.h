@@ -16,8 +16,8 @@ typedef struct
 {
   PpSpan         span;
   guint          first;    /* in the bed */
-  const PpOwner *owner;    /* of each, and H */
-  const double  *below;
+  const PpOwner *owner;    /* of each */
+  const double  *underside; /* of each, level; NULL: 0 */
   const int     *squared;  /* in cells: distance to the nearest not fillable, up to what matters */
   int            farthest; /* the greatest such distance of its region */
   guint          root;     /* an earlier run of the same region, or itself */

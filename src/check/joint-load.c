@@ -85,6 +85,22 @@ utilisation_of (const PpDab  *dabs,
   return sqrt (sigma * sigma + 3 * tau * tau) / working_stress;
 }
 
+/* The underside at the centres of its dabs, by their areas. */
+static double
+get_dabs_height (const PpJoint *joint)
+{
+  double area = 0, moment = 0;
+
+  for (guint d = 0; d < joint->n_dabs; d++)
+    {
+      const PpDab *dab = &joint->places[d];
+
+      area += dab->diameter * dab->diameter;
+      moment += dab->diameter * dab->diameter * dab->underside;
+    }
+  return area > 0 ? moment / area : 0;
+}
+
 static guint
 dabs_for_length (double length,
                  double every)
@@ -114,6 +130,7 @@ take_dabs (PpJoint       *joint,
     }
   for (guint d = 0; d < joint->n_dabs; d++)
     joint->volume += joint->places[d].volume;
+  joint->height = get_dabs_height (joint);
 }
 
 /* Takes the joint. (transfer full) */
@@ -182,7 +199,7 @@ pp_joints_take_loads (PpJoint      **joints,
       if (rests[i]->state == PP_STATE_FLOATS)
         continue;
       own = (PpLoad) { body->mass, body->mass * body->centroid.x,
-                     body->mass * pp_mass_height_of (rests[i], body) };
+                     body->mass * rests[i]->middle };
       add_load (&loads[i], &own, 1);
       joints[i] = take_load (joints[i], scene->panel, body->length, &loads[i]);
       hand_on (joints[i], &loads[i], loads);

@@ -240,13 +240,14 @@ make_dab (const PpFillable *self,
   const PpFillableRun *run = pp_fillable_find_run (self, k);
   int i = run->span.i0 + (int) (k - run->first), j = run->span.j;
   double glue = pp_fillable_glue_around (self, i, j, row->diameter / 2);
+  double level = run->underside == NULL ? 0 : run->underside[k - run->first];
 
   return (PpDab) {
     .at = { pp_cell_centre (i), pp_cell_centre (j) },
     .diameter = row->diameter,
     .volume = fmax (pp_panel_get_limit (panel, PP_LIMIT_DAB_LEAST),
                     pp_panel_get_limit (panel, PP_LIMIT_WASTE) * glue),
-    .underside = self->bed->gap[k] + run->below[k - run->first],
+    .underside = self->bed->gap[k] + self->bed->h[k] + level,
     .owner = run->owner[k - run->first],
   };
 }

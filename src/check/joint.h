@@ -41,6 +41,7 @@ typedef struct
   PpLoad   load;        /* with the piece itself */
   guint    n_dabs;      /* of places, those it takes */
   double   volume;      /* ml, of those */
+  double   height;      /* mm, mean underside at their centres, by their areas; 0 without one */
   double   utilisation; /* share of the working stress; NAN without a dab */
 } PpJoint;
 

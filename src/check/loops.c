@@ -13,19 +13,19 @@
 
 #include <float.h>
 
-/* The lesser product has the lesser or the greater end, by the sign of the factor. */
+/* The plane is lowest at an end. */
 PP_WIDE double
 pp_loop_bounds (const PpLoopBlocks *blocks,
                 double              a,
                 double              b,
                 double             *bounds)
 {
-  const double *x = a < 0 ? blocks->x1 : blocks->x0, *y = blocks->y, *top = blocks->top;
-  double greatest = -DBL_MAX;
+  const double *x = blocks->x, *y = blocks->y, *last = blocks->last, *top = blocks->top;
+  double greatest = -DBL_MAX, step = MIN (a * PP_CELL, 0);
 
   for (guint i = 0, n = blocks->n; i < n; i++)
     {
-      double bound = top[i] - a * x[i] - b * y[i];
+      double bound = top[i] - (a * x[i] + b * y[i] + last[i] * step);
 
       bounds[i] = bound;
       greatest = bound > greatest ? bound : greatest;
@@ -40,12 +40,12 @@ highest_of (const PpLoopBlocks *blocks,
             double              b)
 {
   const double *h = blocks->h + blocks->first[block];
-  guint n = blocks->first[block + 1] - blocks->first[block];
-  double x = blocks->x0[block], over = b * blocks->y[block], greatest = -DBL_MAX;
+  PpLoopPlane plane = pp_loop_plane_of_block (blocks, block, a, b);
+  double greatest = -DBL_MAX;
 
-  for (guint i = 0; i < n; i++)
+  for (int i = 0, n = (int) blocks->last[block]; i <= n; i++)
     {
-      double above = h[i] - a * pp_loop_column (x, i) - over;
+      double above = h[i] - pp_loop_plane_at (&plane, i);
 
       greatest = above > greatest ? above : greatest;
     }
@@ -121,22 +121,12 @@ pp_loop_fill (double  value,
 }
 
 PP_WIDE void
-pp_loop_less (const double *a,
-              const double *b,
-              guint         n,
-              double       *difference)
+pp_loop_lower (double       *h,
+               const double *u,
+               guint         n)
 {
   for (guint i = 0; i < n; i++)
-    difference[i] = a[i] - b[i];
-}
-
-/* Where `i` cells from the first the base plane lies; a cell's centre is a whole number of quarters
- * and has no rounding. */
-static inline double
-plane_at (const PpLoopPlane *plane,
-          int                i)
-{
-  return plane->c + plane->a * (plane->first + i * PP_CELL - plane->xc) + plane->over;
+    h[i] -= u[i];
 }
 
 PP_WIDE void
@@ -151,7 +141,7 @@ pp_loop_gaps (PpLoopPlane   plane,
 
   for (int i = 0; i < (int) n; i++)
     {
-      double now = plane_at (&plane, i) - h[i];
+      double now = pp_loop_plane_at (&plane, i) - h[i];
 
       gap[i] = now;
       low = now < low ? now : low;
@@ -161,92 +151,28 @@ pp_loop_gaps (PpLoopPlane   plane,
   *greatest = high;
 }
 
-static inline double
-underside_at (const PpLoopHeights *heights,
-              int                  i)
-{
-  return heights->underside != NULL ? heights->underside[i] : 0;
-}
-
-static inline double
-top_at (const PpLoopHeights *heights,
-        int                  i)
-{
-  return heights->top != NULL ? heights->top[i] : underside_at (heights, i) + heights->thickness;
-}
-
-/* What is even has them at its ends: no rounding turns an order round. */
-static inline void
-widen_by_ends (PpLoopPlane  plane,
-               double       thickness,
-               int          n,
-               double      *least,
-               double      *greatest)
-{
-  double first = plane_at (&plane, 0), last = plane_at (&plane, n - 1);
-
-  *least = MIN (*least, MIN (first, last));
-  *greatest = MAX (*greatest, MAX (first, last) + thickness);
-}
-
-static inline void
-widen_by_row (PpLoopPlane    plane,
-              PpLoopHeights  heights,
-              int            n,
-              double        *least,
-              double        *greatest)
-{
-  double base = DBL_MAX, top = -DBL_MAX;
-
-  for (int i = 0; i < n; i++)
-    {
-      double above = plane_at (&plane, i);
-      double low = above + underside_at (&heights, i), high = above + top_at (&heights, i);
-
-      base = low < base ? low : base;
-      top = high > top ? high : top;
-    }
-  *least = MIN (*least, base);
-  *greatest = MAX (*greatest, top);
-}
-
-PP_WIDE void
-pp_loop_extremes (const PpCells *cells,
-                  PpPoint        centroid,
-                  double         height,
-                  PpPoint        slope,
-                  PpLoopHeights  heights,
-                  double        *least,
-                  double        *greatest)
-{
-  double base = DBL_MAX, top = -DBL_MAX;
-
-  for (guint k = 0; k < cells->n_spans; k++)
-    {
-      const PpSpan *span = &cells->spans[k];
-      int n = span->i1 - span->i0;
-      PpLoopPlane plane = { height, slope.x, centroid.x, pp_cell_centre (span->i0),
-                            slope.y * (pp_cell_centre (span->j) - centroid.y) };
-
-      if (heights.underside == NULL && heights.top == NULL)
-        widen_by_ends (plane, heights.thickness, n, &base, &top);
-      else
-        widen_by_row (plane, heights, n, &base, &top);
-      heights.underside = heights.underside == NULL ? NULL : heights.underside + n;
-      heights.top = heights.top == NULL ? NULL : heights.top + n;
-    }
-  *least = base;
-  *greatest = top;
-}
-
 PP_WIDE void
 pp_loop_tops (PpLoopPlane   plane,
-              PpLoopHeights heights,
+              const double *underside,
+              double        thickness,
               guint         n,
               double       *height)
 {
+  if (underside == NULL)
+    for (int i = 0; i < (int) n; i++)
+      height[i] = pp_loop_plane_at (&plane, i) + thickness;
+  else
+    for (int i = 0; i < (int) n; i++)
+      height[i] = pp_loop_plane_at (&plane, i) + (underside[i] + thickness);
+}
+
+PP_WIDE void
+pp_loop_raise (PpLoopPlane plane,
+               guint       n,
+               double     *height)
+{
   for (int i = 0; i < (int) n; i++)
-    height[i] = plane_at (&plane, i) + top_at (&heights, i);
+    height[i] += pp_loop_plane_at (&plane, i);
 }
 
 PP_WIDE double
@@ -313,6 +239,16 @@ pp_loop_no_more (const double *x,
 {
   for (guint i = 0; i < n; i++)
     no_more[i] = x[i] <= most;
+}
+
+PP_WIDE void
+pp_loop_add_more (const double *x,
+                  guint         n,
+                  double        most,
+                  guint8       *more)
+{
+  for (guint i = 0; i < n; i++)
+    more[i] |= x[i] > most;
 }
 
 PP_WIDE void

@@ -7,6 +7,7 @@
 #pragma once
 
 #include "shape/ground.h"
+#include "shape/range.h"
 
 #include <string.h>
 
@@ -18,30 +19,19 @@ typedef struct
   guint         n;
   const double *h;     /* of each point, block after block */
   guint        *first; /* of each block: its first point; n + 1 long */
-  double       *x0;    /* its first x, the least */
-  double       *x1;    /* its last */
+  double       *x;     /* its first x, the least */
   double       *y;
+  double       *last;  /* its last point, from 0 on */
   double       *top;   /* its greatest h */
 } PpLoopBlocks;
 
-/* A base plane along a row of cells: c + a·(x - xc) + over, x being `first` at the first cell. */
+/* A plane along a row of cells: its height at the first, and what it rises by from each to the
+ * next. */
 typedef struct
 {
-  double c;
-  double a;
-  double xc;
-  double first;
-  double over;
+  double start;
+  double step;
 } PpLoopPlane;
-
-/* How high a piece stands over its base plane, cell by cell: its underside, NULL where that is 0,
- * and its top, NULL where that is the thickness over the underside. */
-typedef struct
-{
-  const double *underside;
-  const double *top;
-  double        thickness;
-} PpLoopHeights;
 
 /* Places for dabs beside each other, a cell apart, with room for the same diameter; mm from the
  * centre of mass. */
@@ -64,6 +54,25 @@ pp_loop_column (double x,
                 guint  i)
 {
   return x + (int) i * PP_CELL; /* vectors turn an int into a number sooner */
+}
+
+/* Where the plane lies over the `i`-th cell. Never turned round by rounding: over the cells between
+ * two it lies between. */
+static inline double
+pp_loop_plane_at (const PpLoopPlane *self,
+                  int                i)
+{
+  return self->start + i * self->step;
+}
+
+/* a·x + b·y along a block. */
+static inline PpLoopPlane
+pp_loop_plane_of_block (const PpLoopBlocks *blocks,
+                        guint               block,
+                        double              a,
+                        double              b)
+{
+  return (PpLoopPlane) { a * blocks->x[block] + b * blocks->y[block], a * PP_CELL };
 }
 
 /* Finds the `top` of each. */
@@ -93,11 +102,10 @@ double pp_loop_greatest (const double *x,
 void   pp_loop_fill     (double        value,
                          gsize         n,
                          double       *x);
-/* a - b of each. */
-void   pp_loop_less     (const double *a,
-                         const double *b,
-                         guint         n,
-                         double       *difference);
+/* Each h becomes less by its u. */
+void   pp_loop_lower    (double       *h,
+                         const double *u,
+                         guint         n);
 /* The plane less h of each, the least of them and the greatest; `n` >= 1. */
 void   pp_loop_gaps     (PpLoopPlane   plane,
                          const double *h,
@@ -105,18 +113,14 @@ void   pp_loop_gaps     (PpLoopPlane   plane,
                          double       *gap,
                          double       *least,
                          double       *greatest);
-/* The least underside and the greatest top of a body's cells, of which there is one at least, over
- * the base plane that is `height` over its centroid and rises by `slope`, mm a mm. */
-void   pp_loop_extremes (const PpCells *cells,
-                         PpPoint        centroid,
-                         double         height,
-                         PpPoint        slope,
-                         PpLoopHeights  heights,
-                         double        *least,
-                         double        *greatest);
-/* The tops over a base plane along a row. */
+/* The plane, `underside` (NULL: 0) and `thickness` over it. */
 void   pp_loop_tops     (PpLoopPlane   plane,
-                         PpLoopHeights heights,
+                         const double *underside,
+                         double        thickness,
+                         guint         n,
+                         double       *height);
+/* Each height becomes more by the plane. */
+void   pp_loop_raise    (PpLoopPlane   plane,
                          guint         n,
                          double       *height);
 /* In rows after each other, each with its scores behind those of the row before: score = the lesser
@@ -147,6 +151,11 @@ void   pp_loop_no_more  (const double *x,
                          guint         n,
                          double        most,
                          guint8       *no_more);
+/* Adds to them those that are more than `most`. */
+void   pp_loop_add_more (const double *x,
+                         guint         n,
+                         double        most,
+                         guint8       *more);
 /* Which of the squared distances are no less than `least`. */
 void   pp_loop_no_nearer (const int   *squared,
                          guint         n,

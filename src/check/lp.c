@@ -21,6 +21,9 @@
  * coordinates of some thousand mm. */
 #define ENOUGH 1e-12
 
+/* As many points matter at most, mostly. */
+#define FEW 16
+
 /* px·a + py·b >= limit. */
 typedef struct
 {
@@ -138,7 +141,7 @@ lowest_slope (const HalfPlane *planes,
 }
 
 /* As many points of a row, at most, are looked at together, or not at all. */
-#define BLOCK 32
+#define BLOCK 48
 
 /* One that was looked at by itself. */
 typedef struct
@@ -175,8 +178,8 @@ points_alloc (Points *self,
 
   self->bounds = columns;
   self->blocks.first = g_new (guint, n + 1);
-  self->blocks.x0 = columns + n;
-  self->blocks.x1 = columns + 2 * n;
+  self->blocks.x = columns + n;
+  self->blocks.last = columns + 2 * n;
   self->blocks.y = columns + 3 * n;
   self->blocks.top = columns + 4 * n;
 }
@@ -200,8 +203,8 @@ add_row (PpLoopBlocks  *blocks,
       guint b = blocks->n++, start = i * row->n / n, end = (i + 1) * row->n / n;
 
       blocks->first[b + 1] = blocks->first[b] + end - start;
-      blocks->x0[b] = pp_loop_column (row->x, start);
-      blocks->x1[b] = pp_loop_column (blocks->x0[b], end - start - 1);
+      blocks->x[b] = pp_loop_column (row->x, start);
+      blocks->last[b] = end - start - 1;
       blocks->y[b] = row->y;
     }
 }
@@ -240,13 +243,13 @@ find_highest (const PpLoopBlocks *blocks,
               Slope               s,
               double              greatest)
 {
-  guint n = blocks->first[b + 1] - blocks->first[b], i = 0;
   const double *h = blocks->h + blocks->first[b];
-  double x = blocks->x0[b], y = blocks->y[b];
+  PpLoopPlane plane = pp_loop_plane_of_block (blocks, b, s.a, s.b);
+  guint i = 0;
 
-  while (i + 1 < n && h[i] - s.a * pp_loop_column (x, i) - s.b * y < greatest)
+  while (i < blocks->last[b] && h[i] - pp_loop_plane_at (&plane, (int) i) < greatest)
     i++;
-  return (Point) { blocks->first[b] + i, pp_loop_column (x, i), y, h[i] };
+  return (Point) { blocks->first[b] + i, pp_loop_column (blocks->x[b], i), blocks->y[b], h[i] };
 }
 
 /* The greatest h - a·x - b·y, and the first point that has it. Blocks that reach no higher than the
@@ -342,8 +345,8 @@ find_least_slope (Points *points,
                   double  c,
                   double *top)
 {
-  g_autoptr (GArray) planes = g_array_new (FALSE, FALSE, sizeof (HalfPlane));
-  g_autoptr (GArray) met = g_array_new (FALSE, FALSE, sizeof (Point));
+  g_autoptr (GArray) planes = g_array_sized_new (FALSE, FALSE, sizeof (HalfPlane), FEW);
+  g_autoptr (GArray) met = g_array_sized_new (FALSE, FALSE, sizeof (Point), FEW);
   Slope s = { 0, 0 };
 
   for (guint i = 0; i < working->len; i++)
@@ -375,7 +378,7 @@ pp_lp_lowest_plane (const PpLpRow *rows,
                     const double  *h,
                     guint         *passes)
 {
-  g_autoptr (GArray) working = g_array_new (FALSE, FALSE, sizeof (Point));
+  g_autoptr (GArray) working = g_array_sized_new (FALSE, FALSE, sizeof (Point), FEW);
   Points points;
   double least, top;
   Slope s;

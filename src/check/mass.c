@@ -20,13 +20,6 @@ add (PpMass *sum,
   sum->z += grams * z;
 }
 
-double
-pp_mass_height_of (const PpRest *rest,
-                   const PpBody *body)
-{
-  return rest->plane.c + body->mean_underside + body->piece->thickness / 2;
-}
-
 /* A hole takes a whole disc out of each layer that holds its centre. */
 static void
 take_out_hole (PpMass        *sum,
@@ -73,22 +66,6 @@ add_glass (PpMass        *sum,
     take_out_hole (sum, scene, pp_panel_hole (panel, i));
 }
 
-/* z0: the underside at the centres of its dabs, by their areas. */
-static double
-get_dabs_height (const PpJoint *joint)
-{
-  double area = 0, moment = 0;
-
-  for (guint d = 0; d < joint->n_dabs; d++)
-    {
-      const PpDab *dab = &joint->places[d];
-
-      area += dab->diameter * dab->diameter;
-      moment += dab->diameter * dab->diameter * dab->underside;
-    }
-  return area > 0 ? moment / area : 0;
-}
-
 static void
 add_pieces (PpMass        *sum,
             const PpScene *scene,
@@ -100,18 +77,14 @@ add_pieces (PpMass        *sum,
   for (guint i = 0; i < scene->n_bodies; i++)
     {
       const PpBody *body = scene->bodies[i];
-      double height = get_dabs_height (joints[i]);
+      const PpJoint *joint = joints[i];
 
       if (rests[i]->state == PP_STATE_FLOATS)
         continue;
-      add (sum, body->mass, body->centroid.x, body->centroid.y,
-           pp_mass_height_of (rests[i], body));
-      for (guint d = 0; d < joints[i]->n_dabs; d++)
-        {
-          const PpDab *dab = &joints[i]->places[d];
-
-          add (sum, dab->volume * density, dab->at.x, dab->at.y, height);
-        }
+      add (sum, body->mass, body->centroid.x, body->centroid.y, rests[i]->middle);
+      for (guint d = 0; d < joint->n_dabs; d++)
+        add (sum, joint->places[d].volume * density, joint->places[d].at.x, joint->places[d].at.y,
+             joint->height);
     }
 }
 

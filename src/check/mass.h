@@ -23,9 +23,6 @@ typedef struct
   double depth;  /* mm, greatest height over the front face */
 } PpExtent;
 
-/* How high the centre of mass of a settled piece stands, mm over the front face. */
-double   pp_mass_height_of (const PpRest *rest,
-                            const PpBody *body);
 /* Background, fused parts, holes out, settled pieces, dabs, wire. */
 PpMass   pp_mass_of        (const PpScene *scene,
                             PpRest       **rests,

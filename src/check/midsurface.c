@@ -54,7 +54,6 @@ pp_midsurface_make (const PpRest *rest,
   PpMidsurface self = {
     .rest = rest,
     .body = body,
-    .cover = pp_cover_of_body (body),
     .plane = rest->plane,
   };
   const PpPlane *base = &rest->plane;
@@ -73,11 +72,20 @@ pp_midsurface_make (const PpRest *rest,
   return self;
 }
 
+static gboolean
+covers (const PpMidsurface *self,
+        PpPoint             p)
+{
+  PpCover cover = pp_cover_of_body (self->body);
+
+  return pp_cover_contains (&cover, p);
+}
+
 PpBox
 pp_midsurface_get_shadow (const PpMidsurface *self,
                           PpPoint             slant)
 {
-  PpBox box = self->cover.box;
+  PpBox box = self->body->box;
   double x0 = self->lowest * slant.x, x1 = self->highest * slant.x;
   double y0 = self->lowest * slant.y, y1 = self->highest * slant.y;
 
@@ -193,7 +201,7 @@ meets_between (const PpMidsurface *self,
         }
     }
   *where = line_at (line, z);
-  return pp_cover_contains (&self->cover, *where);
+  return covers (self, *where);
 }
 
 /* Keeps of the line what lies within the piece's reach of its origin. */
@@ -224,7 +232,7 @@ meets_plane (const PpMidsurface *self,
   double rise = 1 - line->base_slant;
 
   return fabs (rise) > PARALLEL
-         && pp_cover_contains (&self->cover, line_at (line, line->base / rise));
+         && covers (self, line_at (line, line->base / rise));
 }
 
 /* By how much two ranges are apart; less than 0 where they meet. */
@@ -306,7 +314,7 @@ double
 pp_midsurface_get_fold (const PpMidsurface *self,
                         PpPoint             slant)
 {
-  PpBox box = self->cover.box;
+  PpBox box = self->body->box;
 
   if (pp_body_is_flat (self->body))
     return 0;
@@ -328,10 +336,10 @@ pp_midsurface_meets (const PpMidsurface *self,
                      PpPoint             slant)
 {
   Line line = line_make (self, start, slant);
-  PpBox box = self->cover.box;
+  PpBox box = self->body->box;
 
   if (get_steepness (slant) <= PARALLEL) /* straight on */
-    return pp_cover_contains (&self->cover, start);
+    return covers (self, start);
   if (pp_body_is_flat (self->body))
     return meets_plane (self, &line);
   if (passes_beside (self, &line))

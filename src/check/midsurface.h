@@ -15,7 +15,6 @@ typedef struct
 {
   const PpRest *rest;
   const PpBody *body;
-  PpCover       cover;
   PpPlane       plane;  /* of a flat one's middle: z = c + a·x + b·y in the panel frame */
   double        steepest; /* mm a mm, no slope of it within the reach of the piece is more */
   double        lowest; /* mm, nowhere inside its outline does the surface leave these heights */

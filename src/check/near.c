@@ -28,7 +28,7 @@ is_near_side (const PpBody *body,
               PpSide        side,
               double        distance)
 {
-  const PpBands *bands = body->bands;
+  const PpBands *bands = pp_body_get_bands (body);
   guint first = pp_bands_at (bands, MIN (side.a.y, side.b.y) - distance);
   guint last = pp_bands_at (bands, MAX (side.a.y, side.b.y) + distance);
 

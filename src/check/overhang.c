@@ -28,43 +28,16 @@ typedef struct
   PpPoint out; /* of unit length */
 } Beyond;
 
-/* Whether a side stays as far as that from `p`, told by its box. */
-static inline gboolean
-is_far (PpPoint a,
-        PpPoint b,
-        PpPoint p,
-        double  far)
-{
-  return MIN (a.x, b.x) - p.x >= far || p.x - MAX (a.x, b.x) >= far
-         || MIN (a.y, b.y) - p.y >= far || p.y - MAX (a.y, b.y) >= far;
-}
-
-/* Beyond the side of a convex background that is nearest to `p`, less than `least` mm from it. */
+/* Beyond a side of a convex background. */
 static Beyond
 find_beyond (const PpScene *scene,
-             PpPoint        p,
-             double         least)
+             PpSide         side)
 {
-  guint n;
-  const PpPoint *ring = pp_outline_get_ring (scene->background_outline, 0, &n);
-  PpPoint a = ring[0], b = ring[1];
-  double length;
+  PpPoint middle = pp_box_middle (pp_outline_get_box (scene->background_outline));
+  PpPoint a = side.a, b = side.b;
+  double length = pp_point_distance (a, b);
 
-  for (guint i = 0; i + 1 < n; i++)
-    {
-      double distance;
-
-      if (is_far (ring[i], ring[i + 1], p, least))
-        continue;
-      distance = pp_segment_distance (ring[i], ring[i + 1], p);
-      if (distance >= least)
-        continue;
-      least = distance;
-      a = ring[i];
-      b = ring[i + 1];
-    }
-  length = pp_point_distance (a, b);
-  if (pp_point_cross (a, b, pp_box_middle (pp_outline_get_box (scene->background_outline))) < 0)
+  if (pp_point_cross (a, b, middle) < 0)
     length = -length; /* the inside is where the middle is */
   return (Beyond) { a, { (b.y - a.y) / length, (a.x - b.x) / length } };
 }
@@ -87,6 +60,7 @@ typedef struct
   PpCover background;
   double  distance;
   PpPoint at;
+  PpSide  side; /* of the background, nearest to that */
   PpPoint near; /* on the background, nearest to the corner measured last */
 } Overhang;
 
@@ -131,7 +105,7 @@ has_outside (const PpScene  *scene,
 
   if (overhang->distance > 0 && scene->panel->background->shape != PP_SHAPE_FREE)
     {
-      Beyond beyond = find_beyond (scene, overhang->at, overhang->distance + PP_TIE);
+      Beyond beyond = find_beyond (scene, overhang->side);
       g_autoptr (PpOutline) turned = pp_outline_map (body->outline, turn_beyond, &beyond);
 
       if (pp_outline_area_left (turned, -PP_TIE) > 2 * PP_TIE)
@@ -143,19 +117,24 @@ has_outside (const PpScene  *scene,
 
 /* A corner no farther from a place on the background than the farthest so far is need not be
  * measured. Gives whether it is farther. */
-static gboolean
+static inline gboolean
 measure_corner (Overhang *self,
                 PpPoint   p)
 {
-  double far = pp_rough_length (p.x - self->near.x, p.y - self->near.y) + PP_TIE, distance;
+  double dx = p.x - self->near.x, dy = p.y - self->near.y;
+  double far = self->distance - PP_TIE, distance;
+  PpSide side = { self->near, self->near };
 
-  if (far <= self->distance || pp_cover_contains (&self->background, p))
+  if ((far > 0 && dx * dx + dy * dy <= far * far) || pp_cover_contains (&self->background, p))
     return FALSE;
-  distance = pp_bands_nearest (self->background.bands, p, far, self->distance, &self->near);
+  far = pp_rough_length (dx, dy) + PP_TIE;
+  distance = pp_bands_nearest (self->background.bands, p, far, self->distance, &side);
+  self->near = pp_side_place_nearest (side, p);
   if (distance <= self->distance)
     return FALSE;
   self->distance = distance;
   self->at = p;
+  self->side = side;
   return TRUE;
 }
 

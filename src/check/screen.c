@@ -116,7 +116,7 @@ pp_screen_new_piece (const PpMidsurface *piece)
   const PpHeights *heights = &piece->body->heights;
   PpScreen *self = g_atomic_rc_box_new0 (PpScreen);
 
-  self->cover = piece->cover;
+  self->cover = pp_cover_of_body (piece->body);
   self->is_piece = TRUE;
   self->piece = *piece;
   make_rim (self, pp_heights_get_steepest (heights), pp_heights_get_bend (heights));

@@ -40,18 +40,20 @@ stack_init (Stack         *self,
   self->n_both = MIN (check->n, previous->n);
 }
 
-/* `body` as it rested before. */
+/* A placement that is the same body as before. */
 static gboolean
-is_touched (const Stack  *self,
-            const PpBody *body,
-            const PpRest *rest)
+is_touched (const Stack *self,
+            guint        index)
 {
+  const PpScene *scene = self->check->scene;
+  const PpRest *rest = self->previous->rests[index];
+
   for (guint i = 0; i < self->touched->len; i++)
     {
       const PpBody *other = g_ptr_array_index (self->touched, i);
 
-      if (pp_box_meets (other->box, pp_box_grow (body->box, PP_CELL))
-          && pp_cells_meet (other->cells, body->cells))
+      if (pp_cell_boxes_meet (other->cells->box, scene->reaches[index])
+          && pp_cells_meet (other->cells, scene->bodies[index]->cells))
         return TRUE;
       if (rest->has_prop
           && pp_cells_contain (other->cells, pp_cell_at (rest->prop.x), pp_cell_at (rest->prop.y)))
@@ -93,7 +95,7 @@ settle_or_take_over (Stack *self,
       return;
     }
   before = self->previous->scene->bodies[index];
-  if (now == before && !is_touched (self, now, self->previous->rests[index]))
+  if (now == before && !is_touched (self, index))
     {
       take_over (self->check, self->previous, index);
       return;

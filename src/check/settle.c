@@ -2,7 +2,7 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
-#include "check/settle.h"
+#include "check/settle-private.h"
 
 #include "check/loops.h"
 #include "check/under.h"
@@ -59,17 +59,6 @@ add_owner (GArray *owners,
   g_array_append_val (owners, owner);
 }
 
-/* The base plane from column `i` of row `j` on. */
-static PpLoopPlane
-plane_from (const PpBody  *body,
-            const PpPlane *plane,
-            int            i,
-            int            j)
-{
-  return (PpLoopPlane) { plane->c, plane->a, body->centroid.x, pp_cell_centre (i),
-                         plane->b * (pp_cell_centre (j) - body->centroid.y) };
-}
-
 static void
 find_gaps (const PpBed   *bed,
            const PpPlane *plane)
@@ -79,7 +68,7 @@ find_gaps (const PpBed   *bed,
       PpBedRun *run = &bed->runs[r];
       guint k = run->first;
 
-      pp_loop_gaps (plane_from (bed->body, plane, run->i0, run->j), bed->h + k, run->n,
+      pp_loop_gaps (pp_rest_plane_along (bed->body, plane, run->i0, run->j), bed->h + k, run->n,
                     bed->gap + k, &run->least, &run->greatest);
     }
 }
@@ -177,85 +166,6 @@ find_contacts (PpRest      *self,
   self->contacts = g_new (PpPoint, n);
   self->n_contacts = pp_convex_hull (touching, n, self->contacts);
   self->margin = pp_hull_margin (self->contacts, self->n_contacts, bed->body->centroid);
-}
-
-typedef struct
-{
-  PpPoint own;
-  double  above; /* mm: the height of the base plane there */
-} Place;
-
-static Place
-place_at (const PpBody  *body,
-          const PpPlane *plane,
-          PpPoint        p)
-{
-  return (Place) { pp_frame_to_piece (&body->frame, p),
-                   plane->c + plane->a * (p.x - body->centroid.x)
-                       + plane->b * (p.y - body->centroid.y) };
-}
-
-double
-pp_rest_underside_at (const PpRest *self,
-                      const PpBody *body,
-                      PpPoint       p)
-{
-  Place place = place_at (body, &self->plane, p);
-
-  return place.above + pp_heights_underside (&body->heights, place.own);
-}
-
-double
-pp_rest_top_at (const PpRest *self,
-                const PpBody *body,
-                PpPoint       p)
-{
-  Place place = place_at (body, &self->plane, p);
-
-  return place.above + pp_heights_top (&body->heights, place.own);
-}
-
-/* Of the cells from `cell` on, level. */
-static PpLoopHeights
-heights_from (const PpBody *body,
-              guint         cell)
-{
-  return (PpLoopHeights) { body->underside == NULL ? NULL : body->underside + cell,
-                           body->top == NULL ? NULL : body->top + cell, body->piece->thickness };
-}
-
-/* The greatest top of the cells that are not in the pocket. */
-static double
-find_raised (const PpRest  *self,
-             const PpBody  *body,
-             const PpCells *pocket)
-{
-  double raised = -INFINITY, top;
-  guint cell = 0;
-
-  for (guint k = 0; k < body->cells->n_spans; k++)
-    {
-      const PpSpan *span = &body->cells->spans[k];
-
-      for (int i = span->i0; i < span->i1; i++, cell++)
-        if (!pp_cells_contain (pocket, i, span->j))
-          {
-            pp_rest_lay_top (self, body, (PpSpan) { span->j, i, i + 1 }, cell, &top);
-            raised = MAX (raised, top);
-          }
-    }
-  return raised;
-}
-
-static void
-find_base_and_top (PpRest        *self,
-                   const PpBody  *body,
-                   const PpCells *pocket)
-{
-  pp_loop_extremes (body->cells, body->centroid, self->plane.c,
-                    (PpPoint) { self->plane.a, self->plane.b }, heights_from (body, 0),
-                    &self->base, &self->top);
-  self->raised = pocket == NULL ? self->top : find_raised (self, body, pocket);
 }
 
 /* The mean of the cells in contact when held level. Most rows have none. */
@@ -406,7 +316,7 @@ pp_rest_new (const PpScene *scene,
     self->plane = (PpPlane) { 0, 0, level_height (bed) };
   find_gaps (bed, &self->plane);
   find_contacts (self, bed, pp_panel_get_limit (scene->panel, PP_LIMIT_CONTACT));
-  find_base_and_top (self, bed->body, get_pocket (scene, index));
+  pp_rest_find_extremes (self, bed->body, get_pocket (scene, index));
   self->state = judge (self, scene, bed, tips, in_pocket);
   self->hold = self->state != PP_STATE_STEADY
                || (!in_pocket && pp_rest_get_slope (self) > steepest + PP_TIE);
@@ -459,15 +369,4 @@ pp_rest_rests_on (const PpRest *self,
     if (self->rests_on[i] == owner)
       return TRUE;
   return FALSE;
-}
-
-void
-pp_rest_lay_top (const PpRest *self,
-                 const PpBody *body,
-                 PpSpan        span,
-                 guint         cell,
-                 double       *height)
-{
-  pp_loop_tops (plane_from (body, &self->plane, span.i0, span.j), heights_from (body, cell),
-                (guint) (span.i1 - span.i0), height);
 }

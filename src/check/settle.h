@@ -28,6 +28,7 @@ typedef struct
   double   base;       /* mm, least underside over its cells */
   double   top;        /* mm, greatest top */
   double   raised;     /* mm, greatest top outside its pocket: what it adds to the depth */
+  double   middle;     /* mm, of its centre of mass: halfway through its thickness */
   double   margin;     /* mm, signed, centre of mass to the border of its feet */
   guint    n_rests_on;
   PpOwner *rests_on;   /* owners of its contact cells, rising, each once */

@@ -17,6 +17,8 @@
  * again more often. */
 #define SLACK 0.05
 
+#define FEW_DOUBTS 8 /* of a view, mostly */
+
 /* From the first on, up to the end, which is none of them. */
 typedef struct
 {
@@ -215,7 +217,7 @@ look_at (PpSightLeg           *self,
   g_autofree double *light = light_rows (looks, n);
 
   for (guint l = 0; l < n; l++)
-    looks[l].row.doubts = g_array_new (FALSE, FALSE, sizeof (PpSightDoubt));
+    looks[l].row.doubts = g_array_sized_new (FALSE, FALSE, sizeof (PpSightDoubt), FEW_DOUBTS);
   dim_rows (&self->leg, looks, n, through);
   for (guint l = 0; l < n; l++)
     {

@@ -42,9 +42,9 @@ static guint
 part_after (const PpSightRow *row,
             double            along)
 {
-  double i = floor (along / row->spacing - 0.5) + 1;
+  double i = along * row->per_mm + 0.5;
 
-  return i <= 0 ? 0 : i >= row->n ? row->n : (guint) i;
+  return i < 1 ? 0 : i >= row->n ? row->n : (guint) i;
 }
 
 static void

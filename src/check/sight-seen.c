@@ -5,6 +5,7 @@
 #include "check/sight-seen.h"
 
 #include "check/finding.h"
+#include "check/loops.h"
 
 #include <string.h>
 
@@ -42,14 +43,16 @@ is_surely_hidden (const PpSightRow *row,
   return row->most[(gsize) line * row->n + part] <= row->opaque + PP_TIE - ROUNDING;
 }
 
-static gboolean
-is_surely_shown (const PpSightRow *row,
-                 guint             part)
+/* Of each part whether one of its lines surely is not. (transfer full) */
+static guint8 *
+find_shown (const PpSightRow *row)
 {
+  guint8 *shown = g_new0 (guint8, row->n);
+
   for (guint k = 0; k < PP_N_LINES; k++)
-    if (row->least[(gsize) k * row->n + part] > row->opaque + PP_TIE + ROUNDING)
-      return TRUE;
-  return FALSE;
+    pp_loop_add_more (row->least + (gsize) k * row->n, row->n, row->opaque + PP_TIE + ROUNDING,
+                      shown);
+  return shown;
 }
 
 /* The row's own number of a part is that of the leg less `first`. */
@@ -105,21 +108,22 @@ judge_parts (PpSeen           *self,
              const PpSightRow *row,
              guint             first)
 {
+  g_autofree guint8 *shown = find_shown (row);
+
   for (guint i = 0; i < row->n; i++)
     {
       guint n_before = self->open->len;
-      gboolean shown = is_surely_shown (row, i);
 
-      for (guint k = 0; k < PP_N_LINES && !shown; k++)
+      for (guint k = 0; k < PP_N_LINES && !shown[i]; k++)
         if (!is_surely_hidden (row, i, k))
           add_open (self, row, first, i, k, NULL);
-      self->hidden[first + i] = !shown && self->open->len == n_before;
+      self->hidden[first + i] = !shown[i] && self->open->len == n_before;
     }
   for (guint d = 0; d < row->doubts->len; d++)
     {
       const PpSightDoubt *doubt = &g_array_index (row->doubts, PpSightDoubt, d);
 
-      if (!is_surely_shown (row, doubt->part) && !is_surely_hidden (row, doubt->part, doubt->line))
+      if (!shown[doubt->part] && !is_surely_hidden (row, doubt->part, doubt->line))
         add_open (self, row, first, doubt->part, doubt->line, doubt->screen);
     }
 }

@@ -119,6 +119,34 @@ pp_bands_new (const PpOutline *outline,
   return self;
 }
 
+static PpRange
+find_across (const PpBands *self,
+             guint          band)
+{
+  PpRange across = { INFINITY, -INFINITY };
+
+  for (guint i = self->first[band]; i < self->first[band + 1]; i++)
+    {
+      PpSide side = pp_bands_get_side (self, i);
+
+      across = pp_range_widen (across, (PpRange) { MIN (side.a.x, side.b.x),
+                                                   MAX (side.a.x, side.b.x) });
+    }
+  return across;
+}
+
+PpBands *
+pp_bands_new_far (const PpOutline *outline,
+                  double           reach)
+{
+  PpBands *self = pp_bands_new (outline, reach);
+
+  self->across = g_new (PpRange, self->n);
+  for (guint band = 0; band < self->n; band++)
+    self->across[band] = find_across (self, band);
+  return self;
+}
+
 PpBands *
 pp_bands_ref (PpBands *self)
 {
@@ -132,6 +160,7 @@ bands_clear (gpointer data)
 
   g_free (self->first);
   g_free (self->sides);
+  g_free (self->across);
   pp_outline_unref (self->outline);
 }
 
@@ -178,28 +207,44 @@ look_in (const PpBands *self,
     }
 }
 
-/* mm² in height to the near edge of a band, 0 in it. A first or last band has all that is
- * beyond. */
-static double
+/* mm in height to the near edge of a band, 0 in it. A first or last band has all that is beyond. */
+static inline double
 gap_to (const PpBands *self,
         guint          band,
         double         y)
 {
   double start = self->start + band * self->step;
-  double gap = MAX (MAX (start - y, y - start - self->step), 0);
 
-  return gap * gap;
+  return MAX (MAX (start - y, y - start - self->step), 0);
 }
 
-/* Whether a band can have a side that matters. */
-static gboolean
-may_matter (const PpBands *self,
+/* mm to the nearest of its sides across. */
+static inline double
+gap_across (const PpBands *self,
             guint          band,
-            double         y,
-            const Nearest *nearest,
-            double         enough)
+            double         x)
 {
-  return nearest->least > enough * enough && gap_to (self, band, y) < nearest->least;
+  if (self->across == NULL)
+    return 0;
+  return MAX (MAX (self->across[band].least - x, x - self->across[band].greatest), 0);
+}
+
+/* FALSE if neither the band nor one farther away can have a side that matters. */
+static inline gboolean
+look_at (const PpBands *self,
+         guint          band,
+         PpPoint        p,
+         double         enough,
+         Nearest       *nearest)
+{
+  double dy = gap_to (self, band, p.y), dx;
+
+  if (nearest->least <= enough * enough || dy * dy >= nearest->least)
+    return FALSE;
+  dx = gap_across (self, band, p.x);
+  if (dx * dx + dy * dy < nearest->least)
+    look_in (self, band, p, nearest);
+  return TRUE;
 }
 
 /* From the band of the point up and down. */
@@ -208,24 +253,18 @@ pp_bands_nearest (const PpBands *self,
                   PpPoint        p,
                   double         far,
                   double         enough,
-                  PpPoint       *where)
+                  PpSide        *which)
 {
   guint middle = pp_bands_at (self, p.y);
   Nearest nearest = { far * far, far, NULL };
 
   look_in (self, middle, p, &nearest);
-  for (guint band = middle; band-- > 0 && may_matter (self, band, p.y, &nearest, enough);)
-    look_in (self, band, p, &nearest);
-  for (guint band = middle + 1;
-       band < self->n && may_matter (self, band, p.y, &nearest, enough); band++)
-    look_in (self, band, p, &nearest);
-  if (where != NULL && nearest.side != NULL)
-    {
-      PpPoint a = nearest.side[0], b = nearest.side[1];
-      double share = pp_side_nearest ((PpSide) { a, b }, p);
-
-      *where = (PpPoint) { a.x + share * (b.x - a.x), a.y + share * (b.y - a.y) };
-    }
+  for (guint band = middle; band-- > 0 && look_at (self, band, p, enough, &nearest);)
+    ;
+  for (guint band = middle + 1; band < self->n && look_at (self, band, p, enough, &nearest); band++)
+    ;
+  if (which != NULL && nearest.side != NULL)
+    *which = (PpSide) { nearest.side[0], nearest.side[1] };
   return sqrt (nearest.least);
 }
 

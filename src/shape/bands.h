@@ -8,6 +8,7 @@
 #pragma once
 
 #include "shape/polygon.h"
+#include "shape/range.h"
 
 G_BEGIN_DECLS
 
@@ -21,6 +22,7 @@ typedef struct
   guint          *first;   /* of each band: its first side; n + 1 long */
   const PpPoint **sides;   /* of each its start, its end being the next point; band after band, in
                               the order of the rings */
+  PpRange        *across;  /* mm, of each band: the x of its sides; NULL unless told to find them */
   PpOutline      *outline; /* which has the points */
 } PpBands;
 
@@ -35,6 +37,10 @@ pp_bands_get_side (const PpBands *self,
 /* A side counts as in a band that it comes within `reach` mm of. (transfer full) */
 PpBands *pp_bands_new      (const PpOutline *outline,
                             double           reach);
+/* For an outline that much is asked of from far away: bands whose sides are too far across are
+ * passed over then. (transfer full) */
+PpBands *pp_bands_new_far  (const PpOutline *outline,
+                            double           reach);
 PpBands *pp_bands_ref      (PpBands         *self);
 void     pp_bands_unref    (PpBands         *self);
 
@@ -42,13 +48,13 @@ void     pp_bands_unref    (PpBands         *self);
 double   pp_bands_distance (const PpBands *self,
                             PpPoint        p,
                             double         far);
-/* The same, or to some side that is no farther than `enough`, 0 for the nearest; `where` (nullable)
- * gets the place on that side, unless none is nearer than `far`. */
+/* The same, or to some side that is no farther than `enough`, 0 for the nearest; `which` (nullable)
+ * gets that side, unless none is nearer than `far`. */
 double   pp_bands_nearest  (const PpBands *self,
                             PpPoint        p,
                             double         far,
                             double         enough,
-                            PpPoint       *where);
+                            PpSide        *which);
 
 /* The band at a height, the first or the last beyond the outline. */
 static inline guint

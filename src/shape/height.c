@@ -13,6 +13,13 @@ square (double x)
   return x * x;
 }
 
+/* Asked for every cell of every piece: without a root where none is needed. */
+static double
+reach_squared (PpPoint own)
+{
+  return own.x * own.x + own.y * own.y;
+}
+
 /* mm from its start over which a lifted piece lies even. */
 static double
 get_flat (const PpHeights *self)
@@ -57,6 +64,7 @@ pp_heights_init (PpHeights     *self,
   guint n;
   const PpPoint *p = pp_outline_get_ring (piece->outline, 0, &n);
   PpBox box = pp_outline_get_box (piece->outline);
+  double squared = 0;
 
   *self = (PpHeights) {
     .form = &piece->form,
@@ -66,23 +74,24 @@ pp_heights_init (PpHeights     *self,
     .end = box.y1,
   };
   for (guint i = 0; i < n; i++)
-    self->reach = fmax (self->reach, hypot (p[i].x, p[i].y));
+    squared = fmax (squared, reach_squared (p[i]));
+  self->reach = sqrt (squared);
   self->rate = get_rate (self);
   self->crown_rate = self->crown.height > 0 ? 1 / square (self->crown.radius) : 0;
 }
 
-/* Asked for every cell of every piece: without a root where none is needed. */
-static double
-reach_squared (PpPoint own)
-{
-  return own.x * own.x + own.y * own.y;
-}
-
-static double
+static inline double
 crown_at (const PpHeights *self,
           PpPoint          own)
 {
   return self->crown.height * MAX (0, 1 - reach_squared (own) * self->crown_rate);
+}
+
+double
+pp_heights_crown (const PpHeights *self,
+                  PpPoint          own)
+{
+  return crown_at (self, own);
 }
 
 /* Bilinear in the grid, clamped at its border. */

@@ -33,6 +33,9 @@ double pp_heights_get_steepest (const PpHeights *self);
 /* Nor does its slope change faster along a straight line there than by this a mm, INFINITY where it
  * may have creases, 1/mm. */
 double pp_heights_get_bend  (const PpHeights *self);
+/* What the crown adds to its thickness. */
+double pp_heights_crown     (const PpHeights *self,
+                             PpPoint          own);
 /* Underside, thickness and crown. */
 double pp_heights_top       (const PpHeights *self,
                              PpPoint          own);

@@ -176,10 +176,10 @@ pp_side_distance (PpSide one,
   if (pp_point_cross (one.a, one.b, other.a) * pp_point_cross (one.a, one.b, other.b) < 0
       && pp_point_cross (other.a, other.b, one.a) * pp_point_cross (other.a, other.b, one.b) < 0)
     return 0;
-  return fmin (fmin (pp_segment_distance (other.a, other.b, one.a),
-                     pp_segment_distance (other.a, other.b, one.b)),
-               fmin (pp_segment_distance (one.a, one.b, other.a),
-                     pp_segment_distance (one.a, one.b, other.b)));
+  return sqrt (fmin (fmin (pp_side_squared_distance (other, one.a),
+                           pp_side_squared_distance (other, one.b)),
+                     fmin (pp_side_squared_distance (one, other.a),
+                           pp_side_squared_distance (one, other.b))));
 }
 
 double

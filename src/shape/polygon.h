@@ -28,6 +28,17 @@ pp_side_nearest (PpSide  side,
   return along <= 0 ? 0 : along >= length ? 1 : along / length;
 }
 
+/* That place. */
+static inline PpPoint
+pp_side_place_nearest (PpSide  side,
+                       PpPoint p)
+{
+  double share = pp_side_nearest (side, p);
+
+  return (PpPoint) { side.a.x + share * (side.b.x - side.a.x),
+                     side.a.y + share * (side.b.y - side.a.y) };
+}
+
 /* From there to `p`, mm². */
 static inline double
 pp_side_squared_distance (PpSide  side,

@@ -5,50 +5,6 @@
 #include "shape/scene.h"
 
 #include "shape/polygon.h"
-#include "shape/wide.h"
-
-/* Of the cells of one span. */
-static void
-find_heights_of (PpBody       *self,
-                 const PpSpan *span,
-                 guint         cell,
-                 PpPoint       step)
-{
-  guint n = (guint) (span->i1 - span->i0);
-  PpPoint first = pp_frame_to_piece (&self->frame, (PpPoint) { pp_cell_centre (span->i0),
-                                                               pp_cell_centre (span->j) });
-  double *underside = self->underside == NULL ? NULL : self->underside + cell;
-
-  if (underside != NULL)
-    pp_heights_fill (&self->heights, first, step, n, underside);
-  if (self->top != NULL)
-    pp_heights_fill_top (&self->heights, first, step, n, underside, self->top + cell);
-}
-
-/* Once for each cell, for they are asked again and again. */
-static void
-find_heights (PpBody *self)
-{
-  const PpPoint origin = pp_frame_to_piece (&self->frame, (PpPoint) { 0, 0 });
-  const PpPoint right = pp_frame_to_piece (&self->frame, (PpPoint) { PP_CELL, 0 });
-  guint cell = 0;
-
-  if (!pp_body_is_flat (self))
-    self->underside = g_new (double, self->cells->n_cells);
-  if (self->heights.crown.height > 0)
-    self->top = g_new (double, self->cells->n_cells);
-  if (self->underside == NULL && self->top == NULL)
-    return;
-  for (guint k = 0; k < self->cells->n_spans; k++)
-    {
-      const PpSpan *span = &self->cells->spans[k];
-
-      find_heights_of (self, span, cell, (PpPoint) { right.x - origin.x, right.y - origin.y });
-      cell += (guint) (span->i1 - span->i0);
-    }
-  if (self->underside != NULL && cell > 0)
-    self->mean_underside = pp_wide_sum (self->underside, cell) / cell;
-}
 
 /* What goes by the piece alone. `like` (nullable): a body of the same piece, already measured. */
 static void
@@ -83,13 +39,31 @@ body_new (const PpPiece     *piece,
   self->frame = pp_frame_of (placement);
   measure_piece (self, like);
   self->outline = pp_place_outline (piece, placement);
-  self->bands = pp_bands_new (self->outline, PP_TIE);
   self->region = pp_region_new (self->outline);
   self->cells = pp_cells_new (self->outline);
   self->box = pp_outline_get_box (self->outline);
   self->centroid = pp_frame_to_panel (&self->frame, pp_outline_centroid (piece->outline));
-  find_heights (self);
   return self;
+}
+
+const PpRelief *
+pp_body_make_relief (const PpBody *self)
+{
+  PpBody *kept = (PpBody *) self;
+
+  if (g_once_init_enter (&kept->relief))
+    g_once_init_leave (&kept->relief, pp_relief_new (&self->heights, &self->frame, self->cells));
+  return self->relief;
+}
+
+const PpBands *
+pp_body_make_bands (const PpBody *self)
+{
+  PpBody *kept = (PpBody *) self;
+
+  if (g_once_init_enter (&kept->bands))
+    g_once_init_leave (&kept->bands, pp_bands_new (self->outline, PP_TIE));
+  return self->bands;
 }
 
 static void
@@ -97,8 +71,7 @@ body_clear (gpointer data)
 {
   PpBody *self = data;
 
-  g_free (self->underside);
-  g_free (self->top);
+  pp_relief_free (self->relief);
   pp_bands_unref (self->bands);
   pp_cells_unref (self->cells);
   pp_region_unref (self->region);
@@ -212,7 +185,7 @@ make_background (PpScene *self)
   const PpBackground *background = self->panel->background;
 
   self->background_outline = pp_background_make_outline (background);
-  self->background_bands = pp_bands_new (self->background_outline, PP_TIE);
+  self->background_bands = pp_bands_new_far (self->background_outline, PP_TIE);
   self->background = pp_region_new (self->background_outline);
   self->background_cells = pp_cells_new (self->background_outline);
   self->background_area = pp_background_get_area (background);
@@ -267,7 +240,9 @@ make_bodies (PpScene       *self,
       guint pocket;
 
       self->bodies[i] = find_body (self, i, previous, placement);
-      self->reaches[i] = self->bodies[i]->cells->box;
+      self->reaches[i] = previous != NULL && i < previous->n_bodies
+                                 && previous->bodies[i] == self->bodies[i]
+                             ? previous->reaches[i] : self->bodies[i]->cells->box;
       self->pockets[i] = PP_NO_INDEX;
       if (placement->pocket != NULL
           && pp_panel_find_fused (panel, placement->pocket, &pocket) != NULL)

@@ -13,6 +13,7 @@
 #include "shape/height.h"
 #include "shape/place.h"
 #include "shape/region.h"
+#include "shape/relief.h"
 
 G_BEGIN_DECLS
 
@@ -26,7 +27,6 @@ typedef struct
   PpFrame            frame;
   PpHeights          heights;
   PpOutline         *outline;  /* panel frame */
-  PpBands           *bands;    /* of the outline, reaching PP_TIE */
   PpRegion          *region;
   PpCells           *cells;
   PpBox              box;
@@ -35,9 +35,8 @@ typedef struct
   double             width;    /* mm, least between parallel lines */
   double             length;   /* mm, longer side of the box in its own frame */
   double             mass;     /* g */
-  double            *underside; /* mm, level, of each cell, span by span; NULL: 0 all over */
-  double            *top;       /* likewise; NULL without a crown: thickness over underside */
-  double             mean_underside; /* mm over its cells, level; 0 without a cell */
+  PpBands           *bands;    /* NULL until they are asked for, as the next */
+  PpRelief          *relief;
 } PpBody;
 
 /* A fused part. */
@@ -103,6 +102,31 @@ gboolean pp_part_contains     (const PpPart  *self,
 /* mm of glass at a point: the background, and the fused parts there. */
 double pp_scene_thickness_at (const PpScene *self,
                               PpPoint        at);
+
+const PpBands  *pp_body_make_bands  (const PpBody *self);
+const PpRelief *pp_body_make_relief (const PpBody *self);
+
+/* Of its outline, reaching PP_TIE; made when it is first asked for, which few bodies ever are. By
+ * any thread. (transfer none) */
+static inline const PpBands *
+pp_body_get_bands (const PpBody *self)
+{
+  PpBody *kept = (PpBody *) self;
+  const PpBands *bands = g_atomic_pointer_get (&kept->bands);
+
+  return bands != NULL ? bands : pp_body_make_bands (self);
+}
+
+/* Made when it is first asked for: that is when the body is settled, so that it is in the caches
+ * then. By any thread. (transfer none) */
+static inline const PpRelief *
+pp_body_get_relief (const PpBody *self)
+{
+  PpBody *kept = (PpBody *) self;
+  const PpRelief *relief = g_atomic_pointer_get (&kept->relief);
+
+  return relief != NULL ? relief : pp_body_make_relief (self);
+}
 
 static inline gboolean
 pp_body_is_flat (const PpBody *body)

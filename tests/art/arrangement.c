@@ -49,6 +49,8 @@ place (Arrangement       *self,
                           .frame = pp_frame_of (&self->placement) };
   self->body.outline = place_rectangle (&self->body.frame);
   self->body.box = pp_outline_get_box (self->body.outline);
+  self->body.cells = pp_cells_new (self->body.outline);
+  pp_heights_init (&self->body.heights, &self->piece);
   self->bodies[0] = &self->body;
   self->scene.bodies = self->bodies;
   self->pockets[0] = PP_NO_INDEX;
@@ -99,6 +101,8 @@ arrangement_clear (Arrangement *self)
   pp_outline_unref (self->piece.outline);
   pp_outline_unref (self->scene.background_outline);
   pp_outline_unref (self->body.outline);
+  g_clear_pointer (&self->body.cells, pp_cells_unref);
+  g_clear_pointer (&self->body.relief, pp_relief_free);
   g_clear_pointer (&self->piece.art, g_bytes_unref);
   g_ptr_array_unref (self->panel.fused);
   g_ptr_array_unref (self->panel.holes);

@@ -140,7 +140,7 @@ fill_all (const Grid    *grid,
 
       if (way == BY_MEMSET)
         fill_by_memset (grid, cells);
-      else if (way == PLAINLY || (pp_body_is_flat (body) && body->top == NULL))
+      else if (way == PLAINLY || (pp_body_is_flat (body) && body->heights.crown.height == 0))
         fill (grid, cells, body->piece->thickness);
       else
         fill_tops (grid, cells, body);

@@ -59,17 +59,19 @@ test_nearest (void)
   for (guint k = 0; k < 40; k++)
     {
       g_autoptr (PpOutline) outline = star_new (dice);
-      g_autoptr (PpBands) bands = pp_bands_new (outline, 0.01);
+      g_autoptr (PpBands) bands = (k % 2 == 0 ? pp_bands_new : pp_bands_new_far) (outline, 0.01);
 
       for (guint i = 0; i < POINTS; i++)
         {
           PpPoint p = { g_rand_double_range (dice, -80, 80), g_rand_double_range (dice, -80, 80) };
           PpPoint where;
+          PpSide side;
           double is = find_distance (outline, p);
 
           g_assert_cmpfloat_with_epsilon (pp_bands_distance (bands, p, INFINITY), is, SAME);
           g_assert_cmpfloat_with_epsilon (pp_bands_distance (bands, p, 5), fmin (is, 5), SAME);
-          g_assert_cmpfloat_with_epsilon (pp_bands_nearest (bands, p, INFINITY, 0, &where), is, SAME);
+          g_assert_cmpfloat_with_epsilon (pp_bands_nearest (bands, p, INFINITY, 0, &side), is, SAME);
+          where = pp_side_place_nearest (side, p);
           g_assert_cmpfloat_with_epsilon (pp_point_distance (p, where), is, SAME);
           g_assert_cmpfloat_with_epsilon (find_distance (outline, where), 0, SAME);
           g_assert_cmpfloat (pp_bands_nearest (bands, p, INFINITY, 20, NULL), <=, fmax (is, 20) + SAME);
