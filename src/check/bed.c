@@ -90,6 +90,7 @@ add_bare_cell (PpBed          *self,
   PpBedRun bare = part_of_run (run, k, 1);
 
   bare.owner = &bare_background;
+  bare.has_knot = FALSE;
   self->h[cell] = 0;
   add_run (self, bare, cell);
 }

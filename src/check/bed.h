@@ -36,7 +36,7 @@ typedef struct
   guint         n_runs;
   guint         n_runs_held; /* there is memory for so many */
   PpBedRun     *runs;      /* row by row, in each from the left */
-  PpOwner      *owner;
+  PpOwner      *owner;     /* of all cells of the body, span by span; runs point into it */
 } PpBed;
 
 /* `index` of the body in the scene: a stem in a pocket finds the bare background there. `below`, H,

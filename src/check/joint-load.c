@@ -119,6 +119,7 @@ take_dabs (PpJoint       *joint,
   joint->n_dabs = MIN (least, joint->n_places);
   joint->utilisation = NAN;
   joint->volume = 0;
+  joint->height = 0;
   if (joint->n_dabs == 0)
     return;
   for (;; joint->n_dabs++)

@@ -2,7 +2,7 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Compiled for vectors, and it alone as if there were no NAN, which there is not. Every product and
+ * Compiled for vectors, and as if there were no NAN, which there is not. Every product and
  * sum is the same as in plain arithmetic, and a maximum has no rounding, so neither have the
  * answers.
  */

@@ -57,7 +57,8 @@ pp_loop_column (double x,
 }
 
 /* Where the plane lies over the `i`-th cell. Never turned round by rounding: over the cells between
- * two it lies between. */
+ * two it lies between. The last digit goes by where the row begins, so equal heights are told with
+ * a tolerance; what a check takes over from the one before was cut into the same rows. */
 static inline double
 pp_loop_plane_at (const PpLoopPlane *self,
                   int                i)

@@ -13,6 +13,8 @@
  */
 #include "check/midsurface.h"
 
+#include "check/cover.h"
+
 #include "panel/tolerance.h"
 
 #define WALK 0.25     /* mm */

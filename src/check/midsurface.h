@@ -4,7 +4,6 @@
  */
 #pragma once
 
-#include "check/cover.h"
 #include "check/settle.h"
 
 G_BEGIN_DECLS

@@ -128,6 +128,7 @@ measure_corner (Overhang *self,
   if ((far > 0 && dx * dx + dy * dy <= far * far) || pp_cover_contains (&self->background, p))
     return FALSE;
   far = pp_rough_length (dx, dy) + PP_TIE;
+  /* There is always such a side: `far` is longer than the way by a tie. */
   distance = pp_bands_nearest (self->background.bands, p, far, self->distance, &side);
   self->near = pp_side_place_nearest (side, p);
   if (distance <= self->distance)

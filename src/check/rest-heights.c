@@ -98,7 +98,7 @@ typedef struct
   const PpRest   *rest;
   const PpBody   *body;
   const PpRelief *relief;
-  double         *row;   /* room for the cells of a span */
+  double         *row;   /* room for the cells of a span, of what is not even */
 } Lying;
 
 static guint
@@ -124,7 +124,7 @@ bound_span (const Lying *self,
 
   return (PpRange) { MIN (first, last) + (is_even ? 0 : relief->lowest[k]),
                      MAX (first, last)
-                         + (is_even ? relief->heights->thickness : relief->highest[k]) };
+                         + (is_even ? relief->heights->thickness : relief->top_bound[k]) };
 }
 
 /* A span, and the number of its first cell. */
@@ -179,13 +179,16 @@ find_promising (const Lying *self,
 
 /* Of the promising spans first: few others may have more then. */
 static PpRange
-find_extremes (const Lying *self)
+find_extremes (Lying *self)
 {
   Spot low = { 0, 0 }, high = { 0, 0 }, spot = { 0, 0 };
   PpRange extremes = find_promising (self, &low, &high);
+  g_autofree double *row = NULL;
 
   if (self->relief->lowest == NULL)
     return extremes;
+  row = g_new (double, self->body->cells->box.i1 - self->body->cells->box.i0);
+  self->row = row;
   extremes = (PpRange) { find_least (self, low), find_greatest (self, high) };
   for (; spot.k < self->body->cells->n_spans; spot.k++)
     {
@@ -205,8 +208,7 @@ pp_rest_find_extremes (PpRest        *self,
                        const PpBody  *body,
                        const PpCells *pocket)
 {
-  g_autofree double *row = g_new (double, body->cells->box.i1 - body->cells->box.i0);
-  Lying lying = { self, body, pp_body_get_relief (body), row };
+  Lying lying = { .rest = self, .body = body, .relief = pp_body_get_relief (body) };
   PpRange extremes = find_extremes (&lying);
 
   self->middle = self->plane.c + lying.relief->mean_underside + body->piece->thickness / 2;

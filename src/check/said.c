@@ -97,10 +97,13 @@ pp_findings_say_again (PpFindings *findings,
                        PpSaidKind  kind,
                        guint       index)
 {
-  gboolean is_unchanged = findings->before != NULL && findings->unchanged[index];
-
-  (is_unchanged ? pp_findings_repeat : pp_findings_say_anew) (findings, kind, index);
-  return is_unchanged;
+  if (findings->before == NULL || !findings->unchanged[index])
+    {
+      pp_findings_say_anew (findings, kind, index);
+      return FALSE;
+    }
+  pp_findings_repeat (findings, kind, index);
+  return TRUE;
 }
 
 void

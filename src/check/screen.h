@@ -4,6 +4,7 @@
  */
 #pragma once
 
+#include "check/cover.h"
 #include "check/midsurface.h"
 
 G_BEGIN_DECLS

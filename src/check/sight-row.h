@@ -25,7 +25,7 @@ typedef struct
   PpPoint direction; /* of unit length, or 0 both, as the next, for a leg without length */
   PpPoint normal;
   double  spacing;   /* mm, the length of a part */
-  double  per_mm;    /* parts */
+  double  per_mm;    /* parts; 0 for a leg without length */
   guint   n;         /* parts, 1 at least */
   double  asides[PP_N_LINES]; /* mm along the normal */
   PpPoint slant;     /* mm in plan a mm of height, toward the viewer */

@@ -18,7 +18,7 @@ find_cell (const PpRelief *self,
 }
 
 /* A crown is highest where it is nearest to the middle of its piece. Rounding is far less than a
- * tie. */
+ * tie, on any glass shorter than a kilometre. */
 static double
 bound_crown (const PpRelief *self,
              const PpSpan   *span)
@@ -47,9 +47,9 @@ fill_span (PpRelief     *self,
       under = pp_range_of (self->underside + cell, n);
     }
   self->lowest[k] = under.least;
-  self->highest[k] = under.greatest + self->heights->thickness;
+  self->top_bound[k] = under.greatest + self->heights->thickness;
   if (pp_relief_has_crown (self))
-    self->highest[k] += bound_crown (self, span);
+    self->top_bound[k] += bound_crown (self, span);
 }
 
 static void
@@ -59,7 +59,7 @@ fill (PpRelief      *self,
   guint cell = 0;
 
   self->lowest = g_new (double, cells->n_spans);
-  self->highest = g_new (double, cells->n_spans);
+  self->top_bound = g_new (double, cells->n_spans);
   for (guint k = 0; k < cells->n_spans; k++)
     {
       fill_span (self, &cells->spans[k], k, cell);
@@ -95,7 +95,7 @@ pp_relief_free (PpRelief *self)
     return;
   g_free (self->underside);
   g_free (self->lowest);
-  g_free (self->highest);
+  g_free (self->top_bound);
   g_free (self);
 }
 

@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * mm over its own base. Undersides are kept, for they are asked again and again; a crown is not, as
- * only what comes to lie over it needs its top.
+ * its top is asked in few rows.
  */
 #pragma once
 
@@ -21,8 +21,8 @@ typedef struct
   PpPoint          step;           /* mm, in the piece's own frame: from a cell to the next */
   double           mean_underside; /* 0 without a cell */
   double          *underside;      /* of each cell, span by span; NULL: 0 all over */
-  double          *lowest;         /* of each span: the least; NULL where the next is */
-  double          *highest;        /* what none of its tops exceeds; NULL: the thickness all over */
+  double          *lowest;         /* of each span: the least; NULL where the next is NULL */
+  double          *top_bound;      /* what none of its tops exceeds; NULL: the thickness is */
 } PpRelief;
 
 /* (transfer full) */

@@ -35,7 +35,8 @@ typedef struct
   double             width;    /* mm, least between parallel lines */
   double             length;   /* mm, longer side of the box in its own frame */
   double             mass;     /* g */
-  PpBands           *bands;    /* NULL until they are asked for, as the next */
+  /* By the rest alone; NULL until they are asked for. */
+  PpBands           *bands;
   PpRelief          *relief;
 } PpBody;
 
@@ -103,6 +104,7 @@ gboolean pp_part_contains     (const PpPart  *self,
 double pp_scene_thickness_at (const PpScene *self,
                               PpPoint        at);
 
+/* For the next two, which are asked often. (transfer none) */
 const PpBands  *pp_body_make_bands  (const PpBody *self);
 const PpRelief *pp_body_make_relief (const PpBody *self);
 
@@ -117,8 +119,8 @@ pp_body_get_bands (const PpBody *self)
   return bands != NULL ? bands : pp_body_make_bands (self);
 }
 
-/* Made when it is first asked for: that is when the body is settled, so that it is in the caches
- * then. By any thread. (transfer none) */
+/* Made when it is first asked for, most often when the body is settled: then it is in a cache
+ * still. By any thread. (transfer none) */
 static inline const PpRelief *
 pp_body_get_relief (const PpBody *self)
 {
