@@ -4,6 +4,7 @@
  */
 #include "check/overhang.h"
 #include "check/questions.h"
+#include "panel/edit.h"
 
 #include "stack.h"
 
@@ -322,6 +323,64 @@ test_stock (void)
     }
 }
 
+/* The check of a panel with one of its placements moved down, after that of the panel. */
+static const PpCheck *
+move (const PpCheck *check,
+      const char    *placement,
+      double         down)
+{
+  const char *moved[] = { placement, NULL };
+  g_autoptr (PpPanel) panel = pp_edit_move (check->panel, moved, 0, down, NULL);
+
+  return pp_check_new (panel, check, NULL, NULL, NULL, NULL);
+}
+
+static const PpFinding *
+find_stock (const PpCheck *check)
+{
+  for (guint i = 0; i < check->findings->len; i++)
+    {
+      const PpFinding *finding = g_ptr_array_index (check->findings, i);
+
+      if (g_str_equal (finding->code, "stock"))
+        return finding;
+    }
+  g_return_val_if_reached (NULL);
+}
+
+/* Another piece moved, the same is said of it; a copy moved, where it lies is told anew. */
+static void
+test_stock_again (void)
+{
+  PpPiece piece = pp_piece_draft ();
+  const PpPoint ring[] = { { 0, 0 }, { 20, 0 }, { 0, 20 } };
+  g_autoptr (PpOutline) outline = pp_outline_new_ring (ring, G_N_ELEMENTS (ring));
+  const PpCheck *first, *other, *copy;
+  TestDraft draft;
+  TestStack *stack;
+
+  begin (&draft);
+  piece.id = "oxeye";
+  piece.count = 1;
+  piece.outline = outline;
+  piece.thickness = 4;
+  g_ptr_array_add (draft.panel.tray, pp_piece_new (&piece, NULL));
+  test_draft_add_piece (&draft, "campion", SQUARE, 4, NAN, NULL);
+  place (&draft, "p1", "oxeye", 10, 10, NULL);
+  place (&draft, "p2", "oxeye", 10, 60, NULL);
+  place (&draft, "p3", "campion", 200, 200, NULL);
+  stack = test_stack_new (&draft);
+  first = pp_check_new (stack->panel, NULL, NULL, NULL, NULL, NULL);
+  other = move (first, "p3", 30);
+  copy = move (other, "p2", 30);
+  g_assert_true (find_stock (other) == find_stock (first));
+  g_assert_cmpfloat_with_epsilon (find_stock (copy)->at.y, find_stock (first)->at.y + 30, EXACT);
+  pp_check_unref (copy);
+  pp_check_unref (other);
+  pp_check_unref (first);
+  test_stack_free (stack);
+}
+
 int
 main (int    argc,
       char **argv)
@@ -334,5 +393,6 @@ main (int    argc,
   g_test_add_func ("/composition/vase", test_vase);
   g_test_add_func ("/composition/overhang", test_overhang);
   g_test_add_func ("/composition/stock", test_stock);
+  g_test_add_func ("/composition/stock-again", test_stock_again);
   return g_test_run ();
 }

@@ -15,6 +15,9 @@ static const char *outlines[] = {
 
 #define SAME 1e-9
 
+/* As measured at nine places: a ridge, with creases. */
+static const double ridge[] = { 0, 4, 1, 0, 6, 2, 1, 5, 0 };
+
 static const PpForm forms[] = {
   { .kind = PP_FORM_FLAT },
   { .kind = PP_FORM_CUPPED, .rise = 12, .foot = 10 },
@@ -22,6 +25,7 @@ static const PpForm forms[] = {
   { .kind = PP_FORM_ARCHED, .rise = 4 },
   { .kind = PP_FORM_CURLED, .rise = 4 },
   { .kind = PP_FORM_LIFTED, .rise = 9, .flat = 10 },
+  { .kind = PP_FORM_MEASURED },
 };
 
 static const PpCrown crowns[] = { { .height = 0 }, { .height = 6, .radius = 14 } };
@@ -32,6 +36,7 @@ piece_of (const char *outline_of,
           PpCrown     crown)
 {
   g_autoptr (PpOutline) outline = test_outline (outline_of);
+  g_autoptr (PpHeightGrid) grid = pp_height_grid_new (-25, -30, 30, 3, 3, ridge);
   g_autoptr (GError) error = NULL;
   PpPiece draft = pp_piece_draft ();
   PpPiece *piece;
@@ -40,6 +45,7 @@ piece_of (const char *outline_of,
   draft.thickness = 5;
   draft.outline = outline;
   draft.form = form;
+  draft.form.grid = form.kind == PP_FORM_MEASURED ? grid : NULL;
   draft.crown = crown;
   piece = pp_piece_new (&draft, &error);
   g_assert_no_error (error);
