@@ -152,9 +152,8 @@ add_span (PpBed         *self,
           PpSpan         span,
           guint          cell)
 {
-  const double *underside = pp_body_get_relief (self->body)->underside;
   PpBedRun run = { .j = span.j, .i0 = span.i0, .n = (guint) (span.i1 - span.i0),
-                   .underside = underside == NULL ? NULL : underside + cell,
+                   .underside = pp_relief_underside (pp_body_get_relief (self->body), cell),
                    .owner = self->owner + cell,
                    .has_knot = may_have_knot (scene, span) };
 

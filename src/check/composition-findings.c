@@ -132,6 +132,7 @@ find_extra (const PpScene *scene,
   return scene->background_centroid;
 }
 
+/* More are placed than there are. */
 static void
 ask_stock (PpFindings    *findings,
            const PpScene *scene,
@@ -146,8 +147,6 @@ ask_stock (PpFindings    *findings,
     .limit = piece->count,
   };
 
-  if (placed <= piece->count)
-    return;
   finding.at = find_extra (scene, piece);
   pp_findings_add (findings, finding,
                    g_strdup_printf (ngettext ("%s: %u is placed, but there are only %u. Make more "
@@ -181,13 +180,15 @@ ask_tray (PpFindings         *findings,
       const PpPiece *piece = pp_panel_piece (scene->panel, i);
       guint placed = pp_piece_names_get_copies (names, piece);
 
-      if (placed > piece->count && !has_changed_copy (findings, scene, piece))
+      if (placed <= piece->count)
+        pp_findings_say_anew (findings, PP_SAID_OF_STOCK, i);
+      else if (has_changed_copy (findings, scene, piece))
         {
-          pp_findings_repeat (findings, PP_SAID_OF_STOCK, i);
-          continue;
+          pp_findings_say_anew (findings, PP_SAID_OF_STOCK, i);
+          ask_stock (findings, scene, piece, placed);
         }
-      pp_findings_say_anew (findings, PP_SAID_OF_STOCK, i);
-      ask_stock (findings, scene, piece, placed);
+      else
+        pp_findings_repeat (findings, PP_SAID_OF_STOCK, i);
     }
   pp_findings_end_kind (findings, PP_SAID_OF_STOCK);
 }

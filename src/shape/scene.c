@@ -240,6 +240,7 @@ make_bodies (PpScene       *self,
       guint pocket;
 
       self->bodies[i] = find_body (self, i, previous, placement);
+      /* Of most from the array of before: their cells are far away in memory. */
       self->reaches[i] = previous != NULL && i < previous->n_bodies
                                  && previous->bodies[i] == self->bodies[i]
                              ? previous->reaches[i] : self->bodies[i]->cells->box;

@@ -108,8 +108,8 @@ double pp_scene_thickness_at (const PpScene *self,
 const PpBands  *pp_body_make_bands  (const PpBody *self);
 const PpRelief *pp_body_make_relief (const PpBody *self);
 
-/* Of its outline, reaching PP_TIE; made when it is first asked for, which few bodies ever are. By
- * any thread. (transfer none) */
+/* Of its outline, reaching PP_TIE; made when it is first asked for, which many bodies never are.
+ * By any thread. (transfer none) */
 static inline const PpBands *
 pp_body_get_bands (const PpBody *self)
 {
